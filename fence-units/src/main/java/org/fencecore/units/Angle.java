@@ -1,0 +1,172 @@
+package org.fencecore.units;
+
+import javax.measure.Quantity;
+import tech.units.indriya.quantity.Quantities;
+import tech.units.indriya.unit.Units;
+
+/**
+ * An angle, which may be of any size and either sign.
+ *
+ * <p>Example: {@code Angle.ofDms(45, 30, 15)} is 45.504166... degrees.
+ */
+public final class Angle extends Measure<Angle> {
+
+    /** No angle at all. */
+    public static final Angle ZERO = new Angle(0);
+
+    /** A square corner, 90 degrees. */
+    public static final Angle RIGHT = new Angle(Math.PI / 2);
+
+    /** A straight line, 180 degrees. */
+    public static final Angle STRAIGHT = new Angle(Math.PI);
+
+    private Angle(double radians) {
+        super(radians);
+    }
+
+    @Override
+    Angle with(double newSi) {
+        return new Angle(newSi);
+    }
+
+    /**
+     * Returns an angle given in radians.
+     *
+     * @param radians the angle in radians, finite
+     * @return the angle
+     * @throws IllegalArgumentException if not finite
+     */
+    public static Angle ofRadians(double radians) {
+        return new Angle(radians);
+    }
+
+    /**
+     * Returns an angle given in degrees.
+     *
+     * @param degrees the angle in degrees, finite
+     * @return the angle
+     * @throws IllegalArgumentException if not finite
+     */
+    public static Angle ofDegrees(double degrees) {
+        return new Angle(Math.toRadians(degrees));
+    }
+
+    /**
+     * Returns an angle given in degrees, minutes and seconds, not negative; use {@link #negated} for the other way.
+     *
+     * @param degrees whole degrees, 0 or more
+     * @param minutes whole minutes, 0 to 59
+     * @param seconds seconds, from 0 to under 60
+     * @return the angle
+     * @throws IllegalArgumentException if a part is out of its range
+     */
+    public static Angle ofDms(int degrees, int minutes, double seconds) {
+        if (degrees < 0 || minutes < 0 || minutes > 59 || !(seconds >= 0 && seconds < 60)) {
+            throw new IllegalArgumentException("angle was " + degrees + " deg " + minutes + " min " + seconds
+                    + " sec; use degrees of 0 or more, minutes 0 to 59 and seconds from 0 to under 60");
+        }
+        return ofDegrees(degrees + minutes / 60.0 + seconds / 3600.0);
+    }
+
+    /**
+     * Returns the angle between the two sides of a right triangle: the one whose tangent is opposite over adjacent.
+     *
+     * @param opposite the side facing the angle
+     * @param adjacent the side along the angle
+     * @return the angle, from -180 to 180 degrees
+     */
+    public static Angle ofTangent(Length opposite, Length adjacent) {
+        return new Angle(Math.atan2(opposite.nanometres(), adjacent.nanometres()));
+    }
+
+    /**
+     * Returns the angle of any JSR-385 quantity.
+     *
+     * @param quantity an angle in any unit
+     * @return the angle
+     */
+    public static Angle from(Quantity<javax.measure.quantity.Angle> quantity) {
+        return new Angle(siOf(quantity, Units.RADIAN));
+    }
+
+    /**
+     * Returns this angle as a JSR-385 quantity in radians.
+     *
+     * @return the quantity
+     */
+    public Quantity<javax.measure.quantity.Angle> toQuantity() {
+        return Quantities.getQuantity(si(), Units.RADIAN);
+    }
+
+    /**
+     * Returns the angle in radians.
+     *
+     * @return radians
+     */
+    public double radians() {
+        return si();
+    }
+
+    /**
+     * Returns the angle in degrees.
+     *
+     * @return degrees
+     */
+    public double degrees() {
+        return Math.toDegrees(si());
+    }
+
+    /**
+     * Returns the sine of this angle.
+     *
+     * @return the sine
+     */
+    public double sin() {
+        return Math.sin(si());
+    }
+
+    /**
+     * Returns the cosine of this angle.
+     *
+     * @return the cosine
+     */
+    public double cos() {
+        return Math.cos(si());
+    }
+
+    /**
+     * Returns the tangent of this angle.
+     *
+     * @return the tangent
+     */
+    public double tan() {
+        return Math.tan(si());
+    }
+
+    /**
+     * Returns the angle that makes this one square: 90 degrees less this.
+     *
+     * @return the complement
+     */
+    public Angle complement() {
+        return RIGHT.minus(this);
+    }
+
+    /**
+     * Returns the same direction as an angle of one turn.
+     *
+     * @return the angle from 0 to under 360 degrees
+     */
+    public Angle normalized() {
+        double turn = 2 * Math.PI;
+        double rest = si() % turn;
+        double positive = rest < 0 ? rest + turn : rest;
+        // A tiny negative angle plus a turn can round to the full turn itself.
+        return new Angle(positive >= turn ? 0 : positive);
+    }
+
+    @Override
+    public String toString() {
+        return degrees() + " deg";
+    }
+}
