@@ -76,7 +76,7 @@ public final class Angle extends Measure<Angle> {
      * @return the angle, from -180 to 180 degrees
      */
     public static Angle ofTangent(Length opposite, Length adjacent) {
-        return new Angle(Math.atan2(opposite.nanometres(), adjacent.nanometres()));
+        return new Angle(Math.atan2((double) opposite.nanometres(), (double) adjacent.nanometres()));
     }
 
     /**

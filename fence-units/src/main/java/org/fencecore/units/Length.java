@@ -266,7 +266,7 @@ public final class Length implements javax.measure.quantity.Length, Comparable<L
      * @throws IllegalArgumentException if the product is beyond what a length holds
      */
     public Length times(Ratio factor) {
-        return scaled(factor.value(), nanometres, "x " + this);
+        return scaled(factor.value(), (double) nanometres, "x " + this);
     }
 
     /**
@@ -412,6 +412,16 @@ public final class Length implements javax.measure.quantity.Length, Comparable<L
     @Override
     public int hashCode() {
         return Long.hashCode(nanometres);
+    }
+
+    /**
+     * Writes the length exactly, in millimetres.
+     *
+     * @return the length, such as {@code 25.4 mm}
+     */
+    @Override
+    public String toString() {
+        return BigDecimal.valueOf(nanometres, 6).stripTrailingZeros().toPlainString() + " mm";
     }
 
     // ---- javax.measure.Quantity ----

@@ -152,6 +152,7 @@ public abstract sealed class Measure<M extends Measure<M>> implements Comparable
     }
 
     @Override
+    @SuppressWarnings("EqualsGetClass") // two measures of different kinds are never equal
     public final boolean equals(@Nullable Object other) {
         return other != null && other.getClass() == getClass() && ((Measure<?>) other).si == si;
     }
