@@ -39,7 +39,7 @@ class ApiSignatureTest {
             Files.writeString(COMMITTED, api);
         }
         assertThat(COMMITTED)
-                .as("the API of fence-core has changed; if that is wanted, run this test with -Dapi.update=true")
+                .as("API list of fence-core (missing: new in the code); on purpose? then run with -Dapi.update=true")
                 .usingCharset(StandardCharsets.UTF_8)
                 .hasContent(api);
     }

@@ -43,7 +43,7 @@ class ApiSignatureTest {
             Files.writeString(COMMITTED, api);
         }
         assertThat(COMMITTED)
-                .as("the API of fence-units has changed; if that is wanted, run this test with -Dapi.update=true")
+                .as("API list of fence-units (missing: new in the code); on purpose? then run with -Dapi.update=true")
                 .usingCharset(StandardCharsets.UTF_8)
                 .hasContent(api);
     }
