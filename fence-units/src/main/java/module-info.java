@@ -12,5 +12,5 @@ module org.fencecore.units {
 
     exports org.fencecore.units;
     // exports org.fencecore.units.tape;
-    // exports org.fencecore.geometry;
+    exports org.fencecore.geometry;
 }
