@@ -132,8 +132,8 @@ public final class Length implements javax.measure.quantity.Length, Comparable<L
     private static Length scaled(double value, double nanometresPerUnit, String unit) {
         double nanometres = Math.rint(value * nanometresPerUnit);
         if (!(Math.abs(nanometres) < Long.MAX_VALUE)) {
-            throw new IllegalArgumentException("length was " + value + " " + unit
-                    + "; it must be a finite number within 9,000,000 km of zero");
+            throw new IllegalArgumentException(
+                    "length was " + value + " " + unit + "; it must be a finite number within 9,000,000 km of zero");
         }
         return ofNanometres((long) nanometres);
     }
@@ -310,8 +310,7 @@ public final class Length implements javax.measure.quantity.Length, Comparable<L
         }
         long whole = Math.floorDiv(nanometres, n);
         long rest = Math.floorMod(nanometres, n);
-        return ofNanometres(Math.addExact(
-                Math.multiplyExact(whole, k), Math.multiplyExact(rest, k) / n));
+        return ofNanometres(Math.addExact(Math.multiplyExact(whole, k), Math.multiplyExact(rest, k) / n));
     }
 
     /**

@@ -30,7 +30,8 @@ public final class Slope extends Measure<Slope> {
      */
     public static Slope of(Length rise, Length run) {
         if (!run.isPositive()) {
-            throw new IllegalArgumentException("run was " + run + "; it must be over 0, since a plumb line has no grade");
+            throw new IllegalArgumentException(
+                    "run was " + run + "; it must be over 0, since a plumb line has no grade");
         }
         return new Slope((double) rise.nanometres() / run.nanometres());
     }

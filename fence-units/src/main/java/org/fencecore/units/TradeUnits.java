@@ -39,7 +39,8 @@ public final class TradeUnits {
     public static final Unit<Length> LINK = CHAIN.divide(100);
 
     /** The US survey foot of 1200/3937 m, for old deeds. */
-    public static final Unit<Length> US_SURVEY_FOOT = Units.METRE.multiply(1_200).divide(3_937);
+    public static final Unit<Length> US_SURVEY_FOOT =
+            Units.METRE.multiply(1_200).divide(3_937);
 
     /** The pound of 0.45359237 kg. */
     public static final Unit<Mass> POUND = Units.KILOGRAM.multiply(45_359_237).divide(100_000_000);
