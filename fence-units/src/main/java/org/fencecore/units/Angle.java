@@ -99,6 +99,26 @@ public final class Angle extends Measure<Angle> {
     }
 
     /**
+     * Reads an angle as a plat or an instrument gives it.
+     *
+     * <p>These are read: degrees, minutes and seconds with their marks or names, as in {@code 45°30'15"},
+     * {@code 45° 30'} and {@code 45 deg 30 min 15.5 sec}; the three with hyphens, as in {@code 45-30-15}; and decimal
+     * degrees, as in {@code 45.5°} and {@code 45.5 deg}. Only the last part may have decimals. Typeset marks, blanks
+     * between the parts, capitals and a sign in front are fine.
+     *
+     * <p>Anything else is refused, above all what could mean two things: a number without its mark, minutes or seconds
+     * of 60 or more, two parts with hyphens.
+     *
+     * @param text the angle, at most 64 characters
+     * @return the angle, the same as {@link #ofDms} or {@link #ofDegrees} gives of those numbers
+     * @throws IllegalArgumentException if the text is not such an angle; the message has the text, the column and what
+     *     was expected there
+     */
+    public static Angle parse(CharSequence text) {
+        return ofDegrees(AngleText.degrees(text));
+    }
+
+    /**
      * Returns the angle in radians.
      *
      * @return radians
@@ -165,8 +185,16 @@ public final class Angle extends Measure<Angle> {
         return new Angle(positive >= turn ? 0 : positive);
     }
 
+    /**
+     * Returns the angle as text that {@link #parse} reads: {@code 45°30'15"} with zero parts at the end left out if
+     * seconds to three decimals say it exactly, else decimal degrees such as {@code 11.309932474020215°}.
+     *
+     * <p>Read back, it is the same angle to about 1 part in 10^15; from degrees, minutes and seconds, exactly.
+     *
+     * @return the text
+     */
     @Override
     public String toString() {
-        return degrees() + " deg";
+        return AngleText.write(this);
     }
 }
