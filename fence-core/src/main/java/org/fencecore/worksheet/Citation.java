@@ -20,6 +20,9 @@ public record Citation(String document, String section, String edition) {
     /**
      * Checks the parts.
      *
+     * @param document the document, such as {@code IBC}
+     * @param section the section or table in it, or empty
+     * @param edition its edition or year, or empty
      * @throws IllegalArgumentException if {@code document} is blank
      */
     public Citation {

@@ -12,12 +12,17 @@ import java.util.Objects;
  * @param shown the value as it is written on the sheet, with its unit
  * @param source where the formula or figure comes from
  */
-public record WorkLine(
-        String name, String formula, String numbers, Object result, String shown, Citation source) {
+public record WorkLine(String name, String formula, String numbers, Object result, String shown, Citation source) {
 
     /**
      * Checks the parts.
      *
+     * @param name what is sought, such as {@code rail length}
+     * @param formula the formula in plain text, such as {@code sqrt(run^2 + rise^2)}; empty for a given value
+     * @param numbers the formula with the numbers put in; empty for a given value
+     * @param result the value itself: a length, angle or other amount, a count, or a word
+     * @param shown the value as it is written on the sheet, with its unit
+     * @param source where the formula or figure comes from
      * @throws IllegalArgumentException if {@code name} or {@code shown} is blank
      */
     public WorkLine {

@@ -128,8 +128,7 @@ public final class Worksheet {
          * @param source where the formula comes from
          * @return this builder
          */
-        public Builder line(
-                String name, String formula, String numbers, Object result, String shown, Citation source) {
+        public Builder line(String name, String formula, String numbers, Object result, String shown, Citation source) {
             return line(new WorkLine(name, formula, numbers, result, shown, source));
         }
 
