@@ -7,7 +7,7 @@ import org.fencecore.units.Length;
 final class Exact {
 
     /** Coordinates up to here leave room for differences and sums of differences in a {@code long}. */
-    private static final long LIMIT = 1_000_000_000_000_000_000L;
+    static final long LIMIT = 1_000_000_000_000_000_000L;
 
     /** A quotient up to here is known by its {@code double} to within a unit or two. */
     private static final double SURE_QUOTIENT = 1L << 50;
@@ -18,7 +18,7 @@ final class Exact {
 
     /** Refuses coordinates whose differences could overflow. */
     static void requireInRange(String name, Length value) {
-        if (Math.abs(value.nanometres()) > LIMIT || value.nanometres() == Long.MIN_VALUE) {
+        if (value.nanometres() > LIMIT || value.nanometres() < -LIMIT) {
             throw new IllegalArgumentException(name + " was " + value
                     + "; it must be within 1,000,000 km of zero, so check its unit or move the origin nearer");
         }
@@ -33,10 +33,8 @@ final class Exact {
     static long timesOver(long a, long b, long c) {
         double estimate = (double) a * b / c;
         if (Math.abs(estimate) > SURE_QUOTIENT || c > SURE_DIVISOR) {
-            BigInteger twice =
-                    BigInteger.valueOf(a).multiply(BigInteger.valueOf(b)).shiftLeft(1);
-            BigInteger divisor = BigInteger.valueOf(c).shiftLeft(1);
-            return floorDivide(twice.add(BigInteger.valueOf(c)), divisor).longValueExact();
+            return divide(BigInteger.valueOf(a).multiply(BigInteger.valueOf(b)), BigInteger.valueOf(c))
+                    .longValueExact();
         }
         // The estimate is off by less than 3 units, so the true rest of the division is under 3c and fits a long:
         // computing it with wrapped products still gives exactly that rest.
@@ -47,8 +45,34 @@ final class Exact {
         return rest >= c - rest ? quotient + 1 : quotient;
     }
 
-    private static BigInteger floorDivide(BigInteger dividend, BigInteger divisor) {
-        BigInteger[] parts = dividend.divideAndRemainder(divisor);
+    /**
+     * Returns a quotient rounded once, half a unit going up.
+     *
+     * @param divisor not zero
+     */
+    static BigInteger divide(BigInteger dividend, BigInteger divisor) {
+        if (divisor.signum() < 0) {
+            return divide(dividend.negate(), divisor.negate());
+        }
+        BigInteger[] parts = dividend.shiftLeft(1).add(divisor).divideAndRemainder(divisor.shiftLeft(1));
         return parts[1].signum() < 0 ? parts[0].subtract(BigInteger.ONE) : parts[0];
+    }
+
+    /** Returns {@code ax * by - ay * bx}: twice the area between two directions, over zero if b is left of a. */
+    static BigInteger cross(long ax, long ay, long bx, long by) {
+        return BigInteger.valueOf(ax)
+                .multiply(BigInteger.valueOf(by))
+                .subtract(BigInteger.valueOf(ay).multiply(BigInteger.valueOf(bx)));
+    }
+
+    /** Returns the sign of {@link #cross} without making big numbers: 1 if b is left of a, -1 right, 0 in line. */
+    static int crossSign(long ax, long ay, long bx, long by) {
+        int high = Long.compare(Math.multiplyHigh(ax, by), Math.multiplyHigh(ay, bx));
+        return Integer.signum(high != 0 ? high : Long.compareUnsigned(ax * by, ay * bx));
+    }
+
+    /** Returns the length of the straight line over two distances square to each other, to the nearest nanometre. */
+    static long hypotenuse(long a, long b) {
+        return Math.round(Math.sqrt((double) a * a + (double) b * b));
     }
 }

@@ -1,0 +1,38 @@
+/**
+ * The plane geometry a layout crew works with: places, directions and lines on the ground, seen from above and from the
+ * side. Distances in plan are level distances.
+ *
+ * <p>Along one line, start with {@link org.fencecore.geometry.Interval}, a stretch of it, and
+ * {@link org.fencecore.geometry.Station}, a distance along it as a surveyor writes it. Seen from the side,
+ * {@link org.fencecore.geometry.Profile} is the ground or a rail: heights at stations
+ * ({@link org.fencecore.geometry.ProfilePoint}), grades, and the {@link org.fencecore.geometry.Clearance} under a line.
+ *
+ * <p>In plan, {@link org.fencecore.geometry.Point} and {@link org.fencecore.geometry.Bearing} come first, then
+ * {@link org.fencecore.geometry.Segment} for one straight line and its two {@link org.fencecore.geometry.Side}s,
+ * {@link org.fencecore.geometry.Polyline} for an open line and {@link org.fencecore.geometry.Polygon} for a closed
+ * boundary with its {@link org.fencecore.geometry.Corner}s; {@link org.fencecore.geometry.SelfCrossing} tells where a
+ * boundary runs into itself. To square a corner, see {@link org.fencecore.geometry.RightTriangle}, and
+ * {@link org.fencecore.geometry.Triangle} for any other angle.
+ *
+ * <p>Coordinates are whole nanometres inside. Whether points lie left or right, inside or outside, and whether lines
+ * cross, is decided exactly; a computed point or length is rounded once.
+ *
+ * <p>Example: a lot from its plat, a fence line 2 ft inside it, and the tape that squares the first corner.
+ *
+ * <pre>{@code
+ * Point a = Point.ORIGIN;
+ * Point b = a.plus(Bearing.parse("N 0°40' W"), Length.ofFeet(100));
+ * Point c = b.plus(Bearing.parse("N 89°18' E"), Length.ofFeet(60));
+ * Point d = c.plus(Bearing.parse("S 0°40' E"), Length.ofFeet(100));
+ * Polygon lot = Polygon.of(List.of(a, b, c, d));
+ *
+ * Polygon fence = lot.inset(Length.ofFeet(2)).orElseThrow();
+ * fence.perimeter();                                                          // 304 ft
+ * fence.corner(1).interiorAngle();                                            // 90°02'
+ * fence.corner(1).diagonal(Length.ofFeet(6), Length.ofFeet(8));               // 10.003 ft
+ * }</pre>
+ */
+@NullMarked
+package org.fencecore.geometry;
+
+import org.jspecify.annotations.NullMarked;
