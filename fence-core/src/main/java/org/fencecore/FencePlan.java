@@ -1,0 +1,167 @@
+package org.fencecore;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.fencecore.footing.FootingDesign;
+import org.fencecore.site.Site;
+import org.fencecore.style.FenceStyle;
+import org.fencecore.worksheet.Finding;
+import org.fencecore.worksheet.Severity;
+import org.fencecore.worksheet.Worksheet;
+
+/**
+ * Everything a crew needs to build one fence: posts, bays, boards, gates, footings, and what is wrong with the design.
+ *
+ * <p>A plan is immutable and complete. It is made by {@link FencePlanner#plan}; takeoff, drawings and sheets read it. A
+ * plan with a finding of severity {@link Severity#BLOCKER} holds what could be worked out all the same;
+ * {@link #requireBuildable} refuses it.
+ */
+public final class FencePlan {
+
+    private final Site site;
+    private final FenceStyle style;
+    private final List<Run> runs;
+    private final List<Post> posts;
+    private final List<Finding> findings;
+
+    FencePlan(Site site, FenceStyle style, List<Run> runs, List<Post> posts, List<Finding> findings) {
+        this.site = site;
+        this.style = style;
+        this.runs = List.copyOf(runs);
+        this.posts = List.copyOf(posts);
+        this.findings = List.copyOf(findings);
+    }
+
+    /**
+     * Returns the site the plan is for.
+     *
+     * @return the site
+     */
+    public Site site() {
+        return site;
+    }
+
+    /**
+     * Returns the style the plan follows.
+     *
+     * @return the style
+     */
+    public FenceStyle style() {
+        return style;
+    }
+
+    /**
+     * Returns the fence side by side, in the order of the lot's courses.
+     *
+     * @return the runs, unmodifiable; none when the lot cannot be laid out
+     */
+    public List<Run> runs() {
+        return runs;
+    }
+
+    /**
+     * Returns every post once, in the order of their numbers.
+     *
+     * @return the posts, unmodifiable
+     */
+    public List<Post> posts() {
+        return posts;
+    }
+
+    /**
+     * Returns every bay of fence between two posts, gates left out.
+     *
+     * @return the bays along the fence, unmodifiable
+     */
+    public List<Bay> bays() {
+        return stretches().stream()
+                .flatMap(stretch -> stretch.bays().stream())
+                .toList();
+    }
+
+    /**
+     * Returns every stretch of fence between fixed posts.
+     *
+     * @return the stretches along the fence, unmodifiable
+     */
+    public List<Stretch> stretches() {
+        return runs.stream().flatMap(run -> run.stretches().stream()).toList();
+    }
+
+    /**
+     * Returns every gate.
+     *
+     * @return the gates along the fence, unmodifiable
+     */
+    public List<GateBay> gates() {
+        return runs.stream().flatMap(run -> run.gates().stream()).toList();
+    }
+
+    /**
+     * Returns how many boards the fence takes, on both faces and on the gates.
+     *
+     * @return the number of boards
+     */
+    public int boardCount() {
+        int fence = stretches().stream().mapToInt(Stretch::boardCount).sum();
+        return fence + gates().stream().mapToInt(GateBay::boardCount).sum();
+    }
+
+    /**
+     * Returns all that is wrong with the design or worth knowing, most serious first.
+     *
+     * @return the findings, unmodifiable
+     */
+    public List<Finding> findings() {
+        return findings;
+    }
+
+    /**
+     * Tells whether nothing stands in the way of building it.
+     *
+     * @return true if no finding is a blocker
+     */
+    public boolean isBuildable() {
+        return findings.stream().noneMatch(finding -> finding.severity() == Severity.BLOCKER);
+    }
+
+    /**
+     * Returns this plan if nothing stands in the way of building it.
+     *
+     * @return this plan
+     * @throws NotBuildableException if a finding is a blocker; it lists them all
+     */
+    public FencePlan requireBuildable() {
+        if (!isBuildable()) {
+            throw new NotBuildableException(findings.stream()
+                    .filter(finding -> finding.severity() == Severity.BLOCKER)
+                    .toList());
+        }
+        return this;
+    }
+
+    /**
+     * Works out the calculations behind the plan, written line by line: the lot, every bay and stretch, the gates, and
+     * each footing once. They are built when asked for.
+     *
+     * @return the worksheets in the order of the work
+     */
+    public List<Worksheet> worksheets() {
+        List<Worksheet> sheets = new ArrayList<>();
+        sheets.add(site.lot().worksheet());
+        for (Run run : runs) {
+            for (Stretch stretch : run.stretches()) {
+                sheets.addAll(stretch.worksheets());
+            }
+            for (GateBay gate : run.gates()) {
+                sheets.addAll(gate.worksheets());
+            }
+        }
+        Set<FootingDesign> footings = new LinkedHashSet<>();
+        posts.forEach(post -> footings.add(post.footing()));
+        footings.forEach(footing -> sheets.add(footing.worksheet()));
+        return List.copyOf(sheets);
+    }
+}

@@ -1,0 +1,130 @@
+package org.fencecore;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.fencecore.geometry.Interval;
+import org.fencecore.layout.BoardLayout;
+import org.fencecore.slope.SlopeFit;
+import org.fencecore.units.Length;
+import org.fencecore.worksheet.Worksheet;
+
+/**
+ * The fence between two fixed posts (corner, end or gate): its bays, and the boards that run unbroken past the line
+ * posts.
+ *
+ * <p>The boards on the outside face begin and end full at the edges of {@link #boarded}; those of a shadowbox's inside
+ * face stand behind the gaps and are notched where they meet a post.
+ */
+public final class Stretch {
+
+    private final List<Bay> bays;
+    private final SlopeFit slope;
+    private final Interval boarded;
+    private final Optional<BoardLayout> boards;
+    private final int notchedBoards;
+
+    Stretch(List<Bay> bays, SlopeFit slope, Interval boarded, Optional<BoardLayout> boards, int notchedBoards) {
+        this.bays = List.copyOf(bays);
+        this.slope = slope;
+        this.boarded = boarded;
+        this.boards = boards;
+        this.notchedBoards = notchedBoards;
+    }
+
+    /**
+     * Returns the fixed post where it begins.
+     *
+     * @return the post
+     */
+    public Post from() {
+        return bays.get(0).from();
+    }
+
+    /**
+     * Returns the fixed post where it ends.
+     *
+     * @return the post
+     */
+    public Post to() {
+        return bays.get(bays.size() - 1).to();
+    }
+
+    /**
+     * Returns its bays.
+     *
+     * @return the bays along the run, at least one, unmodifiable
+     */
+    public List<Bay> bays() {
+        return bays;
+    }
+
+    /**
+     * Returns how it meets the ground.
+     *
+     * @return the slope of every bay; stations are along the run
+     */
+    public SlopeFit slope() {
+        return slope;
+    }
+
+    /**
+     * Returns the part of the run that is boarded on the outside face: from the outer edge of one fixed post, or past a
+     * corner to the neighbouring boards, to that of the other.
+     *
+     * @return stations along the run; the first may be negative
+     */
+    public Interval boarded() {
+        return boarded;
+    }
+
+    /**
+     * Returns the boards.
+     *
+     * @return the layout, its zero at the start of {@link #boarded}; empty when the stretch is too short for the pattern
+     */
+    public Optional<BoardLayout> boards() {
+        return boards;
+    }
+
+    /**
+     * Returns how many boards it takes on both faces.
+     *
+     * @return the number of boards
+     */
+    public int boardCount() {
+        return boards.map(BoardLayout::count).orElse(0);
+    }
+
+    /**
+     * Returns how many boards of the inside face meet a post and are notched round it.
+     *
+     * @return the number of notched boards, part of {@link #boardCount}
+     */
+    public int notchedBoards() {
+        return notchedBoards;
+    }
+
+    /**
+     * Returns the level length from the first post to the last.
+     *
+     * @return centre to centre
+     */
+    public Length length() {
+        return bays.get(bays.size() - 1).slope().end().minus(bays.get(0).slope().start());
+    }
+
+    List<Worksheet> worksheets() {
+        List<Worksheet> sheets = new ArrayList<>();
+        for (int bay = 0; bay < bays.size(); bay++) {
+            sheets.add(slope.worksheet(bay));
+        }
+        boards.ifPresent(layout -> sheets.add(layout.worksheet()));
+        return sheets;
+    }
+
+    @Override
+    public String toString() {
+        return from() + " to " + to();
+    }
+}

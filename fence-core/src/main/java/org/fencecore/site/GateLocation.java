@@ -1,0 +1,197 @@
+package org.fencecore.site;
+
+import java.util.Objects;
+import org.fencecore.gate.HingeSide;
+import org.fencecore.geometry.Interval;
+import org.fencecore.units.Length;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Where a gate goes: on which side of the lot, how far along, how wide, and which way it is hung.
+ *
+ * <p>Example:
+ *
+ * <pre>{@code
+ * GateLocation.named("garden gate")
+ *         .onSide(2)
+ *         .centredAt(Length.ofFeet(14))
+ *         .clearOpening(Length.ofInches(47.5))
+ *         .build()
+ * }</pre>
+ */
+public final class GateLocation {
+
+    private final String name;
+    private final int side;
+    private final Length centre;
+    private final Length clearOpening;
+    private final HingeSide hinges;
+
+    private GateLocation(String name, int side, Length centre, Length clearOpening, HingeSide hinges) {
+        this.name = name;
+        this.side = side;
+        this.centre = centre;
+        this.clearOpening = clearOpening;
+        this.hinges = hinges;
+    }
+
+    /**
+     * Starts a gate.
+     *
+     * @param name what the crew calls it, not blank
+     * @return a builder that still needs the side, the place and the opening
+     * @throws IllegalArgumentException if {@code name} is blank
+     */
+    public static Builder named(String name) {
+        return new Builder(name);
+    }
+
+    /**
+     * Returns what the crew calls it.
+     *
+     * @return the name
+     */
+    public String name() {
+        return name;
+    }
+
+    /**
+     * Returns the side of the lot it is on.
+     *
+     * @return the number of the side, from 1
+     */
+    public int side() {
+        return side;
+    }
+
+    /**
+     * Returns where the middle of the opening is.
+     *
+     * @return the level distance along the side from the lot corner where its course begins
+     */
+    public Length centre() {
+        return centre;
+    }
+
+    /**
+     * Returns the clear width between the gate posts.
+     *
+     * @return the clear opening
+     */
+    public Length clearOpening() {
+        return clearOpening;
+    }
+
+    /**
+     * Returns the side the hinges are on.
+     *
+     * @return the hinge side, seen from outside the lot
+     */
+    public HingeSide hinges() {
+        return hinges;
+    }
+
+    /**
+     * Returns the opening as a stretch of the side.
+     *
+     * @return from post face to post face, in distances along the side
+     */
+    public Interval opening() {
+        Length start = centre.minus(clearOpening.dividedBy(2));
+        return Interval.of(start, start.plus(clearOpening));
+    }
+
+    @Override
+    public String toString() {
+        return name + " on side " + side;
+    }
+
+    /** Collects what is known of a gate's place. */
+    public static final class Builder {
+
+        private final String name;
+        private int side;
+        private @Nullable Length centre;
+        private @Nullable Length clearOpening;
+        private HingeSide hinges = HingeSide.LEFT;
+
+        private Builder(String name) {
+            if (name.isBlank()) {
+                throw new IllegalArgumentException("name was blank; give the gate a name the crew can call it by");
+            }
+            this.name = name;
+        }
+
+        /**
+         * Sets the side of the lot.
+         *
+         * @param newSide the number of the side, from 1 in the order of the courses
+         * @return this builder
+         */
+        public Builder onSide(int newSide) {
+            side = newSide;
+            return this;
+        }
+
+        /**
+         * Sets where the middle of the opening is.
+         *
+         * @param newCentre the level distance along the side from the lot corner where its course begins
+         * @return this builder
+         */
+        public Builder centredAt(Length newCentre) {
+            centre = newCentre;
+            return this;
+        }
+
+        /**
+         * Sets the clear width between the gate posts.
+         *
+         * @param newClearOpening the clear opening, over zero
+         * @return this builder
+         */
+        public Builder clearOpening(Length newClearOpening) {
+            clearOpening = newClearOpening;
+            return this;
+        }
+
+        /**
+         * Sets the side the hinges are on; left when not said.
+         *
+         * @param newHinges the hinge side, seen from outside the lot
+         * @return this builder
+         */
+        public Builder hinges(HingeSide newHinges) {
+            hinges = Objects.requireNonNull(newHinges, "newHinges");
+            return this;
+        }
+
+        /**
+         * Returns the gate's place.
+         *
+         * @return the gate
+         * @throws IllegalStateException if the place or the opening was not said
+         * @throws IllegalArgumentException if the side is under 1, the place is negative or the opening is not over
+         *     zero
+         */
+        public GateLocation build() {
+            if (centre == null || clearOpening == null) {
+                throw new IllegalStateException(
+                        name + " has no place or no opening; call centredAt and clearOpening before build");
+            }
+            if (side < 1) {
+                throw new IllegalArgumentException(
+                        "side of " + name + " was " + side + "; sides are numbered from 1: call onSide");
+            }
+            if (centre.isNegative()) {
+                throw new IllegalArgumentException("centre of " + name + " was " + centre
+                        + "; it must be 0 or more, measured from the corner where the side begins");
+            }
+            if (!clearOpening.isPositive()) {
+                throw new IllegalArgumentException(
+                        "clear opening of " + name + " was " + clearOpening + "; it must be over 0");
+            }
+            return new GateLocation(name, side, centre, clearOpening, hinges);
+        }
+    }
+}

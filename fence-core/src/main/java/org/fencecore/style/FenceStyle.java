@@ -1,0 +1,352 @@
+package org.fencecore.style;
+
+import java.util.Objects;
+import org.fencecore.gate.GateSpec;
+import org.fencecore.layout.BoardPattern;
+import org.fencecore.slope.RackSpec;
+import org.fencecore.slope.RailSpec;
+import org.fencecore.units.Length;
+
+/**
+ * What the owner wants built, on whatever lot: boards and pattern, rails, posts and their spacing, how the fence meets
+ * the ground, how gates are made, and the lumber.
+ *
+ * <p>What is not said is a shadowbox fence of 6 ft boards, 5 1/2 in wide and lapping 1 in, on three 2x4 rails and 4x4
+ * posts 6 to 8 ft apart, the boards 1 to 2 in off the ground (all common practice, no source). The pattern's board
+ * width, the rails' depth and the gate's members must be those of the lumber they are cut from; {@link Builder#build}
+ * checks that.
+ *
+ * <pre>{@code
+ * FenceStyle style = FenceStyle.builder()
+ *         .pattern(BoardPattern.sideBySide(Length.ofInches(5.5)))
+ *         .maximumPostSpacing(Length.ofFeet(7))
+ *         .build();
+ * }</pre>
+ */
+public final class FenceStyle {
+
+    private final BoardPattern pattern;
+    private final RailSpec rails;
+    private final RackSpec rack;
+    private final GateSpec gate;
+    private final Lumber boardLumber;
+    private final Lumber railLumber;
+    private final Lumber postLumber;
+    private final Lumber gateLumber;
+    private final Length minimumPostSpacing;
+    private final Length maximumPostSpacing;
+    private final Length postAboveBoards;
+
+    private FenceStyle(Builder from) {
+        pattern = from.pattern;
+        rails = from.rails;
+        rack = from.rack;
+        gate = from.gate;
+        boardLumber = from.boardLumber;
+        railLumber = from.railLumber;
+        postLumber = from.postLumber;
+        gateLumber = from.gateLumber;
+        minimumPostSpacing = from.minimumPostSpacing;
+        maximumPostSpacing = from.maximumPostSpacing;
+        postAboveBoards = from.postAboveBoards;
+    }
+
+    /**
+     * Starts a style with the usual values.
+     *
+     * @return a builder
+     */
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /**
+     * Returns how the boards are set.
+     *
+     * @return the pattern
+     */
+    public BoardPattern pattern() {
+        return pattern;
+    }
+
+    /**
+     * Returns where the rails sit on the boards, and how long the boards are.
+     *
+     * @return the rails
+     */
+    public RailSpec rails() {
+        return rails;
+    }
+
+    /**
+     * Returns how the fence meets the ground.
+     *
+     * @return the clearances and the rack limit
+     */
+    public RackSpec rack() {
+        return rack;
+    }
+
+    /**
+     * Returns how gates are made.
+     *
+     * @return the gate's gaps and members
+     */
+    public GateSpec gate() {
+        return gate;
+    }
+
+    /**
+     * Returns what boards are cut from.
+     *
+     * @return the lumber
+     */
+    public Lumber boardLumber() {
+        return boardLumber;
+    }
+
+    /**
+     * Returns what rails are cut from.
+     *
+     * @return the lumber
+     */
+    public Lumber railLumber() {
+        return railLumber;
+    }
+
+    /**
+     * Returns what posts are cut from.
+     *
+     * @return the lumber, square
+     */
+    public Lumber postLumber() {
+        return postLumber;
+    }
+
+    /**
+     * Returns what gate frames and braces are cut from.
+     *
+     * @return the lumber
+     */
+    public Lumber gateLumber() {
+        return gateLumber;
+    }
+
+    /**
+     * Returns the least distance between line posts, centre to centre.
+     *
+     * @return the spacing under which a bay is worth a note
+     */
+    public Length minimumPostSpacing() {
+        return minimumPostSpacing;
+    }
+
+    /**
+     * Returns the most distance between posts, centre to centre.
+     *
+     * @return the spacing that no bay goes over
+     */
+    public Length maximumPostSpacing() {
+        return maximumPostSpacing;
+    }
+
+    /**
+     * Returns how far posts stand above the tops of the boards.
+     *
+     * @return the height, 0 or more
+     */
+    public Length postAboveBoards() {
+        return postAboveBoards;
+    }
+
+    /**
+     * Returns how high a gate's frame is: from the bottom of the fence's bottom rail to the top of its top rail.
+     *
+     * @return the board length less what the boards stick out below and above the rails
+     */
+    public Length gateFrameHeight() {
+        return rails.boardLength().minus(rails.bottomRailAboveBottoms()).minus(rails.topRailBelowTops());
+    }
+
+    /** Collects what the owner wants, starting from the usual. */
+    public static final class Builder {
+
+        private BoardPattern pattern =
+                BoardPattern.shadowbox(Length.ofInches(5.5)).lap(Length.ofInches(1));
+        private RailSpec rails = RailSpec.builder().build();
+        private RackSpec rack = RackSpec.builder().build();
+        private GateSpec gate = GateSpec.builder().build();
+        private Lumber boardLumber = Lumber.oneBySix();
+        private Lumber railLumber = Lumber.twoByFour();
+        private Lumber postLumber = Lumber.fourByFour();
+        private Lumber gateLumber = Lumber.twoByFour();
+        private Length minimumPostSpacing = Length.ofFeet(6);
+        private Length maximumPostSpacing = Length.ofFeet(8);
+        private Length postAboveBoards = Length.ZERO;
+
+        private Builder() {}
+
+        /**
+         * Sets how the boards are set; shadowbox with 1 in of lap if not set.
+         *
+         * @param newPattern the pattern
+         * @return this builder
+         */
+        public Builder pattern(BoardPattern newPattern) {
+            pattern = Objects.requireNonNull(newPattern, "newPattern");
+            return this;
+        }
+
+        /**
+         * Sets where the rails sit and how long the boards are; three rails on 6 ft boards if not set.
+         *
+         * @param newRails the rails
+         * @return this builder
+         */
+        public Builder rails(RailSpec newRails) {
+            rails = Objects.requireNonNull(newRails, "newRails");
+            return this;
+        }
+
+        /**
+         * Sets how the fence meets the ground.
+         *
+         * @param newRack the clearances and the rack limit
+         * @return this builder
+         */
+        public Builder rack(RackSpec newRack) {
+            rack = Objects.requireNonNull(newRack, "newRack");
+            return this;
+        }
+
+        /**
+         * Sets how gates are made.
+         *
+         * @param newGate the gate's gaps and members
+         * @return this builder
+         */
+        public Builder gate(GateSpec newGate) {
+            gate = Objects.requireNonNull(newGate, "newGate");
+            return this;
+        }
+
+        /**
+         * Sets what boards are cut from; 1x6 if not set.
+         *
+         * @param lumber the lumber
+         * @return this builder
+         */
+        public Builder boardLumber(Lumber lumber) {
+            boardLumber = Objects.requireNonNull(lumber, "lumber");
+            return this;
+        }
+
+        /**
+         * Sets what rails are cut from; 2x4 if not set.
+         *
+         * @param lumber the lumber
+         * @return this builder
+         */
+        public Builder railLumber(Lumber lumber) {
+            railLumber = Objects.requireNonNull(lumber, "lumber");
+            return this;
+        }
+
+        /**
+         * Sets what posts are cut from; 4x4 if not set.
+         *
+         * @param lumber the lumber, square
+         * @return this builder
+         */
+        public Builder postLumber(Lumber lumber) {
+            postLumber = Objects.requireNonNull(lumber, "lumber");
+            return this;
+        }
+
+        /**
+         * Sets what gate frames and braces are cut from; 2x4 if not set.
+         *
+         * @param lumber the lumber
+         * @return this builder
+         */
+        public Builder gateLumber(Lumber lumber) {
+            gateLumber = Objects.requireNonNull(lumber, "lumber");
+            return this;
+        }
+
+        /**
+         * Sets the distance between posts that a bay should not go under, centre to centre; 6 ft if not set.
+         *
+         * @param spacing the spacing, 0 or more
+         * @return this builder
+         */
+        public Builder minimumPostSpacing(Length spacing) {
+            minimumPostSpacing = Objects.requireNonNull(spacing, "spacing");
+            return this;
+        }
+
+        /**
+         * Sets the distance between posts that no bay goes over, centre to centre; 8 ft if not set.
+         *
+         * @param spacing the spacing, over zero
+         * @return this builder
+         */
+        public Builder maximumPostSpacing(Length spacing) {
+            maximumPostSpacing = Objects.requireNonNull(spacing, "spacing");
+            return this;
+        }
+
+        /**
+         * Sets how far posts stand above the tops of the boards; flush if not set.
+         *
+         * @param height the height, 0 or more
+         * @return this builder
+         * @throws IllegalArgumentException if negative
+         */
+        public Builder postAboveBoards(Length height) {
+            if (height.isNegative()) {
+                throw new IllegalArgumentException("height of posts above the boards was " + height
+                        + "; it must be 0 or more: posts carry the top rail");
+            }
+            postAboveBoards = height;
+            return this;
+        }
+
+        /**
+         * Returns the style.
+         *
+         * @return the style
+         * @throws IllegalArgumentException if a part does not fit the lumber it is cut from, a lumber has no length on
+         *     the shelf, posts are not square, or the post spacings contradict each other
+         */
+        public FenceStyle build() {
+            requireSame("board width of the pattern", pattern.boardWidth(), boardLumber);
+            requireSame("depth of the rails", rails.railDepth(), railLumber);
+            requireSame("width of the gate's members", gate.memberWidth(), gateLumber);
+            for (Lumber lumber : new Lumber[] {boardLumber, railLumber, postLumber, gateLumber}) {
+                if (lumber.lengths().isEmpty()) {
+                    throw new IllegalArgumentException(lumber + " is not sold in any length; call soldIn");
+                }
+            }
+            if (!postLumber.thickness().equals(postLumber.width())) {
+                throw new IllegalArgumentException("post lumber was " + postLumber + ", "
+                        + postLumber.thickness() + " by " + postLumber.width() + "; posts must be square");
+            }
+            if (minimumPostSpacing.isNegative()
+                    || maximumPostSpacing.compareTo(minimumPostSpacing) < 0
+                    || maximumPostSpacing.compareTo(postLumber.width()) <= 0) {
+                throw new IllegalArgumentException("post spacing was from " + minimumPostSpacing + " to "
+                        + maximumPostSpacing + "; the least must be 0 or more, and the most over the post's own width of "
+                        + postLumber.width() + " and no less than the least");
+            }
+            return new FenceStyle(this);
+        }
+
+        private static void requireSame(String what, Length length, Lumber lumber) {
+            if (!length.equals(lumber.width())) {
+                throw new IllegalArgumentException(what + " was " + length + " but " + lumber + " is "
+                        + lumber.width() + " wide; make them the same, or choose other lumber");
+            }
+        }
+    }
+}

@@ -1,0 +1,172 @@
+package org.fencecore.style;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeSet;
+import org.fencecore.units.Length;
+
+/**
+ * One size of wood as a yard sells it: what it is called, its dressed size, and the lengths on the shelf.
+ *
+ * <p>Example: {@code Lumber.twoByFour()} is 1 1/2 by 3 1/2 in, sold in 8, 10, 12, 14 and 16 ft.
+ *
+ * <p>Dressed sizes of the ready-made kinds are the dry minimum of the American Softwood Lumber Standard PS 20 (2 in
+ * nominal is 1 1/2 in, 4 is 3 1/2, 6 is 5 1/2; 1 in is 3/4 and 5/4 is 1). The lengths they are sold in are common
+ * practice, no source; pass the local yard's with {@link #soldIn}.
+ */
+public final class Lumber {
+
+    private final String name;
+    private final Length thickness;
+    private final Length width;
+    private final List<Length> lengths;
+
+    private Lumber(String name, Length thickness, Length width, List<Length> lengths) {
+        this.name = name;
+        this.thickness = thickness;
+        this.width = width;
+        this.lengths = lengths;
+    }
+
+    /**
+     * Returns a size of wood that is not sold yet in any length; follow with {@link #soldIn}.
+     *
+     * @param name what the yard calls it, not blank
+     * @param thickness the dressed thickness, over zero
+     * @param width the dressed width, at least the thickness
+     * @return the lumber
+     * @throws IllegalArgumentException if the name is blank or a size is out of range
+     */
+    public static Lumber of(String name, Length thickness, Length width) {
+        if (name.isBlank()) {
+            throw new IllegalArgumentException("name was blank; use what the yard calls it, such as 2x4");
+        }
+        if (!thickness.isPositive() || width.compareTo(thickness) < 0) {
+            throw new IllegalArgumentException("thickness of " + name + " was " + thickness + " and width " + width
+                    + "; thickness must be over 0 and width at least the thickness");
+        }
+        return new Lumber(name, thickness, width, List.of());
+    }
+
+    /**
+     * Returns this size sold in these lengths.
+     *
+     * @param newLengths the lengths on the shelf, each over zero, in any order
+     * @return the lumber
+     * @throws IllegalArgumentException if there is no length or one is not over zero
+     */
+    public Lumber soldIn(Length... newLengths) {
+        TreeSet<Length> sorted = new TreeSet<>(List.of(newLengths));
+        if (sorted.isEmpty() || !sorted.first().isPositive()) {
+            throw new IllegalArgumentException(
+                    "lengths of " + name + " were " + sorted + "; give at least one, each over 0");
+        }
+        return new Lumber(name, thickness, width, List.copyOf(sorted));
+    }
+
+    private static Length[] feet(int... lengths) {
+        Length[] sold = new Length[lengths.length];
+        for (int i = 0; i < lengths.length; i++) {
+            sold[i] = Length.ofFeet(lengths[i]);
+        }
+        return sold;
+    }
+
+    /**
+     * Returns posts 3 1/2 in square, sold in 8, 9, 10 and 12 ft.
+     *
+     * @return 4x4
+     */
+    public static Lumber fourByFour() {
+        return of("4x4", Length.ofInches(3.5), Length.ofInches(3.5)).soldIn(feet(8, 9, 10, 12));
+    }
+
+    /**
+     * Returns posts 5 1/2 in square, sold in 8, 10 and 12 ft.
+     *
+     * @return 6x6
+     */
+    public static Lumber sixBySix() {
+        return of("6x6", Length.ofInches(5.5), Length.ofInches(5.5)).soldIn(feet(8, 10, 12));
+    }
+
+    /**
+     * Returns rails 1 1/2 by 3 1/2 in, sold in 8, 10, 12, 14 and 16 ft.
+     *
+     * @return 2x4
+     */
+    public static Lumber twoByFour() {
+        return of("2x4", Length.ofInches(1.5), Length.ofInches(3.5)).soldIn(feet(8, 10, 12, 14, 16));
+    }
+
+    /**
+     * Returns boards 3/4 by 5 1/2 in, sold in 6 and 8 ft.
+     *
+     * @return 1x6
+     */
+    public static Lumber oneBySix() {
+        return of("1x6", Length.ofInches(0.75), Length.ofInches(5.5)).soldIn(feet(6, 8));
+    }
+
+    /**
+     * Returns boards 3/4 by 3 1/2 in, sold in 6 and 8 ft.
+     *
+     * @return 1x4
+     */
+    public static Lumber oneByFour() {
+        return of("1x4", Length.ofInches(0.75), Length.ofInches(3.5)).soldIn(feet(6, 8));
+    }
+
+    /**
+     * Returns what the yard calls it.
+     *
+     * @return the name
+     */
+    public String name() {
+        return name;
+    }
+
+    /**
+     * Returns the dressed thickness.
+     *
+     * @return the smaller size of the section
+     */
+    public Length thickness() {
+        return thickness;
+    }
+
+    /**
+     * Returns the dressed width.
+     *
+     * @return the larger size of the section
+     */
+    public Length width() {
+        return width;
+    }
+
+    /**
+     * Returns the lengths on the shelf.
+     *
+     * @return the lengths, shortest first, unmodifiable
+     */
+    public List<Length> lengths() {
+        return lengths;
+    }
+
+    /**
+     * Returns the shortest length on the shelf that a piece can be cut from.
+     *
+     * @param piece the finished length of the piece
+     * @return the length to buy; empty when none is long enough
+     */
+    public Optional<Length> shortestFor(Length piece) {
+        return lengths.stream()
+                .filter(length -> length.compareTo(piece) >= 0)
+                .findFirst();
+    }
+
+    @Override
+    public String toString() {
+        return name;
+    }
+}

@@ -1,0 +1,12 @@
+/**
+ * What the owner wants: the boards and their pattern, rails, posts, gates, how the fence meets the ground, and the
+ * lumber it is bought in.
+ *
+ * <p>A {@link org.fencecore.style.FenceStyle} puts the rules of the trade modules together; {@link
+ * org.fencecore.style.Lumber} is one size of wood with the lengths it is sold in. A style knows no lot: the same one
+ * fits any site.
+ */
+@NullMarked
+package org.fencecore.style;
+
+import org.jspecify.annotations.NullMarked;
