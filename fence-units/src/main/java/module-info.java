@@ -11,4 +11,5 @@ module org.fencecore.units {
     requires static org.apiguardian.api; // Indriya's classes carry its annotations; the compiler warns without it.
 
     exports org.fencecore.units;
+    exports org.fencecore.units.tape;
 }
