@@ -20,6 +20,15 @@ class LengthTest {
     }
 
     @Test
+    void exampleOfThePackage() {
+        Length clear = Length.parse("8 ft").minus(Length.parse("3 1/2 in"));
+        assertThat(clear).hasToString("7 ft 8 1/2 in");
+        Slope grade = Slope.parse("1:12");
+        assertThat(grade.percent()).isCloseTo(8.333, within(1e-3));
+        assertThat(grade.riseOver(Length.parse("8 ft"))).hasToString("8 in");
+    }
+
+    @Test
     void eachUnitIsItsSize() {
         assertThat(Length.ofMillimetres(25.4).nanometres()).isEqualTo(25_400_000);
         assertThat(Length.ofInches(1).nanometres()).isEqualTo(25_400_000);
