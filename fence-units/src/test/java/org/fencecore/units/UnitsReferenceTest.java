@@ -52,7 +52,8 @@ class UnitsReferenceTest {
                 .isCloseTo(1, within(1e-14));
     }
 
-    // Civil engineering handbook, table 1.2, typical conversions (read in a stored copy): 7 digits each.
+    // Civil Engineering Formulas (2002), table 1.2, typical conversions (read in a stored copy, title from memory): 7
+    // digits.
     @Test
     void handbookConversions() {
         assertThat(Force.ofPoundsForce(1).newtons()).isCloseTo(4.448222, within(5e-7));
