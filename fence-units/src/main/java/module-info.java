@@ -12,4 +12,5 @@ module org.fencecore.units {
 
     exports org.fencecore.units;
     exports org.fencecore.geometry;
+    exports org.fencecore.units.tape;
 }

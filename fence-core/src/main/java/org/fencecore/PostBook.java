@@ -1,0 +1,136 @@
+package org.fencecore;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.fencecore.footing.FootingDesign;
+import org.fencecore.footing.FootingSpec;
+import org.fencecore.footing.LateralLoad;
+import org.fencecore.geometry.Point;
+import org.fencecore.site.Site;
+import org.fencecore.style.FenceStyle;
+import org.fencecore.units.Length;
+import org.fencecore.units.Rounding;
+import org.fencecore.worksheet.Finding;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * The posts of a plan while it is laid out: what each one has to reach and carry grows bay by bay, a corner post's from
+ * both its runs. Footings are worked out at the end, once for posts that are alike.
+ */
+final class PostBook {
+
+    /** Bays that differ by rounding alone must not need a footing each. */
+    private static final Length SPAN_STEP = Length.ofInches(1).dividedBy(16);
+
+    private final Site site;
+    private final FenceStyle style;
+    private final List<Entry> entries = new ArrayList<>();
+    private final Map<Integer, Entry> cornerPosts = new HashMap<>();
+    private final Map<Demand, FootingDesign> footings = new HashMap<>();
+
+    PostBook(Site site, FenceStyle style) {
+        this.site = site;
+        this.style = style;
+    }
+
+    /** What a footing depends on within one plan. */
+    private record Demand(Length exposed, Length tributary) {}
+
+    /** One post in the making. */
+    static final class Entry {
+        final int number;
+        PostKind kind;
+        final Point centre;
+        final Length ground;
+        private Length exposed = Length.ZERO;
+        private Length tributary = Length.ZERO;
+
+        private Entry(int number, PostKind kind, Point centre, Length ground) {
+            this.number = number;
+            this.kind = kind;
+            this.centre = centre;
+            this.ground = ground;
+        }
+
+        /** Asks the post to reach at least this high above its ground. */
+        void reach(Length height) {
+            exposed = Length.max(exposed, height);
+        }
+
+        /** Adds half of a bay or opening to the fence whose wind the post carries. */
+        void carryHalf(Length spacing) {
+            tributary = tributary.plus(spacing.dividedBy(2));
+        }
+    }
+
+    Entry add(PostKind kind, Point centre, Length ground) {
+        Entry entry = new Entry(entries.size() + 1, kind, centre, ground);
+        entries.add(entry);
+        return entry;
+    }
+
+    /** The post at a corner of the lot, shared by the runs that meet there. */
+    Entry atCorner(int lotCorner, PostKind kind, Point centre, Length ground, int side, List<Finding> findings) {
+        @Nullable Entry there = cornerPosts.get(lotCorner);
+        if (there == null) {
+            Entry entry = add(kind, centre, ground);
+            cornerPosts.put(lotCorner, entry);
+            return entry;
+        }
+        Length difference = there.ground.minus(ground).abs();
+        if (difference.compareTo(Length.ofInches(1)) > 0) {
+            findings.add(Finding.warning(
+                            "ground-does-not-meet",
+                            "post " + there.number,
+                            "the shots of side " + side + " put the ground here " + Shown.tape(difference)
+                                    + " off those of the side before")
+                    .remedy("check the datum and the shots at this corner; heights here follow the first of the two"));
+        }
+        return there;
+    }
+
+    /** The diameter of the holes: three posts wide. */
+    Length holeDiameter() {
+        return style.postLumber().width().times(3);
+    }
+
+    List<Post> posts(List<Finding> findings) {
+        List<Post> posts = new ArrayList<>(entries.size());
+        for (Entry entry : entries) {
+            posts.add(new Post(
+                    entry.number, entry.kind, entry.centre, entry.ground, entry.exposed, footing(entry, findings)));
+        }
+        return posts;
+    }
+
+    private FootingDesign footing(Entry entry, List<Finding> findings) {
+        Demand demand = new Demand(entry.exposed, entry.tributary.roundedTo(SPAN_STEP, Rounding.UP));
+        @Nullable FootingDesign known = footings.get(demand);
+        if (known != null) {
+            return known;
+        }
+        FootingDesign footing = FootingDesign.forPost(load(demand), spec(demand));
+        footings.put(demand, footing);
+        footing.findings().forEach(finding -> findings.add(finding.within("post " + entry.number + " and its like")));
+        return footing;
+    }
+
+    private LateralLoad load(Demand demand) {
+        return site.windPressure()
+                .map(pressure -> LateralLoad.ofPressure(
+                        pressure, demand.tributary(), style.rack().clearance(), demand.exposed()))
+                .orElse(LateralLoad.NONE);
+    }
+
+    private FootingSpec spec(Demand demand) {
+        FootingSpec.Builder spec = FootingSpec.builder()
+                .postWidth(style.postLumber().width())
+                .exposedHeight(demand.exposed())
+                .soil(site.soil())
+                .holeDiameter(holeDiameter());
+        site.frostDepth().ifPresent(spec::frostDepth);
+        return spec.build();
+    }
+}
