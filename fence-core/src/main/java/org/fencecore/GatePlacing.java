@@ -1,0 +1,144 @@
+package org.fencecore;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import org.fencecore.geometry.Interval;
+import org.fencecore.site.GateLocation;
+import org.fencecore.style.FenceStyle;
+import org.fencecore.units.Length;
+import org.fencecore.worksheet.Finding;
+
+/**
+ * Puts the gates of one run in their places: every opening between two posts, no two over each other, and a gate post
+ * so near to a fixed post that their holes would run together moved onto it.
+ */
+final class GatePlacing {
+
+    /** A gate that has found its place; the opening is in stations along the run. */
+    record Placed(GateLocation location, Interval opening) {}
+
+    private final FenceLine line;
+    private final Length half;
+    private final Length hole;
+    private final FenceStyle style;
+    private final List<Finding> findings;
+
+    private GatePlacing(FenceLine line, FenceStyle style, Length hole, List<Finding> findings) {
+        this.line = line;
+        this.style = style;
+        this.half = style.postLumber().width().dividedBy(2);
+        this.hole = hole;
+        this.findings = findings;
+    }
+
+    static List<Placed> place(
+            List<GateLocation> gates, FenceLine line, FenceStyle style, Length hole, List<Finding> findings) {
+        return new GatePlacing(line, style, hole, findings).placeAll(gates);
+    }
+
+    private List<Placed> placeAll(List<GateLocation> gates) {
+        Length length = line.postLine.length();
+        List<GateLocation> inOrder = gates.stream()
+                .filter(gate -> gate.side() == line.side)
+                .filter(this::isBigEnough)
+                .sorted(Comparator.comparing(gate -> gate.opening().start()))
+                .toList();
+        List<Placed> placed = new ArrayList<>();
+        // Openings lie between the inner faces of posts; this is where the last fixed post's face is.
+        Length free = half;
+        for (GateLocation gate : inOrder) {
+            Interval wanted = gate.opening().shiftedBy(line.startAlongSide.negated());
+            Length last = length.minus(half);
+            if (wanted.length().compareTo(last.minus(half)) > 0) {
+                findings.add(Finding.blocker(
+                                "gate-wider-than-run",
+                                place(gate),
+                                "the opening of " + Shown.tape(wanted.length()) + " is wider than the "
+                                        + Shown.tape(Length.max(last.minus(half), Length.ZERO))
+                                        + " between the posts at the ends of this side")
+                        .remedy("make the opening smaller, or put the gate on a longer side"));
+            } else if (!placed.isEmpty() && wanted.start().compareTo(free.minus(half.times(2))) < 0) {
+                Placed before = placed.get(placed.size() - 1);
+                findings.add(Finding.blocker(
+                                "gates-overlap",
+                                place(gate),
+                                "its opening begins at " + along(wanted.start()) + ", before that of "
+                                        + before.location().name() + " ends at "
+                                        + along(before.opening().end()))
+                        .remedy("move one of them; with a shared post the openings must be "
+                                + Shown.tape(half.times(2)) + " apart"));
+            } else if (wanted.start().compareTo(free.minus(hole)) < 0
+                    || wanted.end().compareTo(last.plus(hole)) > 0) {
+                findings.add(Finding.blocker(
+                                "gate-off-run",
+                                place(gate),
+                                "its opening from " + along(wanted.start()) + " to " + along(wanted.end())
+                                        + " reaches past the posts of this side, whose faces are at " + along(half)
+                                        + " and " + along(last))
+                        .remedy("centre it from " + along(half.plus(wanted.length().dividedBy(2))) + " to "
+                                + along(last.minus(wanted.length().dividedBy(2)))));
+            } else {
+                Interval opening = settle(gate, wanted, free, last);
+                Length left = last.minus(opening.end());
+                if (left.isNegative() || (left.isPositive() && left.compareTo(hole) < 0)) {
+                    findings.add(Finding.blocker(
+                                    "gate-leaves-no-post",
+                                    place(gate),
+                                    "the " + Shown.tape(last.minus(free)) + " between the posts beside it leave "
+                                            + Shown.tape(last.minus(free).minus(opening.length()))
+                                            + " next to the opening of " + Shown.tape(opening.length())
+                                            + ", too little for a gate post and its hole")
+                            .remedy("make the opening " + Shown.tape(last.minus(free))
+                                    + " to hang it between those posts, or narrower than "
+                                    + Shown.tape(last.minus(free).minus(hole))));
+                } else {
+                    placed.add(new Placed(gate, opening));
+                    free = opening.end().plus(half.times(2));
+                }
+            }
+        }
+        return placed;
+    }
+
+    private boolean isBigEnough(GateLocation gate) {
+        Length least = style.gate().minimumOpening();
+        if (gate.clearOpening().compareTo(least) >= 0) {
+            return true;
+        }
+        findings.add(Finding.blocker(
+                        "gate-too-narrow",
+                        place(gate),
+                        "the opening of " + Shown.tape(gate.clearOpening())
+                                + " leaves no room for a framed and braced leaf")
+                .remedy("make it at least " + Shown.tape(least)));
+        return false;
+    }
+
+    /** Moves an opening onto a fixed post whose hole its own gate post's would run into. */
+    private Interval settle(GateLocation gate, Interval wanted, Length free, Length last) {
+        Length shift = Length.ZERO;
+        if (wanted.start().minus(free).compareTo(hole) < 0) {
+            shift = free.minus(wanted.start());
+        } else if (last.minus(wanted.end()).compareTo(hole) < 0) {
+            shift = last.minus(wanted.end());
+        }
+        if (!shift.isZero()) {
+            findings.add(Finding.note(
+                            "gate-moved",
+                            place(gate),
+                            "moved " + Shown.tape(shift.abs()) + (shift.isPositive() ? " on" : " back")
+                                    + " to share the post beside it, because two holes so near would run together")
+                    .remedy("to keep a post of its own, leave over " + Shown.tape(hole) + " between the posts"));
+        }
+        return wanted.shiftedBy(shift);
+    }
+
+    private String along(Length station) {
+        return Shown.alongSide(line.startAlongSide.plus(station));
+    }
+
+    private static String place(GateLocation gate) {
+        return "side " + gate.side() + ", " + gate.name();
+    }
+}

@@ -1,0 +1,278 @@
+package org.fencecore;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.fencecore.gate.GateDesign;
+import org.fencecore.geometry.Interval;
+import org.fencecore.geometry.Profile;
+import org.fencecore.layout.BoardLayout;
+import org.fencecore.layout.Face;
+import org.fencecore.layout.PostSpacing;
+import org.fencecore.site.Site;
+import org.fencecore.slope.FittedBay;
+import org.fencecore.slope.RailHeights;
+import org.fencecore.slope.RailMarks;
+import org.fencecore.slope.SlopeFit;
+import org.fencecore.style.FenceStyle;
+import org.fencecore.units.Length;
+import org.fencecore.units.Slope;
+import org.fencecore.worksheet.Finding;
+
+/**
+ * One run in the making: posts are entered in the book and what stands between them is worked out; once all posts of the
+ * plan are known, {@link #build} puts the run together.
+ */
+final class RunDraft {
+
+    private final FenceStyle style;
+    private final FenceLine line;
+    private final Profile ground;
+    private final PostBook book;
+    private final List<Finding> findings;
+    private final Length half;
+    private final List<PostBook.Entry> posts = new ArrayList<>();
+    private final List<Length> stations = new ArrayList<>();
+    private final List<StretchDraft> stretches = new ArrayList<>();
+    private final List<GateDraft> gates = new ArrayList<>();
+
+    /** Fence between two fixed posts: which posts of this run, and all that does not need them finished. */
+    private record StretchDraft(
+            int firstPost, SlopeFit slope, Interval boarded, Interval railed, Optional<BoardLayout> boards, int notched) {}
+
+    /** A gate and which post of this run it begins at. */
+    private record GateDraft(
+            int firstPost,
+            GatePlacing.Placed placed,
+            GateDesign design,
+            Optional<BoardLayout> boards,
+            Length boardBottom) {}
+
+    RunDraft(Site site, FenceStyle style, FenceLine line, Profile ground, PostBook book, List<Finding> findings) {
+        this.style = style;
+        this.line = line;
+        this.ground = ground;
+        this.book = book;
+        this.findings = findings;
+        this.half = style.postLumber().width().dividedBy(2);
+        List<GatePlacing.Placed> placed =
+                GatePlacing.place(site.gates(), line, style, book.holeDiameter(), findings);
+        layOut(placed);
+    }
+
+    /** Goes along the run from fixed post to fixed post; what lies between two is a stretch or an opening. */
+    private void layOut(List<GatePlacing.Placed> placed) {
+        Length end = line.postLine.length();
+        enterCorner(line.startCorner, line.cornerAtStart, Length.ZERO);
+        for (GatePlacing.Placed gate : placed) {
+            fenceTo(gate.opening().start().minus(half), PostKind.GATE);
+            int first = posts.size() - 1;
+            Length beyond = gate.opening().end().plus(half);
+            if (beyond.equals(end)) {
+                enterCorner(line.endCorner, line.cornerAtEnd, end);
+            } else {
+                enter(PostKind.GATE, beyond);
+            }
+            hang(gate, first);
+        }
+        fenceTo(end, line.cornerAtEnd ? PostKind.CORNER : PostKind.END);
+    }
+
+    private void enter(PostKind kind, Length station) {
+        posts.add(book.add(kind, line.postLine.pointAt(station), ground.elevationAt(station)));
+        stations.add(station);
+    }
+
+    private void enterCorner(int lotCorner, boolean shared, Length station) {
+        PostKind kind = shared ? PostKind.CORNER : PostKind.END;
+        posts.add(book.atCorner(
+                lotCorner,
+                kind,
+                line.postLine.pointAt(station),
+                ground.elevationAt(station),
+                line.side,
+                findings));
+        stations.add(station);
+    }
+
+    /** Enters the posts of a stretch from the last post to a fixed one there; nothing when that is the last post. */
+    private void fenceTo(Length station, PostKind kind) {
+        int first = posts.size() - 1;
+        Length here = stations.get(first);
+        if (station.equals(here)) {
+            return;
+        }
+        PostSpacing spacing = PostSpacing.equalBays(
+                station.minus(here), style.maximumPostSpacing(), style.minimumPostSpacing());
+        for (Length along : spacing.stations().subList(1, spacing.bayCount())) {
+            enter(PostKind.LINE, here.plus(along));
+        }
+        if (kind == PostKind.GATE) {
+            enter(kind, station);
+        } else {
+            enterCorner(line.endCorner, line.cornerAtEnd, station);
+        }
+        tell(spacing.findings(), stretchName(first));
+        fence(first);
+    }
+
+    private void fence(int first) {
+        List<Length> at = List.copyOf(stations.subList(first, stations.size()));
+        if (isTooSteep(first)) {
+            Length usual = style.rack().clearance().plus(style.rails().boardLength());
+            posts.subList(first, posts.size()).forEach(post -> post.reach(usual));
+            return;
+        }
+        SlopeFit slope = SlopeFit.rack(ground, at, style.rack());
+        tell(slope.findings(), stretchName(first));
+        for (int bay = 0; bay < at.size() - 1; bay++) {
+            PostBook.Entry from = posts.get(first + bay);
+            PostBook.Entry to = posts.get(first + bay + 1);
+            Length spacing = at.get(bay + 1).minus(at.get(bay));
+            from.carryHalf(spacing);
+            to.carryHalf(spacing);
+        }
+        for (int post = 0; post < at.size(); post++) {
+            posts.get(first + post)
+                    .reach(slope.bottomAbove(post)
+                            .plus(style.rails().boardLength())
+                            .plus(style.postAboveBoards()));
+        }
+        boolean fromEnd = first == 0;
+        boolean toEnd = at.get(at.size() - 1).equals(line.postLine.length());
+        Interval railed = Interval.of(
+                at.get(0).minus(fromEnd ? line.railPastStart : half),
+                at.get(at.size() - 1).plus(toEnd ? line.railPastEnd : half));
+        Interval boarded = Interval.of(
+                at.get(0).minus(fromEnd ? line.boardsPastStart : half),
+                at.get(at.size() - 1).plus(toEnd ? line.boardsPastEnd : half));
+        Optional<BoardLayout> boards = fit(boarded.length(), stretchName(first));
+        stretches.add(new StretchDraft(first, slope, boarded, railed, boards, notched(boards, boarded, at)));
+    }
+
+    private boolean isTooSteep(int first) {
+        boolean tooSteep = false;
+        for (int post = first; post < posts.size() - 1; post++) {
+            Slope grade = ground.slopeBetween(stations.get(post), stations.get(post + 1));
+            if (grade.abs().compareTo(SlopeFit.STEEPEST) > 0) {
+                tooSteep = true;
+                findings.add(Finding.blocker(
+                                "ground-too-steep",
+                                "side " + line.side + ", post " + posts.get(post).number + " to post "
+                                        + posts.get(post + 1).number,
+                                "the ground rises " + Math.round(grade.percent()) + " %, and no bay over "
+                                        + Math.round(SlopeFit.STEEPEST.percent()) + " % is laid out")
+                        .remedy("check the shots; if they are right, a retaining wall or another line is needed"));
+            }
+        }
+        return tooSteep;
+    }
+
+    private Optional<BoardLayout> fit(Length clear, String place) {
+        Length least = style.pattern().minimumLength();
+        if (clear.compareTo(least) < 0) {
+            findings.add(Finding.blocker(
+                            "too-short-for-boards",
+                            place,
+                            Shown.tape(clear) + " is too short for the pattern, which needs " + Shown.tape(least))
+                    .remedy("move the gate or the end of the fence, or use narrower boards"));
+            return Optional.empty();
+        }
+        BoardLayout layout = BoardLayout.fit(clear, style.pattern());
+        tell(layout.findings(), place);
+        return Optional.of(layout);
+    }
+
+    /** The inside boards stand between the posts' outside faces and the yard, so those that meet a post are notched. */
+    private int notched(Optional<BoardLayout> boards, Interval boarded, List<Length> at) {
+        if (boards.isEmpty()) {
+            return 0;
+        }
+        int notched = 0;
+        for (Length post : at) {
+            Interval body = Interval.of(post.minus(half), post.plus(half)).shiftedBy(boarded.start().negated());
+            notched += boards.get().row(Face.INSIDE).boardsMeeting(body).size();
+        }
+        return notched;
+    }
+
+    private void hang(GatePlacing.Placed gate, int first) {
+        Interval opening = gate.opening();
+        String place = "side " + line.side + ", " + gate.location().name();
+        GateDesign design = GateDesign.forOpening(
+                opening.length(),
+                style.gateFrameHeight(),
+                gate.location().hinges(),
+                style.gate());
+        tell(design.findings(), place);
+        Length bottom = ground.between(opening.start(), opening.end())
+                .highest()
+                .elevation()
+                .plus(style.rack().clearance());
+        Length top = bottom.plus(style.rails().boardLength()).plus(style.postAboveBoards());
+        for (PostBook.Entry post : List.of(posts.get(first), posts.get(first + 1))) {
+            post.reach(top.minus(post.ground));
+            post.carryHalf(stations.get(first + 1).minus(stations.get(first)));
+        }
+        gates.add(new GateDraft(first, gate, design, fit(design.leafWidth(), place), bottom));
+    }
+
+    private String stretchName(int first) {
+        return "side " + line.side + ", post " + posts.get(first).number + " to post "
+                + posts.get(posts.size() - 1).number;
+    }
+
+    private void tell(List<Finding> news, String place) {
+        news.forEach(finding -> findings.add(finding.within(place)));
+    }
+
+    /** Puts the run together from the finished posts; bays are numbered on from those of the runs before. */
+    Run build(List<Post> finished, int baysBefore) {
+        List<Post> own = posts.stream().map(post -> finished.get(post.number - 1)).toList();
+        List<Stretch> built = new ArrayList<>();
+        int number = baysBefore;
+        for (StretchDraft draft : stretches) {
+            List<Bay> bays = new ArrayList<>();
+            for (int bay = 0; bay < draft.slope().bays().size(); bay++) {
+                number++;
+                bays.add(new Bay(
+                        number,
+                        own.get(draft.firstPost() + bay),
+                        own.get(draft.firstPost() + bay + 1),
+                        draft.slope().bays().get(bay),
+                        rails(draft, bay)));
+            }
+            built.add(new Stretch(bays, draft.slope(), draft.boarded(), draft.boards(), draft.notched()));
+        }
+        List<GateBay> hung = gates.stream()
+                .map(draft -> new GateBay(
+                        draft.placed().location(),
+                        own.get(draft.firstPost()),
+                        own.get(draft.firstPost() + 1),
+                        draft.placed().opening(),
+                        draft.design(),
+                        draft.boards(),
+                        draft.boardBottom()))
+                .toList();
+        return new Run(
+                line.side, line.string, line.postLine, line.outside, ground, line.startAlongSide, own, built, hung);
+    }
+
+    /** Rails meet on the middle of line posts and run past the fixed posts at both ends of the stretch. */
+    private List<RailCut> rails(StretchDraft draft, int bay) {
+        FittedBay slope = draft.slope().bays().get(bay);
+        boolean lastBay = bay == draft.slope().bays().size() - 1;
+        Length start = bay == 0 ? draft.railed().start() : slope.start();
+        Length end = lastBay ? draft.railed().end() : slope.end();
+        Length length = slope.grade().lengthOver(end.minus(start));
+        List<RailMarks> from = RailHeights.of(style.rails(), draft.slope().bottomAbove(bay), slope.grade())
+                .rails();
+        List<RailMarks> to = RailHeights.of(style.rails(), draft.slope().bottomAbove(bay + 1), slope.grade())
+                .rails();
+        List<RailCut> rails = new ArrayList<>();
+        for (int rail = 0; rail < from.size(); rail++) {
+            rails.add(new RailCut(rail + 1, length, slope.endCut(), from.get(rail), to.get(rail)));
+        }
+        return rails;
+    }
+}
