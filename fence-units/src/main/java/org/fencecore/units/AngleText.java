@@ -1,7 +1,6 @@
 package org.fencecore.units;
 
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.Set;
 
@@ -9,13 +8,11 @@ import java.util.Set;
 final class AngleText {
 
     // The ring above and the raised o are what some keyboards give for the degree sign.
-    private static final Set<String> DEGREE = Set.of("°", "º", "˚", "deg", "degree", "degrees");
+    static final Set<String> DEGREE = Set.of("°", "º", "˚", "deg", "degree", "degrees");
     private static final Set<String> MINUTE = Set.of("'", "′", "’", "‘", "min", "minute", "minutes");
     private static final Set<String> SECOND = Set.of("\"", "″", "”", "“", "sec", "second", "seconds");
-    private static final String MARKS = "°º˚'′’‘\"″”“";
+    static final String MARKS = "°º˚'′’‘\"″”“";
 
-    // Finer than a double is at one degree, and short enough to be read back.
-    private static final int DECIMALS = 20;
     private static final BigDecimal SIXTY = BigDecimal.valueOf(60);
 
     private AngleText() {}
@@ -85,14 +82,8 @@ final class AngleText {
         String plat = degreesMinutesSeconds(angle.abs());
         String text = Angle.parse(plat).equals(angle.abs())
                 ? plat
-                : decimal(angle.abs().degrees()) + "°";
+                : Measure.plain(BigDecimal.valueOf(angle.abs().degrees())) + "°";
         return angle.isNegative() ? "-" + text : text;
-    }
-
-    private static String decimal(double degrees) {
-        BigDecimal shortest = BigDecimal.valueOf(degrees);
-        return shortest.setScale(Math.min(shortest.scale(), DECIMALS), RoundingMode.HALF_UP)
-                .toPlainString();
     }
 
     private static String degreesMinutesSeconds(Angle size) {

@@ -134,6 +134,6 @@ public final class Area extends Measure<Area> {
 
     @Override
     public String toString() {
-        return squareFeet() + " sq ft";
+        return rounded(squareFeet()) + " sq ft";
     }
 }

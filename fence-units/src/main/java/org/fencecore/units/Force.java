@@ -92,6 +92,6 @@ public final class Force extends Measure<Force> {
 
     @Override
     public String toString() {
-        return poundsForce() + " lbf";
+        return rounded(poundsForce()) + " lbf";
     }
 }

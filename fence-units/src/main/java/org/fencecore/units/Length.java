@@ -129,13 +129,38 @@ public final class Length implements javax.measure.quantity.Length, Comparable<L
                 : ofNanometres(nearest(quantity.to(TradeUnits.NANOMETRE).getValue()));
     }
 
+    /**
+     * Reads a length as trades write it, exactly, and rounded once to the nearest nanometre.
+     *
+     * <p>The number may be whole, a decimal, or have a fraction: {@code 5}, {@code 5.5}, {@code .5}, {@code 5 1/2},
+     * {@code 5-1/2}, {@code 5½}, {@code 1/2}. It must have a unit, by its mark or its name: inches, feet, yards, mm, cm,
+     * m, links, rods and chains, and {@code US survey ft} in full. Feet and inches go together, and chains and links:
+     * {@code 6' 2 3/4"}, {@code 6'-2 3/4"}, {@code 6 ft 2-3/4 in}. Typeset marks and dashes, capitals, the stop of an
+     * abbreviation and a sign in front of the whole are fine.
+     *
+     * <p>Anything else is refused, above all what could mean two things: a number without its unit, as in {@code 10'6};
+     * 12 inches or more after feet; a fraction of 1 or more; a decimal with a fraction; a comma.
+     *
+     * @param text the length, at most 64 characters
+     * @return the length
+     * @throws IllegalArgumentException if the text is not such a length; the message has the text, the column and what
+     *     was expected there
+     */
+    public static Length parse(CharSequence text) {
+        return ofNanometres(LengthText.nanometres(text));
+    }
+
     private static Length scaled(double value, double nanometresPerUnit, String unit) {
         double nanometres = Math.rint(value * nanometresPerUnit);
-        if (!(Math.abs(nanometres) < Long.MAX_VALUE)) {
+        if (!isHeld(nanometres)) {
             throw new IllegalArgumentException(
                     "length was " + value + " " + unit + "; it must be a finite number within 9,000,000 km of zero");
         }
         return ofNanometres((long) nanometres);
+    }
+
+    private static boolean isHeld(double nanometres) {
+        return Math.abs(nanometres) < Long.MAX_VALUE;
     }
 
     private static long nearest(Number value) {
@@ -266,7 +291,12 @@ public final class Length implements javax.measure.quantity.Length, Comparable<L
      * @throws IllegalArgumentException if the product is beyond what a length holds
      */
     public Length times(Ratio factor) {
-        return scaled(factor.value(), (double) nanometres, "x " + this);
+        double product = Math.rint(nanometres * factor.value());
+        if (!isHeld(product)) {
+            throw new IllegalArgumentException(
+                    "length was " + this + " times " + factor + "; it must be within 9,000,000 km of zero");
+        }
+        return ofNanometres((long) product);
     }
 
     /**
@@ -414,13 +444,17 @@ public final class Length implements javax.measure.quantity.Length, Comparable<L
     }
 
     /**
-     * Writes the length exactly, in millimetres.
+     * Returns the length as text that {@link #parse} reads back to the very same length.
      *
-     * @return the length, such as {@code 25.4 mm}
+     * <p>A whole number of 64ths of an inch is written in feet, inches and a fraction, parts of zero left out, such as
+     * {@code 6 ft 2 3/4 in}, {@code 3 ft} and {@code -1/2 in}; anything else in millimetres with up to six decimals,
+     * such as {@code 1829 mm}. No length at all is {@code 0 in}.
+     *
+     * @return the text
      */
     @Override
     public String toString() {
-        return BigDecimal.valueOf(nanometres, 6).stripTrailingZeros().toPlainString() + " mm";
+        return LengthText.write(nanometres);
     }
 
     // ---- javax.measure.Quantity ----

@@ -91,6 +91,6 @@ public final class Mass extends Measure<Mass> {
 
     @Override
     public String toString() {
-        return pounds() + " lb";
+        return rounded(pounds()) + " lb";
     }
 }

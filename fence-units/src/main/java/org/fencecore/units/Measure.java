@@ -1,5 +1,8 @@
 package org.fencecore.units;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import javax.measure.Quantity;
 import javax.measure.Unit;
 import org.jspecify.annotations.Nullable;
@@ -35,6 +38,17 @@ public abstract sealed class Measure<M extends Measure<M>> implements Comparable
 
     static <Q extends Quantity<Q>> double siOf(Quantity<Q> quantity, Unit<Q> unit) {
         return quantity.to(unit).getValue().doubleValue();
+    }
+
+    /** Writes a number for a reader: to ten digits, so that 0.1 + 0.2 is 0.3. */
+    static String rounded(double value) {
+        return plain(new BigDecimal(value).round(new MathContext(10)));
+    }
+
+    /** Writes a number without an exponent and without idle zeros, to twenty decimals. */
+    static String plain(BigDecimal value) {
+        BigDecimal kept = value.scale() > 20 ? value.setScale(20, RoundingMode.HALF_UP) : value;
+        return kept.signum() == 0 ? "0" : kept.stripTrailingZeros().toPlainString();
     }
 
     /**

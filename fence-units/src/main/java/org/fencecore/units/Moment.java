@@ -80,6 +80,6 @@ public final class Moment extends Measure<Moment> {
 
     @Override
     public String toString() {
-        return poundFeet() + " lbf-ft";
+        return rounded(poundFeet()) + " lbf-ft";
     }
 }

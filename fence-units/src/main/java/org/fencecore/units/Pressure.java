@@ -113,6 +113,6 @@ public final class Pressure extends Measure<Pressure> {
 
     @Override
     public String toString() {
-        return psf() + " psf";
+        return rounded(psf()) + " psf";
     }
 }

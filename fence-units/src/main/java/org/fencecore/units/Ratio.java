@@ -82,6 +82,6 @@ public final class Ratio extends Measure<Ratio> {
 
     @Override
     public String toString() {
-        return Double.toString(value());
+        return rounded(value());
     }
 }

@@ -86,6 +86,23 @@ public final class Slope extends Measure<Slope> {
     }
 
     /**
+     * Reads a grade as the trades write it: {@code 20 %} or {@code 20 percent}; an angle to the level such as
+     * {@code 11.3 deg} or {@code 11°18'}; a rise for each foot or metre of level run such as {@code 2.4 in/ft},
+     * {@code 2 3/8" per ft} or {@code 20 mm/m}; or {@code 1:5} and {@code 1 in 5}, the rise first.
+     *
+     * <p>A fall has a minus in front. A number alone is refused, and so is {@code 2:1}, which some read as rise to run
+     * and others as run to rise.
+     *
+     * @param text the grade, at most 64 characters
+     * @return the grade
+     * @throws IllegalArgumentException if the text is not such a grade; the message has the text, the column and what
+     *     was expected there
+     */
+    public static Slope parse(CharSequence text) {
+        return SlopeText.read(text);
+    }
+
+    /**
      * Returns the grade as rise over run.
      *
      * @return the ratio
@@ -160,8 +177,14 @@ public final class Slope extends Measure<Slope> {
         return Ratio.of(Math.sqrt(1 + si() * si()));
     }
 
+    /**
+     * Returns the grade in percent, such as {@code 20 %}, as {@link #parse} reads it. Read back, it is the same grade to
+     * about 1 part in 10^15.
+     *
+     * @return the text
+     */
     @Override
     public String toString() {
-        return percent() + " %";
+        return SlopeText.write(si());
     }
 }

@@ -82,6 +82,6 @@ public final class Speed extends Measure<Speed> {
 
     @Override
     public String toString() {
-        return milesPerHour() + " mph";
+        return rounded(milesPerHour()) + " mph";
     }
 }

@@ -82,6 +82,6 @@ public final class UnitWeight extends Measure<UnitWeight> {
 
     @Override
     public String toString() {
-        return pcf() + " pcf";
+        return rounded(pcf()) + " pcf";
     }
 }

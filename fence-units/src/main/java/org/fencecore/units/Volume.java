@@ -103,6 +103,6 @@ public final class Volume extends Measure<Volume> {
 
     @Override
     public String toString() {
-        return cubicFeet() + " cu ft";
+        return rounded(cubicFeet()) + " cu ft";
     }
 }
