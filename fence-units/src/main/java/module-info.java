@@ -11,5 +11,6 @@ module org.fencecore.units {
     requires static org.apiguardian.api; // Indriya's classes carry its annotations; the compiler warns without it.
 
     exports org.fencecore.units;
+    exports org.fencecore.units.tape;
     exports org.fencecore.geometry;
 }

@@ -121,6 +121,7 @@ public final class Length implements javax.measure.quantity.Length, Comparable<L
      *
      * @param quantity a length in any unit
      * @return the length
+     * @throws IllegalArgumentException if its value is not a finite number
      * @throws ArithmeticException if it is beyond what a length holds
      */
     public static Length from(Quantity<javax.measure.quantity.Length> quantity) {
@@ -315,11 +316,11 @@ public final class Length implements javax.measure.quantity.Length, Comparable<L
      *
      * @param parts how many parts, not zero
      * @return one part
-     * @throws ArithmeticException if {@code parts} is zero
+     * @throws ArithmeticException if {@code parts} is zero, or one part is beyond what a length holds
      */
     public Length dividedBy(long parts) {
         if (parts < 0) {
-            return negated().dividedBy(Math.negateExact(parts));
+            return dividedBy(Math.negateExact(parts)).negated();
         }
         return ofNanometres(Rounding.NEAREST.divide(nanometres, parts));
     }
