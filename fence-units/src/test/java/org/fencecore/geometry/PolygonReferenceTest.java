@@ -17,7 +17,10 @@ import org.junit.jupiter.params.provider.CsvFileSource;
 class PolygonReferenceTest {
 
     @ParameterizedTest(name = "{0} inset {2} ft")
-    @CsvFileSource(resources = "/reference/fence-units/mitre-offsets.csv", delimiter = '|', numLinesToSkip = 7)
+    @CsvFileSource(
+            files = "src/test/resources/reference/geometry/mitre-offsets.csv",
+            delimiter = '|',
+            useHeadersInDisplayName = true)
     void insetsAgreeWithJtsAndGeos(String name, String vertices, double distance, String area, String perimeter) {
         Optional<Polygon> inset = lot(vertices).inset(ft(distance));
 
