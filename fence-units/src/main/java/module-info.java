@@ -13,4 +13,6 @@ module org.fencecore.units {
     exports org.fencecore.units;
     exports org.fencecore.geometry;
     exports org.fencecore.units.tape;
+    exports org.fencecore.units.tape;
+    exports org.fencecore.geometry;
 }

@@ -18,6 +18,10 @@ public record Clearance(Length min, Length minStation, Length max, Length maxSta
     /**
      * Checks that the gaps are in order.
      *
+     * @param min the narrowest gap
+     * @param minStation where the gap is narrowest
+     * @param max the widest gap
+     * @param maxStation where the gap is widest
      * @throws IllegalArgumentException if {@code min} is over {@code max}
      */
     public Clearance {

@@ -112,7 +112,7 @@ public final class Corner {
     /**
      * Returns the angle between the two legs, measured on the inside: 180 degrees less the turn towards the inside.
      *
-     * @return the interior angle, from 0 to under 360 degrees; 180 where the line goes straight on
+     * @return the interior angle, 180 degrees where the line goes straight on, 0 or 360 where it doubles back
      */
     public Angle interiorAngle() {
         return Angle.STRAIGHT.minus(turnInwards());
@@ -181,6 +181,8 @@ public final class Corner {
      * @throws IllegalArgumentException if a distance is not over zero
      */
     public Length diagonal(Length onArriving, Length onLeaving) {
+        Triangle.requirePositive("onArriving", onArriving);
+        Triangle.requirePositive("onLeaving", onLeaving);
         return Triangle.thirdSide(onArriving, onLeaving, interiorAngle());
     }
 

@@ -26,6 +26,8 @@ public record Interval(Length start, Length end) {
     /**
      * Checks that the ends are in order.
      *
+     * @param start the station where it begins
+     * @param end the station where it ends, not before {@code start}
      * @throws IllegalArgumentException if {@code start} is after {@code end}
      */
     public Interval {

@@ -26,6 +26,8 @@ public record Point(Length east, Length north) {
     /**
      * Checks that the coordinates are of a size that can be worked with.
      *
+     * @param east the distance east of the origin, negative for west
+     * @param north the distance north of the origin, negative for south
      * @throws IllegalArgumentException if one is over 1,000,000 km from zero
      */
     public Point {
@@ -92,9 +94,10 @@ public record Point(Length east, Length north) {
      * @param bearing the direction to go
      * @param distance how far, level; negative to go the opposite way
      * @return the point {@link Bearing#latitude} north and {@link Bearing#departure} east of here
-     * @throws IllegalArgumentException if it is over 1,000,000 km from zero
+     * @throws IllegalArgumentException if the distance or the point is over 1,000,000 km from zero
      */
     public Point plus(Bearing bearing, Length distance) {
+        Exact.requireInRange("distance", distance);
         return new Point(east.plus(bearing.departure(distance)), north.plus(bearing.latitude(distance)));
     }
 
@@ -111,7 +114,7 @@ public record Point(Length east, Length north) {
     /**
      * Returns the coordinates as text.
      *
-     * @return such as {@code (E 3000 mm, N 4000 mm)}
+     * @return such as {@code (E 3 ft, N -4 ft 6 in)}
      */
     @Override
     public String toString() {

@@ -31,7 +31,7 @@ import org.jspecify.annotations.Nullable;
  * lot.inset(Length.ofFeet(37.5));                     // empty: nothing is left
  * }</pre>
  *
- * <p>Sources: area by the coordinate method, as worked in the Mahun traverse text, ch. I.
+ * <p>Sources: area by the coordinate method, as worked in the chapters on coordinate geometry of Open Access Surveying Library.
  */
 public final class Polygon {
 
@@ -144,6 +144,7 @@ public final class Polygon {
      * Returns the length of the boundary.
      *
      * @return the sum of the sides
+     * @throws ArithmeticException if it is beyond what a length holds
      */
     public Length perimeter() {
         Length sum = Length.ZERO;

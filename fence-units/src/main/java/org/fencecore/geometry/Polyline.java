@@ -47,6 +47,7 @@ public final class Polyline {
      * @param points the points in order, 2 to 10,000, no two neighbours the same
      * @return the line
      * @throws IllegalArgumentException if there are too few or too many points, or two neighbours are the same
+     * @throws ArithmeticException if the whole is beyond what a length holds
      */
     public static Polyline of(List<Point> points) {
         return new Polyline(requireDistinct(points, 2));

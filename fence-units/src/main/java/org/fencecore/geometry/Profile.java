@@ -3,7 +3,6 @@ package org.fencecore.geometry;
 import java.util.AbstractList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.RandomAccess;
 import org.fencecore.units.Length;
 import org.fencecore.units.Slope;
 import org.jspecify.annotations.Nullable;
@@ -79,7 +78,17 @@ public final class Profile {
      * @return the points, unmodifiable
      */
     public List<ProfilePoint> points() {
-        return new Points(this);
+        return new AbstractList<>() { // makes each point when asked
+            @Override
+            public ProfilePoint get(int index) {
+                return pointAt(index);
+            }
+
+            @Override
+            public int size() {
+                return stations.length;
+            }
+        };
     }
 
     /**
@@ -361,26 +370,6 @@ public final class Profile {
     @Override
     public String toString() {
         return "Profile of " + stations.length + " points from " + extent().start() + " to " + extent().end();
-    }
-
-    /** The points as a list that makes each one when asked. */
-    private static final class Points extends AbstractList<ProfilePoint> implements RandomAccess {
-
-        private final Profile profile;
-
-        Points(Profile profile) {
-            this.profile = profile;
-        }
-
-        @Override
-        public ProfilePoint get(int index) {
-            return profile.pointAt(index);
-        }
-
-        @Override
-        public int size() {
-            return profile.stations.length;
-        }
     }
 
     /** Takes the shots of a profile in order of station. Not for use by several threads at once. */

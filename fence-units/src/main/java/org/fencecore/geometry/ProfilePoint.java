@@ -13,6 +13,8 @@ public record ProfilePoint(Length station, Length elevation) {
     /**
      * Checks that both are of a size a profile can work with.
      *
+     * @param station the distance along the line, level
+     * @param elevation the height there over the chosen datum
      * @throws IllegalArgumentException if either is over 1,000,000 km from zero
      */
     public ProfilePoint {

@@ -27,6 +27,8 @@ public record Segment(Point start, Point end) {
     /**
      * Checks that the line has a direction.
      *
+     * @param start where it begins
+     * @param end where it ends, another point
      * @throws IllegalArgumentException if both ends are the same point
      */
     public Segment {
@@ -80,8 +82,10 @@ public record Segment(Point start, Point end) {
      *
      * @param station the distance from the start; negative, or past the end, is on the line extended
      * @return the point, to the nearest nanometre each way
+     * @throws IllegalArgumentException if the station or the point is over 1,000,000 km from zero
      */
     public Point pointAt(Length station) {
+        Exact.requireInRange("station", station);
         long length = length().nanometres();
         return Point.at(
                 start.x() + Exact.timesOver(dx(), station.nanometres(), length),
@@ -94,8 +98,10 @@ public record Segment(Point start, Point end) {
      * @param station the distance from the start along the line
      * @param right the distance off the line, square to it, to the right if positive
      * @return the point, to a nanometre each way
+     * @throws IllegalArgumentException if the station, the offset or the point is over 1,000,000 km from zero
      */
     public Point pointAt(Length station, Length right) {
+        Exact.requireInRange("right", right);
         long length = length().nanometres();
         Point onLine = pointAt(station);
         return Point.at(
@@ -108,6 +114,7 @@ public record Segment(Point start, Point end) {
      *
      * @param right how far, to the right if positive
      * @return the parallel line, of the same length
+     * @throws IllegalArgumentException if the offset or an end is over 1,000,000 km from zero
      */
     public Segment offset(Length right) {
         Point newStart = pointAt(Length.ZERO, right);

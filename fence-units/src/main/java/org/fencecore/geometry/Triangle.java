@@ -40,9 +40,9 @@ public final class Triangle {
      * @throws IllegalArgumentException if a side is not over zero, or one is as long as the two others together
      */
     public static Triangle ofSides(Length a, Length b, Length c) {
-        requirePositive("a", a);
-        requirePositive("b", b);
-        requirePositive("c", c);
+        requirePositive("side a", a);
+        requirePositive("side b", b);
+        requirePositive("side c", c);
         Length longest = Length.max(a, Length.max(b, c));
         Length others = a.plus(b).plus(c).minus(longest);
         if (longest.compareTo(others) >= 0) {
@@ -66,13 +66,13 @@ public final class Triangle {
         if (!angleC.isPositive() || angleC.compareTo(Angle.STRAIGHT) >= 0) {
             throw new IllegalArgumentException("angle C was " + angleC + "; it must be over 0 and under 180 degrees");
         }
+        requirePositive("side a", a);
+        requirePositive("side b", b);
         return ofSides(a, b, thirdSide(a, b, angleC));
     }
 
-    /** Returns the distance between the ends of two sides at any angle, flat or reflex ones too. */
+    /** Returns the distance between the ends of two sides, over zero, at any angle, flat or reflex ones too. */
     static Length thirdSide(Length a, Length b, Angle between) {
-        requirePositive("a", a);
-        requirePositive("b", b);
         double half = Math.sin(between.radians() / 2);
         double difference = a.nanometres() - b.nanometres();
         double square = difference * difference + 4.0 * a.nanometres() * b.nanometres() * half * half;
@@ -81,9 +81,9 @@ public final class Triangle {
 
     /** Refuses a side that is no length, or one too long to add up. */
     static void requirePositive(String name, Length side) {
-        Exact.requireInRange("side " + name, side);
+        Exact.requireInRange(name, side);
         if (!side.isPositive()) {
-            throw new IllegalArgumentException("side " + name + " was " + side + "; it must be over 0");
+            throw new IllegalArgumentException(name + " was " + side + "; it must be over 0");
         }
     }
 

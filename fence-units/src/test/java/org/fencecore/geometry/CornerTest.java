@@ -66,6 +66,6 @@ class CornerTest {
                 .hasMessageContaining("doubles back on itself");
         assertThatThrownBy(() -> SQUARE.diagonal(ft(0), ft(8)))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("side a was 0 mm");
+                .hasMessageContaining("onArriving was 0");
     }
 }
