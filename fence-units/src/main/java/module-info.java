@@ -10,9 +10,7 @@ module org.fencecore.units {
     requires static transitive org.jspecify;
     requires static org.apiguardian.api; // Indriya's classes carry its annotations; the compiler warns without it.
 
+    exports org.fencecore.geometry;
     exports org.fencecore.units;
-    exports org.fencecore.geometry;
     exports org.fencecore.units.tape;
-    exports org.fencecore.units.tape;
-    exports org.fencecore.geometry;
 }
