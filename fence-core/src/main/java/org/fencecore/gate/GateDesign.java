@@ -177,7 +177,7 @@ public final class GateDesign {
         if (!hasRoom()) {
             return List.of();
         }
-        Interval between = Interval.of(spec.memberWidth(), spec.memberWidth().plus(clearWidth()));
+        Interval between = betweenStiles();
         Interval left = Interval.of(Length.ZERO, between.start());
         Interval right = Interval.of(between.end(), leafWidth());
         Interval height = Interval.of(Length.ZERO, frameHeight);
@@ -205,7 +205,7 @@ public final class GateDesign {
         if (!hasRoom() || !GateBrace.fits(spec.braceWidth(), clearWidth(), lowestClearHeight())) {
             return List.of();
         }
-        Interval across = Interval.of(spec.memberWidth(), spec.memberWidth().plus(clearWidth()));
+        Interval across = betweenStiles();
         List<GateBrace> braces = new ArrayList<>();
         for (int i = 1; i < rails().size(); i++) {
             FrameCorner foot = new FrameCorner(rails().get(i - 1), FrameMember.HINGE_STILE);
@@ -216,6 +216,10 @@ public final class GateDesign {
             braces.add(new GateBrace(foot, head, across, up, spec.braceWidth(), spec.memberThickness()));
         }
         return List.copyOf(braces);
+    }
+
+    private Interval betweenStiles() {
+        return Interval.of(spec.memberWidth(), spec.memberWidth().plus(clearWidth()));
     }
 
     private List<FrameMember> rails() {

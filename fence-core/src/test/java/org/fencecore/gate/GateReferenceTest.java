@@ -6,15 +6,15 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
 
-/** The lengths of braces against a published table. */
+/** The lengths of braces against published tables. */
 class GateReferenceTest {
 
-    /** NAVEDTRA 14044 (1994), chapter 2, pp. 2-8 and 2-9; the provenance is in the file. */
+    /** NAVEDTRA 14044 (1994), chapter 2, and ABC of the Steel Square, brace measure; each row names its place. */
     @ParameterizedTest
     @CsvFileSource(resources = "/reference/gate/brace-lengths.csv", useHeadersInDisplayName = true)
-    void aBraceIsAsLongAsTheFramingSquareSays(double run, double rise, double length, String place) {
+    void aBraceIsAsLongAsTheFramingSquareSays(double run, double rise, double length, String source) {
         assertThat(GateDesignTest.braceAcross(run, rise, 3.5).length().inches())
-                .as("%s: run %s in, rise %s in", place, run, rise)
+                .as("%s: run %s in, rise %s in", source, run, rise)
                 .isCloseTo(length, within(0.005));
     }
 }
