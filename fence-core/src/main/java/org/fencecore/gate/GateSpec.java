@@ -1,0 +1,299 @@
+package org.fencecore.gate;
+
+import java.util.Objects;
+import org.fencecore.units.Length;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How gates are made: the gaps beside the leaf, the lumber of its frame and brace, and whether it has a middle rail.
+ *
+ * <p>What is not said is made as usual: a hinge gap of 1/2 in and a latch gap of 1/4 in, stiles, rails and braces of
+ * 3 1/2 by 1 1/2 in (a dressed 2x4), no middle rail, and a leaf up to 4 ft wide held reasonable. All of these are
+ * common practice without a source; the hinges and the latch that are bought decide their gaps.
+ *
+ * <p>Every size is over 0 and no more than 100 ft. The stiles run the full height of the frame, and the rails butt
+ * between them; all frame pieces are of one size.
+ *
+ * <p>Example: a frame of 5 1/2 in lumber with a middle rail and the usual gaps.
+ *
+ * <pre>{@code
+ * GateSpec spec = GateSpec.builder().memberWidth(Length.ofInches(5.5)).middleRail(true).build();
+ * spec.minimumOpening();   // 15 1/4 in
+ * spec.minimumHeight();    // 23 1/2 in
+ * }</pre>
+ */
+public final class GateSpec {
+
+    static final Length LARGEST = Length.ofFeet(100);
+
+    private final Length hingeGap;
+    private final Length latchGap;
+    private final Length memberWidth;
+    private final Length memberThickness;
+    private final boolean middleRail;
+    private final Length braceWidth;
+    private final Length reasonableLeafWidth;
+
+    private GateSpec(Builder from) {
+        this.hingeGap = from.hingeGap;
+        this.latchGap = from.latchGap;
+        this.memberWidth = from.memberWidth;
+        this.memberThickness = from.memberThickness;
+        this.middleRail = from.middleRail;
+        this.braceWidth = from.braceWidth;
+        this.reasonableLeafWidth = from.reasonableLeafWidth;
+    }
+
+    /**
+     * Starts from the usual gate.
+     *
+     * @return a builder with the sizes named above
+     */
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    static Length requireSize(String name, Length value) {
+        Objects.requireNonNull(value, name);
+        if (!value.isPositive() || value.compareTo(LARGEST) > 0) {
+            throw new IllegalArgumentException(name + " was " + Shown.length(value)
+                    + "; it must be over 0 and no more than 100 ft, so check its unit and sign");
+        }
+        return value;
+    }
+
+    /**
+     * Returns the gap between the hinge post and the leaf.
+     *
+     * @return the gap
+     */
+    public Length hingeGap() {
+        return hingeGap;
+    }
+
+    /**
+     * Returns the gap between the leaf and the latch post.
+     *
+     * @return the gap
+     */
+    public Length latchGap() {
+        return latchGap;
+    }
+
+    /**
+     * Returns how wide stiles and rails are, seen from outside.
+     *
+     * @return the width of the lumber
+     */
+    public Length memberWidth() {
+        return memberWidth;
+    }
+
+    /**
+     * Returns how thick stiles, rails and braces are, from front to back.
+     *
+     * @return the thickness of the lumber
+     */
+    public Length memberThickness() {
+        return memberThickness;
+    }
+
+    /**
+     * Tells whether a rail at half height divides the frame; each half then has its own brace.
+     *
+     * @return true if there is a middle rail
+     */
+    public boolean middleRail() {
+        return middleRail;
+    }
+
+    /**
+     * Returns how wide the brace is, seen from outside.
+     *
+     * @return the width of the lumber
+     */
+    public Length braceWidth() {
+        return braceWidth;
+    }
+
+    /**
+     * Returns the widest leaf that gets no warning.
+     *
+     * @return the width
+     */
+    public Length reasonableLeafWidth() {
+        return reasonableLeafWidth;
+    }
+
+    /**
+     * Returns the clear opening from which on there is room for rails and brace: both gaps, two stiles and the width of
+     * a brace.
+     *
+     * <p>A gate at least this wide in an opening, and at least {@link #minimumHeight} high, never has a blocker: in a
+     * clear space with both sides no less than the brace's width the brace always fits. Smaller gates may still do;
+     * their findings tell.
+     *
+     * @return the smallest opening that is sure to take a gate
+     */
+    public Length minimumOpening() {
+        return gaps().plus(stiles()).plus(braceWidth);
+    }
+
+    /**
+     * Returns the frame height from which on there is room for rails and braces: two rails and the width of a brace, or
+     * three rails and two widths of a brace.
+     *
+     * @return the smallest frame height that is sure to take a gate
+     * @see #minimumOpening
+     */
+    public Length minimumHeight() {
+        return rails().plus(braceWidth.times(middleRail ? 2 : 1));
+    }
+
+    /** What the gaps take of the opening. */
+    Length gaps() {
+        return hingeGap.plus(latchGap);
+    }
+
+    /** What the stiles take of the width of the leaf. */
+    Length stiles() {
+        return memberWidth.times(2);
+    }
+
+    /** What the rails take of the height of the frame. */
+    Length rails() {
+        return memberWidth.times(middleRail ? 3 : 2);
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof GateSpec that
+                && hingeGap.equals(that.hingeGap)
+                && latchGap.equals(that.latchGap)
+                && memberWidth.equals(that.memberWidth)
+                && memberThickness.equals(that.memberThickness)
+                && middleRail == that.middleRail
+                && braceWidth.equals(that.braceWidth)
+                && reasonableLeafWidth.equals(that.reasonableLeafWidth);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(
+                hingeGap, latchGap, memberWidth, memberThickness, middleRail, braceWidth, reasonableLeafWidth);
+    }
+
+    @Override
+    public String toString() {
+        return "gate with gaps of " + Shown.inches(hingeGap) + " in at the hinges and " + Shown.inches(latchGap)
+                + " in at the latch, frame of " + Shown.inches(memberWidth) + " x " + Shown.inches(memberThickness)
+                + " in, " + (middleRail ? "a" : "no") + " middle rail, brace " + Shown.inches(braceWidth)
+                + " in wide, leaf reasonable to " + Shown.inches(reasonableLeafWidth) + " in";
+    }
+
+    /** Collects how gates are made, starting from the usual. */
+    public static final class Builder {
+
+        private Length hingeGap = Length.ofInches(0.5);
+        private Length latchGap = Length.ofInches(0.25);
+        private Length memberWidth = Length.ofInches(3.5);
+        private Length memberThickness = Length.ofInches(1.5);
+        private boolean middleRail = false;
+        private Length braceWidth = Length.ofInches(3.5);
+        private Length reasonableLeafWidth = Length.ofFeet(4);
+
+        private Builder() {}
+
+        /**
+         * Sets the gap between the hinge post and the leaf; 1/2 in if not set.
+         *
+         * @param gap the gap, over 0, to 100 ft
+         * @return this builder
+         * @throws IllegalArgumentException if out of that range
+         */
+        public Builder hingeGap(Length gap) {
+            this.hingeGap = requireSize("hingeGap", gap);
+            return this;
+        }
+
+        /**
+         * Sets the gap between the leaf and the latch post; 1/4 in if not set.
+         *
+         * @param gap the gap, over 0, to 100 ft
+         * @return this builder
+         * @throws IllegalArgumentException if out of that range
+         */
+        public Builder latchGap(Length gap) {
+            this.latchGap = requireSize("latchGap", gap);
+            return this;
+        }
+
+        /**
+         * Sets how wide stiles and rails are, seen from outside; 3 1/2 in if not set.
+         *
+         * @param width the width of the lumber, over 0, to 100 ft
+         * @return this builder
+         * @throws IllegalArgumentException if out of that range
+         */
+        public Builder memberWidth(Length width) {
+            this.memberWidth = requireSize("memberWidth", width);
+            return this;
+        }
+
+        /**
+         * Sets how thick stiles, rails and braces are, from front to back; 1 1/2 in if not set.
+         *
+         * @param thickness the thickness of the lumber, over 0, to 100 ft
+         * @return this builder
+         * @throws IllegalArgumentException if out of that range
+         */
+        public Builder memberThickness(Length thickness) {
+            this.memberThickness = requireSize("memberThickness", thickness);
+            return this;
+        }
+
+        /**
+         * Sets whether a rail at half height divides the frame; there is none if not set.
+         *
+         * @param present true for a middle rail
+         * @return this builder
+         */
+        public Builder middleRail(boolean present) {
+            this.middleRail = present;
+            return this;
+        }
+
+        /**
+         * Sets how wide the brace is, seen from outside; 3 1/2 in if not set.
+         *
+         * @param width the width of the lumber, over 0, to 100 ft
+         * @return this builder
+         * @throws IllegalArgumentException if out of that range
+         */
+        public Builder braceWidth(Length width) {
+            this.braceWidth = requireSize("braceWidth", width);
+            return this;
+        }
+
+        /**
+         * Sets the widest leaf that gets no warning; 4 ft if not set.
+         *
+         * @param width the width, over 0, to 100 ft
+         * @return this builder
+         * @throws IllegalArgumentException if out of that range
+         */
+        public Builder reasonableLeafWidth(Length width) {
+            this.reasonableLeafWidth = requireSize("reasonableLeafWidth", width);
+            return this;
+        }
+
+        /**
+         * Returns the spec.
+         *
+         * @return the spec
+         */
+        public GateSpec build() {
+            return new GateSpec(this);
+        }
+    }
+}

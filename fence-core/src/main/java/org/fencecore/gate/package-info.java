@@ -1,0 +1,29 @@
+/**
+ * One gate leaf: the size that hangs in an opening, the pieces of its frame, and its brace with every cut.
+ *
+ * <p>Read {@link org.fencecore.gate.GateSpec} first, which says how gates are made here: gaps, lumber, middle rail.
+ * {@link org.fencecore.gate.GateDesign} works out one leaf for an opening, hinged on a
+ * {@link org.fencecore.gate.HingeSide}: its {@link org.fencecore.gate.FramePiece}s, each a
+ * {@link org.fencecore.gate.FrameMember}, and its {@link org.fencecore.gate.GateBrace}s, each from one
+ * {@link org.fencecore.gate.FrameCorner} to another.
+ *
+ * <p>Example: a leaf for an opening of 47 1/2 in, its frame 56 in high with a middle rail.
+ *
+ * <pre>{@code
+ * GateSpec spec = GateSpec.builder().middleRail(true).build();
+ * GateDesign gate = GateDesign.forOpening(Length.ofInches(47.5), Length.ofInches(56), HingeSide.LEFT, spec);
+ * gate.leafWidth();                        // 46 3/4 in: the opening less gaps of 1/2 and 1/4 in
+ * gate.pieces();                           // 2 stiles of 56 in and 3 rails of 39 3/4 in
+ * gate.middleRailCentre();                 // 28 in up
+ * gate.diagonal();                         // 72.949 in from corner to corner when the frame is square
+ * GateBrace brace = gate.braces().get(0);  // the lower one of two
+ * brace.length();                          // 45.800 in from point to point
+ * brace.railCut();                         // 60.22 degrees off square
+ * brace.stileCut();                        // 29.78 degrees off square
+ * gate.findings();                         // a warning: the braces rise at less than 45 degrees
+ * }</pre>
+ */
+@NullMarked
+package org.fencecore.gate;
+
+import org.jspecify.annotations.NullMarked;
