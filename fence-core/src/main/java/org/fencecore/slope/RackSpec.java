@@ -1,0 +1,167 @@
+package org.fencecore.slope;
+
+import java.util.Objects;
+import java.util.Optional;
+import org.fencecore.units.Length;
+import org.fencecore.units.Slope;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * How the boards of a racked run are to stand over the ground, and how far its bays can rack.
+ *
+ * <p>Where nothing is said, the boards stand 2 in over the ground at the posts, may come down to half their clearance
+ * between them, and the gap may open to 2 in more than their clearance (common practice, no source). There is no limit
+ * to the racking but the 100 % beyond which {@link SlopeFit#rack} takes no ground.
+ *
+ * <p>Example: {@code RackSpec.builder().clearance(Length.ofInches(3)).build()} keeps the boards 3 in up at the posts,
+ * 1 1/2 in at the least and 5 in at the most.
+ */
+public final class RackSpec {
+
+    private final Length clearance;
+    private final Length minimumClearance;
+    private final Length maximumClearance;
+    private final @Nullable Slope maximumGrade;
+
+    private RackSpec(Builder builder) {
+        this.clearance = builder.clearance;
+        this.minimumClearance = Objects.requireNonNullElse(builder.minimumClearance, clearance.dividedBy(2));
+        this.maximumClearance =
+                Objects.requireNonNullElse(builder.maximumClearance, clearance.plus(Length.ofInches(2)));
+        this.maximumGrade = builder.maximumGrade;
+        if (minimumClearance.compareTo(clearance) > 0) {
+            throw new IllegalArgumentException("minimumClearance was " + minimumClearance + ", over the clearance of "
+                    + clearance + " at the posts; raise the clearance or lower the minimum");
+        }
+        if (clearance.compareTo(maximumClearance) > 0) {
+            throw new IllegalArgumentException("maximumClearance was " + maximumClearance + ", under the clearance of "
+                    + clearance + " at the posts; lower the clearance or raise the maximum");
+        }
+    }
+
+    /**
+     * Starts a spec with the usual values.
+     *
+     * @return a builder
+     */
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /**
+     * Returns how high the bottoms of the boards stand over the ground at a post that is not lifted.
+     *
+     * @return the clearance, zero or more
+     */
+    public Length clearance() {
+        return clearance;
+    }
+
+    /**
+     * Returns how near the bottoms of the boards may come to the ground anywhere.
+     *
+     * @return the least gap allowed, from zero to the clearance
+     */
+    public Length minimumClearance() {
+        return minimumClearance;
+    }
+
+    /**
+     * Returns how wide the gap under the boards may be anywhere.
+     *
+     * @return the widest gap allowed, the clearance or more
+     */
+    public Length maximumClearance() {
+        return maximumClearance;
+    }
+
+    /**
+     * Returns how steep a bay can be racked with the parts at hand.
+     *
+     * @return the rack limit, if there is one
+     */
+    public Optional<Slope> maximumGrade() {
+        return Optional.ofNullable(maximumGrade);
+    }
+
+    /** Takes the choices of a spec. */
+    public static final class Builder {
+
+        private Length clearance = Length.ofInches(2);
+        private @Nullable Length minimumClearance;
+        private @Nullable Length maximumClearance;
+        private @Nullable Slope maximumGrade;
+
+        private Builder() {}
+
+        /**
+         * Sets how high the bottoms of the boards stand over the ground at the posts, 2 in if not set.
+         *
+         * @param height the clearance, zero or more
+         * @return this builder
+         * @throws IllegalArgumentException if negative
+         */
+        public Builder clearance(Length height) {
+            this.clearance = requireNotNegative("clearance", height);
+            return this;
+        }
+
+        /**
+         * Sets how near the boards may come to the ground between the posts, half the clearance if not set.
+         *
+         * @param height the least gap allowed, from zero to the clearance
+         * @return this builder
+         * @throws IllegalArgumentException if negative
+         */
+        public Builder minimumClearance(Length height) {
+            this.minimumClearance = requireNotNegative("minimumClearance", height);
+            return this;
+        }
+
+        /**
+         * Sets how wide the gap under the boards may be, 2 in over the clearance if not set.
+         *
+         * @param height the widest gap allowed, the clearance or more
+         * @return this builder
+         * @throws IllegalArgumentException if negative
+         */
+        public Builder maximumClearance(Length height) {
+            this.maximumClearance = requireNotNegative("maximumClearance", height);
+            return this;
+        }
+
+        /**
+         * Sets how steep a bay can be racked, uphill or downhill; without it there is no such limit.
+         *
+         * @param grade the rack limit, from level to 100 %
+         * @return this builder
+         * @throws IllegalArgumentException if negative or over 100 %
+         */
+        public Builder maximumGrade(Slope grade) {
+            if (grade.isNegative() || grade.compareTo(SlopeFit.STEEPEST) > 0) {
+                throw new IllegalArgumentException("maximumGrade was " + Notation.percent(grade)
+                        + "; it must be from 0 to 100 %, the same limit up and down the hill");
+            }
+            this.maximumGrade = grade;
+            return this;
+        }
+
+        /**
+         * Returns the spec.
+         *
+         * @return the spec
+         * @throws IllegalArgumentException if the clearance is not from the minimum to the maximum
+         */
+        public RackSpec build() {
+            return new RackSpec(this);
+        }
+
+        private static Length requireNotNegative(String name, Length height) {
+            if (height.isNegative()) {
+                throw new IllegalArgumentException(name + " was " + height
+                        + "; it must be 0 or more, so count it upwards from the ground to the boards");
+            }
+            return height;
+        }
+    }
+}

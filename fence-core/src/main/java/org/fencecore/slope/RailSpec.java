@@ -1,0 +1,204 @@
+package org.fencecore.slope;
+
+import org.fencecore.units.Length;
+
+/**
+ * Where the rails sit on the boards.
+ *
+ * <p>The rails are measured from the boards and not from the ground, so that they stay parallel to the line of the board
+ * bottoms wherever that is lifted. Where nothing is said (common practice, no source): boards of 6 ft, three rails on
+ * edge 3 1/2 in deep, the top of the top rail 4 in below the tops of the boards, and the bottom of the bottom rail 4 in
+ * above their bottoms, which is 6 in above the ground where the boards stand 2 in clear of it. Further rails share the
+ * height between those two evenly.
+ */
+public final class RailSpec {
+
+    private static final int MOST_RAILS = 10;
+
+    private final Length boardLength;
+    private final Length railDepth;
+    private final Length topRailBelowTops;
+    private final Length bottomRailAboveBottoms;
+    private final int rails;
+
+    private RailSpec(Builder builder) {
+        this.boardLength = builder.boardLength;
+        this.railDepth = builder.railDepth;
+        this.topRailBelowTops = builder.topRailBelowTops;
+        this.bottomRailAboveBottoms = builder.bottomRailAboveBottoms;
+        this.rails = builder.rails;
+        requireRoom(railDepth);
+    }
+
+    /**
+     * Starts a spec with the usual values.
+     *
+     * @return a builder
+     */
+    public static Builder builder() {
+        return new Builder();
+    }
+
+    /**
+     * Returns how long the boards are.
+     *
+     * @return the length, over zero
+     */
+    public Length boardLength() {
+        return boardLength;
+    }
+
+    /**
+     * Returns how deep a rail is, square to its length, as it is sawn.
+     *
+     * @return the depth, over zero
+     */
+    public Length railDepth() {
+        return railDepth;
+    }
+
+    /**
+     * Returns how far the top of the top rail is below the tops of the boards.
+     *
+     * @return the distance, plumb
+     */
+    public Length topRailBelowTops() {
+        return topRailBelowTops;
+    }
+
+    /**
+     * Returns how far the bottom of the bottom rail is above the bottoms of the boards.
+     *
+     * @return the distance, plumb
+     */
+    public Length bottomRailAboveBottoms() {
+        return bottomRailAboveBottoms;
+    }
+
+    /**
+     * Returns how many rails there are.
+     *
+     * @return the number, from 2 to 10
+     */
+    public int rails() {
+        return rails;
+    }
+
+    /**
+     * Returns what is left between all the rails together when each takes a plumb depth.
+     *
+     * @throws IllegalArgumentException if nothing is left
+     */
+    Length requireRoom(Length plumbDepth) {
+        Length span = boardLength.minus(topRailBelowTops).minus(bottomRailAboveBottoms);
+        Length room = span.minus(plumbDepth.times(rails));
+        if (!room.isPositive()) {
+            throw new IllegalArgumentException("number of rails was " + rails + ", each " + plumbDepth
+                    + " plumb, on boards of " + boardLength + "; they need more than " + plumbDepth.times(rails)
+                    + " and have " + span + " from the bottom of the lowest to the top of the highest, so use longer"
+                    + " boards, or fewer or shallower rails, or put the outer rails nearer to the board ends");
+        }
+        return room;
+    }
+
+    /** Takes the choices of a spec. */
+    public static final class Builder {
+
+        private Length boardLength = Length.ofFeet(6);
+        private Length railDepth = Length.ofInches(3.5);
+        private Length topRailBelowTops = Length.ofInches(4);
+        private Length bottomRailAboveBottoms = Length.ofInches(4);
+        private int rails = 3;
+
+        private Builder() {}
+
+        /**
+         * Sets how long the boards are, 6 ft if not set.
+         *
+         * @param length the length, over zero
+         * @return this builder
+         * @throws IllegalArgumentException if not over zero
+         */
+        public Builder boardLength(Length length) {
+            this.boardLength = requirePositive("boardLength", length);
+            return this;
+        }
+
+        /**
+         * Sets how deep the rails are as sawn, 3 1/2 in if not set.
+         *
+         * @param depth the depth square to the rail, over zero
+         * @return this builder
+         * @throws IllegalArgumentException if not over zero
+         */
+        public Builder railDepth(Length depth) {
+            this.railDepth = requirePositive("railDepth", depth);
+            return this;
+        }
+
+        /**
+         * Sets how far the top of the top rail is below the tops of the boards, 4 in if not set.
+         *
+         * @param distance the distance, plumb, zero or more
+         * @return this builder
+         * @throws IllegalArgumentException if negative
+         */
+        public Builder topRailBelowTops(Length distance) {
+            this.topRailBelowTops = requireNotNegative("topRailBelowTops", distance);
+            return this;
+        }
+
+        /**
+         * Sets how far the bottom of the bottom rail is above the bottoms of the boards, 4 in if not set.
+         *
+         * @param distance the distance, plumb, zero or more
+         * @return this builder
+         * @throws IllegalArgumentException if negative
+         */
+        public Builder bottomRailAboveBottoms(Length distance) {
+            this.bottomRailAboveBottoms = requireNotNegative("bottomRailAboveBottoms", distance);
+            return this;
+        }
+
+        /**
+         * Sets how many rails there are, 3 if not set.
+         *
+         * @param count the number, from 2 to 10
+         * @return this builder
+         * @throws IllegalArgumentException if under 2 or over 10
+         */
+        public Builder rails(int count) {
+            if (count < 2 || count > MOST_RAILS) {
+                throw new IllegalArgumentException(
+                        "rails was " + count + "; it must be from 2 to 10, a bottom and a top rail and those between");
+            }
+            this.rails = count;
+            return this;
+        }
+
+        /**
+         * Returns the spec.
+         *
+         * @return the spec
+         * @throws IllegalArgumentException if the rails leave no space between them on the boards
+         */
+        public RailSpec build() {
+            return new RailSpec(this);
+        }
+
+        private static Length requirePositive(String name, Length length) {
+            if (!length.isPositive()) {
+                throw new IllegalArgumentException(name + " was " + length + "; it must be over 0");
+            }
+            return length;
+        }
+
+        private static Length requireNotNegative(String name, Length length) {
+            if (length.isNegative()) {
+                throw new IllegalArgumentException(
+                        name + " was " + length + "; it must be 0 or more, measured towards the middle of the boards");
+            }
+            return length;
+        }
+    }
+}

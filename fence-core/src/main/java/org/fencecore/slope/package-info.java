@@ -1,0 +1,47 @@
+/**
+ * How a fence meets sloping ground: where the bottoms of the boards run and how the rails of each bay are cut.
+ *
+ * <p>Give {@link org.fencecore.slope.SlopeFit} the ground as a profile, the stations of the posts and a
+ * {@link org.fencecore.slope.RackSpec}; it answers with one {@link org.fencecore.slope.FittedBay} for each two
+ * neighbouring posts. {@link org.fencecore.slope.RailHeights} then gives the {@link org.fencecore.slope.RailMarks} to
+ * draw on a post for the rails of a {@link org.fencecore.slope.RailSpec}. Nothing else of the fence need be known.
+ *
+ * <p>Posts and boards stand plumb. In a racked bay the rails and the line of the board bottoms run parallel to the
+ * straight line from post to post; what the ground does in between shows in the gap under the boards.
+ *
+ * <p>Posts and bays are numbered from 0 in calls, as in a list, and from 1 in the text of findings and worksheets, as
+ * people count; the text gives the station as well.
+ *
+ * <p>Example: a hillside that climbs 1.6 ft in each 8 ft bay.
+ *
+ * <pre>{@code
+ * Profile ground = Profile.builder()
+ *         .point(Length.ZERO, Length.ofFeet(100))
+ *         .point(Length.ofFeet(24), Length.ofFeet(104.8))
+ *         .build();
+ * List<Length> posts = List.of(Length.ZERO, Length.ofFeet(8), Length.ofFeet(16), Length.ofFeet(24));
+ * RackSpec spec = RackSpec.builder()
+ *         .clearance(Length.ofInches(2))
+ *         .minimumClearance(Length.ofInches(1))
+ *         .maximumClearance(Length.ofInches(4))
+ *         .maximumGrade(Slope.ofPercent(25))
+ *         .build();
+ *
+ * SlopeFit fit = SlopeFit.rack(ground, posts, spec);
+ * FittedBay bay = fit.bays().get(0);
+ * bay.rise();                     // 1.6 ft
+ * bay.grade();                    // 20 %, 11.3099 degrees, 2.4 in to the foot
+ * bay.railLength();               // 8.1584 ft from post centre to post centre
+ * bay.endCut();                   // 11.3099 degrees off square
+ * bay.clearance().min();          // 2 in
+ * fit.findings();                 // none
+ *
+ * RailHeights marks = RailHeights.of(RailSpec.builder().build(), fit.bottomAbove(0), bay.grade());
+ * marks.rails().get(0).bottom();  // 6 in above the ground
+ * marks.rails().get(0).top();     // 9.5693 in: the 3 1/2 in rail takes 3.5693 in plumb
+ * }</pre>
+ */
+@NullMarked
+package org.fencecore.slope;
+
+import org.jspecify.annotations.NullMarked;
