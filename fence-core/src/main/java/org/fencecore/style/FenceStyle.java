@@ -320,7 +320,7 @@ public final class FenceStyle {
          *     the shelf, posts are not square, or the post spacings contradict each other
          */
         public FenceStyle build() {
-            requireSame("board width of the pattern", pattern.boardWidth(), boardLumber);
+            requireSame("board width of the pattern", pattern.width(), boardLumber);
             requireSame("depth of the rails", rails.railDepth(), railLumber);
             requireSame("width of the gate's members", gate.memberWidth(), gateLumber);
             for (Lumber lumber : new Lumber[] {boardLumber, railLumber, postLumber, gateLumber}) {

@@ -1,19 +1,75 @@
 package org.fencecore.examples;
 
+import java.io.IOException;
+import java.util.List;
+import org.fencecore.FencePlan;
+import org.fencecore.FencePlanner;
+import org.fencecore.footing.SoilClass;
+import org.fencecore.gate.HingeSide;
+import org.fencecore.geometry.Bearing;
+import org.fencecore.site.Course;
+import org.fencecore.site.GateLocation;
+import org.fencecore.site.LotBoundary;
+import org.fencecore.site.Site;
+import org.fencecore.style.FenceStyle;
+import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
+import org.fencecore.units.Pressure;
 
-/** Prints the length of a fence line walked as three sides of a yard. */
+/**
+ * The main job: from the courses of a lot, shots of the ground, two gates and a style to the build sheet and the packet.
+ *
+ * <p>The four courses are those of United States Executive Order 7804 of 1938, in its azimuths from the south. The first
+ * is taken as 237 deg 00 min instead of the printed 287: only then do they close, and enclose the 3,365 square feet that
+ * the order states. Ground, gates, soil, wind and frost are invented.
+ */
 public final class BuildPacketExample {
+
     private BuildPacketExample() {}
 
     /**
-     * Runs the example.
+     * Prints the build sheet and writes the packet.
      *
      * @param args not used
+     * @throws IOException if the packet cannot be written
      */
-    public static void main(String[] args) {
-        Length side = Length.ofFeet(60);
-        Length back = Length.ofFeet(80);
-        System.out.println("Fence line: " + side.plus(back).plus(side));
+    public static void main(String[] args) throws IOException {
+        Packets.printAndWrite(plan(), "packet");
+    }
+
+    /**
+     * Plans the fence.
+     *
+     * @return the plan
+     */
+    public static FencePlan plan() {
+        LotBoundary lot = LotBoundary.of(List.of(
+                course("237°00'", 91.00), course("318°06'", 40.60), course("57°00'", 76.85), course("120°00'", 45.00)));
+        Site site = Site.on(lot)
+                .fenceOn(1, 2, 3)
+                .ground(1, Shots.feet(0, 12.40, 22, 11.95, 48, 10.10, 70, 9.20, 91, 8.90))
+                .ground(2, Shots.feet(0, 8.90, 20, 8.55, 41, 8.30))
+                .ground(3, Shots.feet(0, 8.30, 25, 9.00, 52, 10.60, 77, 12.05))
+                .gate(GateLocation.named("drive gate")
+                        .onSide(1)
+                        .centredAt(Length.ofFeet(14))
+                        .clearOpening(Length.ofInches(47.5))
+                        .hinges(HingeSide.LEFT)
+                        .build())
+                .gate(GateLocation.named("shed gate")
+                        .onSide(3)
+                        .centredAt(Length.ofFeet(60))
+                        .clearOpening(Length.ofInches(42))
+                        .hinges(HingeSide.RIGHT)
+                        .build())
+                .soil(SoilClass.SAND)
+                .windPressure(Pressure.ofPsf(15))
+                .frostDepth(Length.ofInches(12))
+                .build();
+        return FencePlanner.plan(site, FenceStyle.builder().build());
+    }
+
+    private static Course course(String azimuthFromSouth, double feet) {
+        return Course.of(Bearing.ofAzimuthFromSouth(Angle.parse(azimuthFromSouth)), Length.ofFeet(feet));
     }
 }

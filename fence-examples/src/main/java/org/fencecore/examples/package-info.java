@@ -1,4 +1,9 @@
-/** Short programs, each named after the job it does. */
+/**
+ * Short programs, each named after the job it does.
+ *
+ * <p>{@link org.fencecore.examples.BuildPacketExample} is the whole job on a lot from a public description;
+ * {@link org.fencecore.examples.SlopingBackYardExample} the same on an invented yard with side-by-side boards.
+ */
 @NullMarked
 package org.fencecore.examples;
 
