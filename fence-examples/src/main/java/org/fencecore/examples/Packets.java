@@ -17,10 +17,11 @@ final class Packets {
         System.out.print(packet.sheet().toText());
         Path folder = Path.of(System.getProperty("fence.packets", "target")).resolve(name);
         Files.createDirectories(folder);
-        for (Map.Entry<String, String> file : packet.files().entrySet()) {
+        Map<String, String> files = packet.files();
+        for (Map.Entry<String, String> file : files.entrySet()) {
             Files.writeString(folder.resolve(file.getKey()), file.getValue());
         }
-        System.out.println("\n" + packet.files().size() + " files of the packet are in "
+        System.out.println("\n" + files.size() + " files of the packet are in "
                 + folder.getParent().getFileName() + "/" + name);
     }
 }
