@@ -1,0 +1,61 @@
+package org.fencecore.footing;
+
+import java.util.Objects;
+import org.fencecore.units.Mass;
+import org.fencecore.units.Volume;
+
+/**
+ * A bag of dry concrete mix: what it weighs and how much concrete it makes.
+ *
+ * <p>The usual yields are 0.15 cu ft for each 20 lb of mix, as general articles on the trade give them (civilsir.com);
+ * the bag's own label decides.
+ *
+ * @param weight the weight of the bag, over 0
+ * @param yield the concrete one bag makes, from 0.01 to 100 cu ft
+ */
+public record BagSize(Mass weight, Volume yield) {
+
+    /** A 40 lb bag, 0.30 cu ft. */
+    public static final BagSize POUNDS_40 = ofPounds(40, 0.30);
+
+    /** A 50 lb bag, 0.375 cu ft. */
+    public static final BagSize POUNDS_50 = ofPounds(50, 0.375);
+
+    /** A 60 lb bag, 0.45 cu ft. */
+    public static final BagSize POUNDS_60 = ofPounds(60, 0.45);
+
+    /** An 80 lb bag, 0.60 cu ft. */
+    public static final BagSize POUNDS_80 = ofPounds(80, 0.60);
+
+    /** A 90 lb bag, 0.68 cu ft. */
+    public static final BagSize POUNDS_90 = ofPounds(90, 0.68);
+
+    /**
+     * Checks the bag.
+     *
+     * @param weight the weight of the bag, over 0
+     * @param yield the concrete one bag makes, from 0.01 to 100 cu ft
+     * @throws IllegalArgumentException if either is out of its range
+     */
+    public BagSize {
+        Objects.requireNonNull(weight, "weight");
+        Objects.requireNonNull(yield, "yield");
+        if (!weight.isPositive()) {
+            throw new IllegalArgumentException(
+                    "weight was " + Shown.mass(weight) + "; it must be over 0, so check the bag's label");
+        }
+        if (!(yield.cubicFeet() >= 0.01 && yield.cubicFeet() <= 100)) {
+            throw new IllegalArgumentException(
+                    "yield was " + Shown.volume(yield) + "; it must be from 0.01 to 100 cu ft, so check its unit");
+        }
+    }
+
+    private static BagSize ofPounds(double pounds, double cubicFeet) {
+        return new BagSize(Mass.ofPounds(pounds), Volume.ofCubicFeet(cubicFeet));
+    }
+
+    @Override
+    public String toString() {
+        return Shown.mass(weight) + " bag of " + Shown.volume(yield);
+    }
+}

@@ -1,0 +1,132 @@
+package org.fencecore.footing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.fencecore.units.Length;
+import org.fencecore.worksheet.Finding;
+
+/** What a builder should know about a footing. */
+final class FootingFindings {
+
+    private static final String PLACE = "post";
+
+    /** The depth up to which the code lets lateral pressure be reckoned. */
+    private static final Length DEEPEST_BEARING = Length.ofFeet(12);
+
+    private static final Length ROOM_FOR_CONCRETE = Length.ofInches(4);
+
+    private FootingFindings() {}
+
+    static List<Finding> of(FootingDesign design) {
+        List<Finding> findings = new ArrayList<>();
+        if (design.load().isNone()) {
+            findings.add(windNotChecked(design));
+        } else {
+            ofBearing(design, findings);
+        }
+        if (design.spec().frostDepth().isEmpty()) {
+            findings.add(Finding.warning(
+                            "frost-not-checked",
+                            PLACE,
+                            "the frost depth is not known, so the embedment of " + Shown.inches(design.embedment())
+                                    + " was not checked against frost")
+                    .remedy("ask the local building department for its frost depth; give 0 where the ground does not"
+                            + " freeze")
+                    .source(Sources.FROST));
+        }
+        narrowHole(design.spec()).ifPresent(findings::add);
+        findings.add(Finding.note(
+                        "local-code",
+                        PLACE,
+                        "local code and a licensed engineer decide how a post is set; this is arithmetic by the rules"
+                                + " listed, with the soil and the wind as they were given")
+                .remedy("show the worksheet to the local building department"));
+        // The sort keeps the order within a severity.
+        findings.sort(Comparator.comparing(Finding::severity).reversed());
+        return List.copyOf(findings);
+    }
+
+    private static Finding windNotChecked(FootingDesign design) {
+        return Finding.warning(
+                        "wind-not-checked",
+                        PLACE,
+                        "the wind is not known, so the embedment of " + Shown.inches(design.embedment())
+                                + " was not checked against it")
+                .remedy("find the design wind pressure for the place and give the load it puts on the post")
+                .source(Sources.POLE);
+    }
+
+    private static void ofBearing(FootingDesign design, List<Finding> findings) {
+        FootingSpec spec = design.spec();
+        EmbedmentCriterion bearing = design.criteria().get(0);
+        if (bearing.depth().compareTo(DEEPEST_BEARING) > 0) {
+            findings.add(Finding.blocker(
+                            "bearing-over-12-ft",
+                            PLACE,
+                            "lateral soil bearing asks for an embedment of " + Shown.feet(bearing.depth())
+                                    + ", over the 12 ft to which it may be reckoned")
+                    .remedy("set the posts closer, widen the hole, or have an engineer design the footing")
+                    .source(Sources.POLE));
+        }
+        if (spec.doubledBearing()) {
+            findings.add(Finding.warning(
+                            "doubled-bearing",
+                            PLACE,
+                            "the soil's lateral bearing was doubled to "
+                                    + Shown.bearing(spec.soil().lateralBearing().times(2))
+                                    + ", which is for isolated poles that 1/2 in of motion at grade does not harm")
+                    .remedy("ask the building official or an engineer whether a fence post is one")
+                    .source(Sources.DOUBLED_BEARING));
+        }
+        if (design.governing().rule() == EmbedmentRule.LATERAL_BEARING) {
+            findings.add(bearingGoverns(design, bearing));
+        }
+        if (spec.soil().isPresumptive()) {
+            findings.add(Finding.note(
+                            "presumptive-soil",
+                            PLACE,
+                            "the soil was taken as " + spec.soil()
+                                    + ", a presumptive value; mud, organic soil, peat and unprepared fill have none")
+                    .remedy("look at the soil in the first holes, or have it tested")
+                    .source(spec.soil().source()));
+        }
+        findings.add(Finding.note(
+                        "post-strength-not-checked",
+                        PLACE,
+                        "the embedment holds the post in the ground; whether the post itself is strong enough was not"
+                                + " checked")
+                .remedy("check the post in bending at grade for the same load"));
+    }
+
+    private static Finding bearingGoverns(FootingDesign design, EmbedmentCriterion bearing) {
+        EmbedmentCriterion next = design.criteria().stream()
+                .skip(1)
+                .max(Comparator.comparing(EmbedmentCriterion::depth))
+                .orElseThrow();
+        return Finding.note(
+                        "lateral-bearing-governs",
+                        PLACE,
+                        "lateral soil bearing asks for " + Shown.inches(bearing.depth()) + ", "
+                                + Shown.inches(next.shortOf(bearing)) + " more than " + next.rule())
+                .remedy("posts set closer or a wider hole need less depth")
+                .source(bearing.source());
+    }
+
+    private static Optional<Finding> narrowHole(FootingSpec spec) {
+        Length wanted = spec.postDiagonal().plus(ROOM_FOR_CONCRETE);
+        if (spec.holeDiameter().compareTo(wanted) >= 0) {
+            return Optional.empty();
+        }
+        return Optional.of(Finding.warning(
+                        "narrow-hole",
+                        PLACE,
+                        "the hole is " + Shown.inches(spec.holeDiameter())
+                                + " wide, less than 4 in more than the post's"
+                                + " diagonal of " + Shown.inches(spec.postDiagonal())
+                                + ", so concrete may not fill in around it")
+                .remedy("dig it " + Shown.inches(wanted) + " wide or more")
+                .source(Sources.BACKFILL));
+    }
+}

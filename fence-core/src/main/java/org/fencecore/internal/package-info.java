@@ -1,0 +1,5 @@
+/** The inside of the library, not for its users: the only home of the numeric libraries it stands on. */
+@NullMarked
+package org.fencecore.internal;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,179 @@
+package org.fencecore.footing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+
+import java.util.function.Consumer;
+import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.fencecore.units.Force;
+import org.fencecore.units.Length;
+import org.fencecore.units.Pressure;
+import org.fencecore.units.UnitWeight;
+import org.junit.jupiter.api.Test;
+
+/** What goes into a footing: defaults, equal values, and how misuse is answered. */
+class FootingInputTest {
+
+    private static final Length FOOT = Length.ofFeet(1);
+    private static final Length SIX_FEET = Length.ofFeet(6);
+
+    @Test
+    void theUsualPost() {
+        FootingSpec spec = FootingSpec.builder().exposedHeight(SIX_FEET).build();
+
+        assertThat(spec.postWidth()).isEqualTo(Length.ofInches(3.5));
+        assertThat(spec.exposedHeight()).isEqualTo(SIX_FEET);
+        assertThat(spec.soil()).isEqualTo(SoilClass.CLAY);
+        assertThat(spec.doubledBearing()).isFalse();
+        assertThat(spec.frostDepth()).isEmpty();
+        assertThat(spec.minimumEmbedment()).isEqualTo(Length.ofInches(24));
+        assertThat(spec.thirdOfPostInGround()).isTrue();
+        assertThat(spec.increment()).isEqualTo(Length.ofInches(1));
+        assertThat(spec.holeDiameter()).isEqualTo(Length.ofInches(10.5));
+        assertThat(spec.gravelBase()).isEqualTo(Length.ofInches(6));
+        assertThat(spec.concreteTop()).isEqualTo(Length.ZERO);
+        assertThat(spec)
+                .hasToString("post 3.5 in wide standing 72 in out of the ground, in clay, sandy or silty clay, silt,"
+                        + " clayey or sandy silt, 100 psf/ft, frost not known, hole 10.5 in wide, gravel 6 in, concrete to"
+                        + " 0 in above grade");
+    }
+
+    @Test
+    void theHoleFollowsThePostUnlessSet() {
+        FootingSpec.Builder builder =
+                FootingSpec.builder().exposedHeight(SIX_FEET).postWidth(Length.ofInches(5.5));
+
+        assertThat(builder.build().holeDiameter()).isEqualTo(Length.ofInches(16.5));
+        assertThat(builder.holeDiameter(FOOT).build().holeDiameter()).isEqualTo(FOOT);
+    }
+
+    @Test
+    void everyOptionTellsSpecsApart() {
+        FootingSpec usual = FootingSpec.builder().exposedHeight(SIX_FEET).build();
+        assertThat(usual)
+                .isEqualTo(FootingSpec.builder().exposedHeight(SIX_FEET).build())
+                .hasSameHashCodeAs(FootingSpec.builder().exposedHeight(SIX_FEET).build())
+                .isEqualTo(usual.withExposedHeight(FOOT).withExposedHeight(SIX_FEET));
+        different(usual, builder -> builder.postWidth(Length.ofInches(3)).holeDiameter(Length.ofInches(10.5)));
+        different(usual, builder -> builder.exposedHeight(FOOT));
+        different(usual, builder -> builder.soil(SoilClass.SAND));
+        different(usual, builder -> builder.doubledBearing(true));
+        different(usual, builder -> builder.frostDepth(Length.ZERO));
+        different(usual, builder -> builder.minimumEmbedment(FOOT));
+        different(usual, builder -> builder.thirdOfPostInGround(false));
+        different(usual, builder -> builder.roundUpTo(Length.ofInches(2)));
+        different(usual, builder -> builder.holeDiameter(FOOT));
+        different(usual, builder -> builder.gravelBase(FOOT));
+        different(usual, builder -> builder.concreteTop(Length.ofInches(1)));
+    }
+
+    private static void different(FootingSpec usual, Consumer<FootingSpec.Builder> option) {
+        FootingSpec.Builder builder = FootingSpec.builder().exposedHeight(SIX_FEET);
+        option.accept(builder);
+        assertThat(builder.build()).isNotEqualTo(usual);
+    }
+
+    @Test
+    void sizesOutOfRangeAreNamedWithTheirRange() {
+        refused(
+                () -> FootingSpec.builder().postWidth(Length.ofInches(25)),
+                "postWidth was 25 in (635 mm); it must be from 1 in (25.4 mm) to 24 in (609.6 mm), so check its unit"
+                        + " and sign");
+        refused(() -> FootingSpec.builder().postWidth(Length.ofMillimetres(3.5)), "postWidth was 0.1378 in (3.5 mm)");
+        refused(
+                () -> FootingSpec.builder().exposedHeight(Length.ZERO),
+                "exposedHeight was 0 in (0 mm); it must be over 0");
+        refused(() -> FootingSpec.builder().exposedHeight(Length.ofFeet(101)), "exposedHeight was 1212 in");
+        refused(
+                () -> FootingSpec.builder().frostDepth(FOOT.negated()),
+                "frostDepth was -12 in (-304.8 mm); it must be from 0");
+        refused(() -> FootingSpec.builder().frostDepth(Length.ofFeet(21)), "frostDepth was 252 in");
+        refused(() -> FootingSpec.builder().minimumEmbedment(Length.ZERO), "minimumEmbedment was 0 in");
+        refused(() -> FootingSpec.builder().minimumEmbedment(Length.ofFeet(21)), "minimumEmbedment was 252 in");
+        refused(() -> FootingSpec.builder().roundUpTo(Length.ZERO), "newIncrement was 0 in");
+        refused(() -> FootingSpec.builder().roundUpTo(Length.ofInches(13)), "newIncrement was 13 in");
+        refused(() -> FootingSpec.builder().holeDiameter(FOOT.negated()), "holeDiameter was -12 in");
+        refused(() -> FootingSpec.builder().holeDiameter(Length.ofFeet(11)), "holeDiameter was 132 in");
+        refused(() -> FootingSpec.builder().gravelBase(FOOT.negated()), "gravelBase was -12 in");
+        refused(() -> FootingSpec.builder().gravelBase(Length.ofFeet(5)), "gravelBase was 60 in");
+        refused(() -> FootingSpec.builder().concreteTop(Length.ofFeet(3)), "concreteTop was 36 in");
+        refused(() -> FootingSpec.builder().concreteTop(Length.ofFeet(-3)), "concreteTop was -36 in");
+    }
+
+    @Test
+    void partsThatDoNotGoTogetherAreNamed() {
+        refused(() -> FootingSpec.builder().build(), "exposedHeight was not set; say how far the post stands");
+        FootingSpec.Builder tight =
+                FootingSpec.builder().exposedHeight(SIX_FEET).holeDiameter(Length.ofInches(4.9));
+        refused(
+                tight::build,
+                "holeDiameter was 4.9 in (124.46 mm) for a post with a diagonal of 4.9497 in (125.724 mm); the post must"
+                        + " fit in its hole");
+        FootingSpec.Builder buried =
+                FootingSpec.builder().exposedHeight(SIX_FEET).concreteTop(Length.ofInches(-24));
+        refused(buried::build, "concreteTop was -24 in (-609.6 mm) above grade");
+        FootingSpec.Builder stub = FootingSpec.builder().exposedHeight(FOOT).concreteTop(FOOT);
+        refused(stub::build, "it must be below the top of the post, 12 in (304.8 mm)");
+    }
+
+    @Test
+    void loadsOutOfRangeAreNamedWithTheirRange() {
+        Pressure wind = Pressure.ofPsf(15);
+        refused(
+                () -> LateralLoad.ofPressure(wind.negated(), FOOT, Length.ZERO, SIX_FEET),
+                "windPressure was -15 psf; it must be over 0 and no more than 1,000 psf; if it is not known, use"
+                        + " LateralLoad.NONE");
+        refused(() -> LateralLoad.ofPressure(Pressure.ZERO, FOOT, Length.ZERO, SIX_FEET), "windPressure was 0 psf");
+        refused(
+                () -> LateralLoad.ofPressure(Pressure.ofPsi(15), FOOT, Length.ZERO, SIX_FEET),
+                "windPressure was 2160 psf");
+        refused(() -> LateralLoad.ofPressure(wind, Length.ZERO, Length.ZERO, SIX_FEET), "tributaryWidth was 0 in");
+        refused(() -> LateralLoad.ofPressure(wind, FOOT, FOOT.negated(), SIX_FEET), "bottom was -12 in");
+        refused(
+                () -> LateralLoad.ofPressure(wind, FOOT, SIX_FEET, SIX_FEET),
+                "bottom was 72 in (1828.8 mm) and top 72 in (1828.8 mm); the top must be higher");
+        refused(() -> LateralLoad.ofPressure(wind, FOOT, FOOT, Length.ofFeet(101)), "top was 1212 in");
+        refused(
+                () -> LateralLoad.of(Force.ofPoundsForce(-5), FOOT),
+                "force was -5 lbf; it must be from 0.01 to 1,000,000 lbf; if there is none or it is not known, use"
+                        + " LateralLoad.NONE");
+        refused(() -> LateralLoad.of(Force.ofPoundsForce(1_000_001), FOOT), "force was 1000001 lbf");
+        refused(() -> LateralLoad.of(Force.ofPoundsForce(5), Length.ZERO), "height was 0 in (0 mm); it must be over 0");
+    }
+
+    @Test
+    void loadsAreValues() {
+        LateralLoad wind = LateralLoad.ofPressure(Pressure.ofPsf(15), FOOT, Length.ZERO, SIX_FEET);
+
+        assertThat(wind)
+                .isEqualTo(LateralLoad.ofPressure(Pressure.ofPsf(15), FOOT, Length.ZERO, SIX_FEET))
+                .hasSameHashCodeAs(LateralLoad.ofPressure(Pressure.ofPsf(15), FOOT, Length.ZERO, SIX_FEET))
+                .isNotEqualTo(LateralLoad.of(wind.force(), wind.height()))
+                .hasToString("90 lbf at 3.3 ft above grade");
+        assertThat(LateralLoad.NONE.isNone()).isTrue();
+        assertThat(LateralLoad.NONE).hasToString("wind not known");
+        assertThat(wind.isNone()).isFalse();
+    }
+
+    @Test
+    void soilsAreValues() {
+        UnitWeight bearing = UnitWeight.ofPcf(150);
+        SoilClass own = SoilClass.ofLateralBearing(SoilClass.SAND.name(), bearing);
+
+        assertThat(own)
+                .isEqualTo(SoilClass.ofLateralBearing(SoilClass.SAND.name(), bearing))
+                .hasSameHashCodeAs(SoilClass.ofLateralBearing(SoilClass.SAND.name(), bearing))
+                .isNotEqualTo(SoilClass.SAND);
+        assertThat(own.isPresumptive()).isFalse();
+        assertThat(SoilClass.PRESUMPTIVE).allMatch(SoilClass::isPresumptive);
+        refused(() -> SoilClass.ofLateralBearing(" ", bearing), "name was blank");
+        refused(
+                () -> SoilClass.ofLateralBearing("fill", UnitWeight.ZERO),
+                "lateralBearing was 0 psf/ft; it must be from 10 to 10,000 psf/ft");
+        refused(() -> SoilClass.ofLateralBearing("steel", UnitWeight.ofPcf(10_001)), "lateralBearing was 10001 psf/ft");
+    }
+
+    private static void refused(ThrowingCallable misuse, String message) {
+        assertThatIllegalArgumentException().isThrownBy(misuse).withMessageContaining(message);
+    }
+}
