@@ -51,8 +51,8 @@ import org.fencecore.worksheet.Worksheet;
  */
 public final class SlopeFit {
 
-    /** Beyond this no bay is racked: rails at over 45 degrees are a stair, not a fence. */
-    static final Slope STEEPEST = Slope.ofPercent(100);
+    /** The steepest grade between two posts that is fitted, 45 degrees. */
+    public static final Slope STEEPEST = Slope.ofPercent(100);
 
     private static final int MOST_POSTS = 100_000;
 
