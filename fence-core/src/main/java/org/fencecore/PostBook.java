@@ -91,30 +91,18 @@ final class PostBook {
         return there;
     }
 
-    /** The diameter of the holes: three posts wide. */
-    Length holeDiameter() {
-        return style.postLumber().width().times(3);
-    }
-
     List<Post> posts(List<Finding> findings) {
         List<Post> posts = new ArrayList<>(entries.size());
         for (Entry entry : entries) {
-            posts.add(new Post(
-                    entry.number, entry.kind, entry.centre, entry.ground, entry.exposed, footing(entry, findings)));
+            posts.add(new Post(entry.number, entry.kind, entry.centre, entry.ground, entry.exposed, footing(entry)));
         }
+        findings.addAll(FootingNotes.of(posts));
         return posts;
     }
 
-    private FootingDesign footing(Entry entry, List<Finding> findings) {
+    private FootingDesign footing(Entry entry) {
         Demand demand = new Demand(entry.exposed, entry.tributary.roundedTo(SPAN_STEP, Rounding.UP));
-        @Nullable FootingDesign known = footings.get(demand);
-        if (known != null) {
-            return known;
-        }
-        FootingDesign footing = FootingDesign.forPost(load(demand), spec(demand));
-        footings.put(demand, footing);
-        footing.findings().forEach(finding -> findings.add(finding.within("post " + entry.number + " and its like")));
-        return footing;
+        return footings.computeIfAbsent(demand, known -> FootingDesign.forPost(load(known), spec(known)));
     }
 
     private LateralLoad load(Demand demand) {
@@ -129,7 +117,8 @@ final class PostBook {
                 .postWidth(style.postLumber().width())
                 .exposedHeight(demand.exposed())
                 .soil(site.soil())
-                .holeDiameter(holeDiameter());
+                .doubledBearing(site.doubledBearing())
+                .holeDiameter(style.holeDiameter());
         site.frostDepth().ifPresent(spec::frostDepth);
         return spec.build();
     }

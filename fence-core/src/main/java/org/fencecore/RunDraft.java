@@ -56,7 +56,7 @@ final class RunDraft {
         this.findings = findings;
         this.half = style.postLumber().width().dividedBy(2);
         List<GatePlacing.Placed> placed =
-                GatePlacing.place(site.gates(), line, style, book.holeDiameter(), findings);
+                GatePlacing.place(site.gates(), line, style, style.holeDiameter(), findings);
         layOut(placed);
     }
 
