@@ -1,0 +1,252 @@
+package org.fencecore.layout;
+
+import java.util.List;
+import java.util.Optional;
+import org.fencecore.units.Length;
+import org.fencecore.worksheet.Finding;
+import org.fencecore.worksheet.Worksheet;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Which boards fill a clear length, how wide they are and where they go, with a full board at both ends.
+ *
+ * <p>A crew that nails boards at a fixed gap ends on a sliver. So the count comes first and the gap follows: with
+ * {@code n} boards of width w in a clear length L,
+ *
+ * <pre>
+ * gap = (L - n w) / (n - 1)
+ * n   = from (L + most gap) / (w + most gap), rounded up, to (L + least gap) / (w + least gap), rounded down
+ * </pre>
+ *
+ * <p>and of these counts the one is taken whose gap is nearest the preferred; of two alike, the smaller. If no count of
+ * full boards has its gap in range, boards are ripped as {@link Fitting} lists: as few as keep the share of the width
+ * that the pattern asks, in the middle, an even number of an even count and an odd number of an odd count, so that the
+ * section is the same from both ends. The ends stay full unless the section is too short for that. With
+ * {@linkplain BoardPattern#gapAtEnds gaps at the ends} there are {@code n + 1} gaps, and signs change to suit.
+ *
+ * <p>The inside boards of a shadowbox are full, and each is centred behind a gap of the outside: the lap on each side is
+ * half of what the board is wider than the gap. A ripped outside board is never so narrow that the two behind it would
+ * overlap.
+ *
+ * <p>Widths and gaps sum to the clear length to the nanometre; nothing is rounded to the tape. A layout costs the same
+ * for ten boards and for ten million on a face, which is the limit, as its boards are worked out when asked for.
+ *
+ * <p>It assumes boards of one width with straight, parallel edges, and takes no account of wood movement.
+ *
+ * <p>Sources: the formula is geometry; full boards at the ends and ripped ones in the middle are common practice, no
+ * source.
+ *
+ * <p>Example: a shadowbox of 5 1/2 in boards in a section of 7 ft 10 1/2 in. With 11 boards there are 10 gaps of
+ * (94 1/2 - 60 1/2) / 10 = 3.4 in, and 10 boards behind them that lap (5 1/2 - 3.4) / 2 = 1.05 in.
+ *
+ * <pre>{@code
+ * BoardPattern pattern = BoardPattern.shadowbox(Length.ofInches(5.5)).lap(Length.ofInches(1));
+ * BoardLayout layout = BoardLayout.fit(Length.parse("7 ft 10 1/2 in"), pattern);
+ * layout.count();                                // 21
+ * layout.row(Face.OUTSIDE).gap();                // 3.4 in
+ * layout.row(Face.INSIDE).boards().get(0).left();    // 4.45 in
+ * layout.lap();                                  // 1.05 in
+ * layout.choice();                               // FULL_BOARDS
+ * }</pre>
+ */
+public final class BoardLayout {
+
+    private final Length clearLength;
+    private final BoardPattern pattern;
+    private final BoardFit fit;
+    private final FrontBoards front;
+    private final BoardRow outside;
+    private final BoardRow inside;
+
+    private BoardLayout(Length clearLength, BoardPattern pattern) {
+        this.clearLength = clearLength;
+        this.pattern = pattern;
+        this.fit = new BoardFitter(clearLength, pattern).fit();
+        long width = pattern.width().nanometres();
+        long gap = fit.gap();
+        long pitch = gap + (fit.ripped() == fit.count() ? fit.rippedWidth() : width);
+        this.front = new FrontBoards(fit, width, pattern.hasGapAtEnds() ? 1 : 0);
+        this.outside = new BoardRow(Face.OUTSIDE, fit.count(), front, gap, pitch);
+        int behind = pattern.isShadowbox() ? fit.spaces() : 0;
+        this.inside = new BoardRow(
+                Face.INSIDE,
+                behind,
+                new BackBoards(front, behind, width),
+                behind < 2 ? 0 : pitch - width,
+                behind < 2 ? width : pitch);
+    }
+
+    /**
+     * Fills a clear length with boards.
+     *
+     * @param clearLength the length to fill, from the edge of the first board or gap to the edge of the last; at least
+     *     the width of a board, and with gaps at the ends {@link BoardPattern#minimumLength}
+     * @param pattern how the boards follow each other
+     * @return the layout, with {@link #findings} where the pattern could not be kept
+     * @throws IllegalArgumentException if {@code clearLength} is shorter than that, or takes over 10,000,000 boards on
+     *     a face
+     */
+    public static BoardLayout fit(Length clearLength, BoardPattern pattern) {
+        Length shortest = pattern.hasGapAtEnds() ? pattern.minimumLength() : pattern.width();
+        if (clearLength.compareTo(shortest) < 0) {
+            throw new IllegalArgumentException("clearLength was " + clearLength + "; it must be " + shortest
+                    + " or more to hold one of the " + pattern
+                    + "; take narrower boards, or join the section to its neighbour");
+        }
+        return new BoardLayout(clearLength, pattern);
+    }
+
+    /**
+     * Returns the length that is filled.
+     *
+     * @return the clear length
+     */
+    public Length clearLength() {
+        return clearLength;
+    }
+
+    /**
+     * Returns how the boards were to follow each other.
+     *
+     * @return the pattern
+     */
+    public BoardPattern pattern() {
+        return pattern;
+    }
+
+    /**
+     * Returns the boards on one face.
+     *
+     * @param face the face
+     * @return its row, without boards if the pattern has none there
+     */
+    public BoardRow row(Face face) {
+        return switch (face) {
+            case OUTSIDE -> outside;
+            case INSIDE -> inside;
+        };
+    }
+
+    /**
+     * Returns all boards: those outside from left to right, then those inside.
+     *
+     * @return an unmodifiable view that works out a board when it is asked for
+     */
+    public List<BoardPlacement> boards() {
+        int outsideCount = outside.count();
+        return new IndexedView<>(
+                count(), index -> index < outsideCount ? outside.board(index) : inside.board(index - outsideCount));
+    }
+
+    /**
+     * Returns the left edges of all boards in the order of {@link #boards}: the marks to set on the rails.
+     *
+     * @return an unmodifiable view, each mark measured from the left end and exact to the nanometre
+     */
+    public List<Length> marks() {
+        int outsideCount = outside.count();
+        return new IndexedView<>(
+                count(), index -> index < outsideCount ? outside.mark(index) : inside.mark(index - outsideCount));
+    }
+
+    /**
+     * Returns how many boards there are on both faces.
+     *
+     * @return the count, at least 1
+     */
+    public int count() {
+        return outside.count() + inside.count();
+    }
+
+    /**
+     * Returns how many boards have their full width.
+     *
+     * @return the count less those ripped
+     */
+    public int fullCount() {
+        return count() - fit.ripped();
+    }
+
+    /**
+     * Returns the boards that are ripped, all outside.
+     *
+     * @return the exceptions from left to right, as an unmodifiable view; empty if all boards are full
+     */
+    public List<BoardPlacement> ripped() {
+        return outside.boards().subList(front.firstRipped(), front.firstRipped() + fit.ripped());
+    }
+
+    /**
+     * Returns how far an inside board of a shadowbox laps behind the outside board on each side.
+     *
+     * @return the lap to the nearest nanometre; empty without inside boards
+     */
+    public Optional<Length> lap() {
+        return inside.count() == 0
+                ? Optional.empty()
+                : Optional.of(pattern.width().minus(outside.gap()).dividedBy(2));
+    }
+
+    /**
+     * Returns which way of fitting was taken.
+     *
+     * @return the choice
+     */
+    public Fitting choice() {
+        return fit.choice();
+    }
+
+    /**
+     * Returns why that way was taken, and why the ones before it were not possible.
+     *
+     * @return a sentence
+     */
+    public String reason() {
+        return new BoardExplanation(this, fit).reason();
+    }
+
+    /**
+     * Returns what is wrong with the layout: blockers for a gap out of its range and for a ripped board that is too
+     * narrow, and a warning for end boards that are ripped.
+     *
+     * @return all findings, empty if the pattern is kept
+     */
+    public List<Finding> findings() {
+        return new BoardExplanation(this, fit).findings();
+    }
+
+    /**
+     * Returns the calculation of the outside row, line by line, ending with its gap.
+     *
+     * @return the worksheet
+     */
+    public Worksheet worksheet() {
+        return new BoardWorksheet(this, fit).worksheet();
+    }
+
+    /**
+     * Tells whether two layouts fill the same length with the same pattern, and so are the same.
+     */
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof BoardLayout that
+                && clearLength.equals(that.clearLength)
+                && pattern.equals(that.pattern);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * clearLength.hashCode() + pattern.hashCode();
+    }
+
+    /**
+     * Describes the layout.
+     *
+     * @return such as {@code 12 boards in 8 ft, 2 of them ripped}
+     */
+    @Override
+    public String toString() {
+        return count() + " boards in " + clearLength
+                + (fit.ripped() == 0 ? "" : ", " + fit.ripped() + " of them ripped");
+    }
+}
