@@ -1,12 +1,14 @@
 package org.fencecore.takeoff;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.fencecore.Plans.gate;
+import static org.fencecore.Plans.rectangle;
+import static org.fencecore.Plans.shots;
 
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.stream.IntStream;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -19,13 +21,11 @@ import org.fencecore.GateBay;
 import org.fencecore.Stretch;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.layout.BoardPattern;
-import org.fencecore.site.GateLocation;
 import org.fencecore.site.Site;
 import org.fencecore.slope.RailSpec;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.style.Lumber;
 import org.fencecore.units.Length;
-import org.fencecore.units.Ratio;
 import org.fencecore.worksheet.Finding;
 
 class TakeoffProperties {
@@ -166,44 +166,35 @@ class TakeoffProperties {
         return Combinators.combine(sites(), styles()).as(FencePlanner::plan).withoutEdgeCases();
     }
 
-    /** A rectangle on a tilted plane, some of its sides fenced, a gate somewhere on each. */
+    /** A rectangle, its sides tilted, some of its sides fenced, a gate somewhere on each. */
     private static Arbitrary<Site> sites() {
-        Arbitrary<Length> size = Arbitraries.longs().between(3_000, 60_000).map(Length::ofMillimetres);
-        Arbitrary<Ratio> tilt = Arbitraries.doubles().between(-0.3, 0.3).map(Ratio::of);
+        Arbitrary<Double> feet = Arbitraries.doubles().between(10, 200);
+        Arbitrary<Double> tilt = Arbitraries.doubles().between(-0.3, 0.3);
         Arbitrary<Set<Integer>> sides = Arbitraries.of(1, 2, 3, 4).set().ofMinSize(1);
-        Arbitrary<Ratio> place = Arbitraries.doubles().between(0, 1).map(Ratio::of);
-        Arbitrary<Length> opening = Arbitraries.longs().between(400, 2_000).map(Length::ofMillimetres);
+        Arbitrary<Double> place = Arbitraries.doubles().between(0, 1);
+        Arbitrary<Double> opening = Arbitraries.doubles().between(16, 80);
         Arbitrary<Length> frost = Arbitraries.of(0, 24, 48, 80).map(Length::ofInches);
-        return Combinators.combine(size, size, tilt, tilt, sides, place, opening, frost)
+        return Combinators.combine(feet, feet, tilt, tilt, sides, place, opening, frost)
                 .as(TakeoffProperties::site);
     }
 
     private static Site site(
-            Length width,
-            Length depth,
-            Ratio east,
-            Ratio south,
+            double north,
+            double east,
+            double tiltNorth,
+            double tiltEast,
             Set<Integer> sides,
-            Ratio place,
-            Length opening,
+            double place,
+            double opening,
             Length frost) {
-        List<Length> lengths = List.of(width, depth, width, depth);
-        List<Length> rises = List.of(
-                width.times(east),
-                depth.times(south),
-                width.times(east).negated(),
-                depth.times(south).negated());
-        Site.Builder site = Site.on(Fences.rectangle(width, depth)).frostDepth(frost);
-        IntStream.rangeClosed(1, 4).filter(sides::contains).forEach(side -> {
-            Length length = lengths.get(side - 1);
+        Site.Builder site = Site.on(rectangle(north, east)).frostDepth(frost);
+        for (int side : sides) {
+            double length = side % 2 == 1 ? north : east;
+            double rise = length * (side % 2 == 1 ? tiltNorth : tiltEast) * (side <= 2 ? 1 : -1);
             site.fenceOn(side)
-                    .ground(side, Fences.slope(length, rises.get(side - 1)))
-                    .gate(GateLocation.named("gate " + side)
-                            .onSide(side)
-                            .centredAt(length.times(place))
-                            .clearOpening(opening)
-                            .build());
-        });
+                    .ground(side, shots(0, 0, length, rise))
+                    .gate(gate("gate " + side, side, length * place, opening));
+        }
         return site.build();
     }
 

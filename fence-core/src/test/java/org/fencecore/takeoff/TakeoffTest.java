@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
+import static org.fencecore.Plans.gate;
+import static org.fencecore.Plans.rectangle;
+import static org.fencecore.Plans.shots;
 
 import java.util.List;
 import org.fencecore.FencePlan;
@@ -26,7 +29,8 @@ import org.junit.jupiter.api.Test;
 class TakeoffTest {
 
     /*
-     * Worked by hand for Fences.small(), all in inches. Lot side 234 1/4; strings 6 inside; post centres half a post
+     * Worked by hand for small(), all in inches: one side of 19 ft 6 1/4 in, level, in the usual style, with a gate beside its
+     * first post. Lot side 234 1/4; strings 6 inside; post centres half a post
      * further, 7 3/4, so the run is 234.25 - 15.5 = 218.75. The gate opening of 42 1/4 begins at the face of post 1:
      * post 2 at 1.75 + 42.25 + 1.75 = 45.75. The stretch of 218.75 - 45.75 = 173 takes 2 bays of 86 1/2 (96 at most).
      * Posts: 1 end, 2 gate, 3 line, 4 end.
@@ -47,7 +51,19 @@ class TakeoffTest {
      *           2 ends x 2 = 12. Hinges: the frame is over 5 ft high, so 3.
      * Layout    string 234.25 - 12 = 222.25, and 36 past both ends: 294.25 = 24.5 ft, so 25.
      */
-    private final Takeoff small = Takeoff.of(Fences.small());
+    private final Takeoff small = Takeoff.of(small());
+
+    private static FencePlan small() {
+        return FencePlanner.plan(smallSite().build(), FenceStyle.builder().build());
+    }
+
+    private static Site.Builder smallSite() {
+        return levelSide(234.25 / 12).gate(gate("garden gate", 1, 30.625 / 12, 42.25));
+    }
+
+    private static Site.Builder levelSide(double feet) {
+        return Site.on(rectangle(feet, 60)).fenceOn(1).ground(1, shots(0, 0, feet, 0));
+    }
 
     @Test
     void everyPieceOfASmallFenceIsListedOnce() {
@@ -123,7 +139,7 @@ class TakeoffTest {
 
     @Test
     void thePackageExampleHolds() {
-        assertThat(Shown.tape(Fences.small().runs().get(0).length())).isEqualTo("18 ft 2 3/4 in");
+        assertThat(Shown.tape(small().runs().get(0).length())).isEqualTo("18 ft 2 3/4 in");
         assertThat(small.pieces().get(4).label()).isEqualTo("bay 1 rail 1");
         assertThat(small.pieces().get(4).length()).isEqualTo(Length.ofFeetAndInches(7, 4.25));
         assertThat(small.sticks().get(13).pieces())
@@ -136,13 +152,14 @@ class TakeoffTest {
 
     @Test
     void aRailWithSlantingEndsIsLongerOverAllThanAlongItsEdge() {
-        // One bay of 90 1/2 in up 20 %: (90.5 + 3.5) x sqrt(1 + 0.2^2) = 95.8616 in along the edge would come from 8 ft,
+        // One bay of 90 1/2 in up 20 %: (90.5 + 3.5) x sqrt(1 + 0.2^2) = 95.8616 in along the edge would come from 8
+        // ft,
         // but
         // the ends of a 3 1/2 in deep rail slant by 3.5 x 0.2 = 0.7 in.
-        Length side = Length.ofInches(106);
-        Site site = Site.on(Fences.rectangle(side, Length.ofFeet(60)))
+        double feet = 106.0 / 12;
+        Site site = Site.on(rectangle(feet, 60))
                 .fenceOn(1)
-                .ground(1, Fences.slope(side, Length.ofInches(21.2)))
+                .ground(1, shots(0, 0, feet, feet / 5))
                 .build();
         Takeoff takeoff =
                 Takeoff.of(FencePlanner.plan(site, FenceStyle.builder().build()));
@@ -158,12 +175,7 @@ class TakeoffTest {
 
     @Test
     void railsAreMitredAtTheCorner() {
-        Length side = Length.ofFeet(20);
-        Site site = Site.on(Fences.rectangle(side, side))
-                .fenceOn(1, 2)
-                .ground(1, Fences.level(side))
-                .ground(2, Fences.level(side))
-                .build();
+        Site site = levelSide(20).fenceOn(2).ground(2, shots(0, 0, 60, 0)).build();
         FencePlan plan = FencePlanner.plan(site, FenceStyle.builder().build());
         int corner = plan.posts().stream()
                 .filter(post -> post.kind() == PostKind.CORNER)
@@ -174,15 +186,16 @@ class TakeoffTest {
         List<Piece> mitred = only(PieceKind.RAIL, Takeoff.of(plan)).stream()
                 .filter(rail -> rail.cuts().contains("mitred"))
                 .toList();
-        assertThat(mitred)
-                .hasSize(6)
-                .allSatisfy(rail -> assertThat(rail.cuts()).isEqualTo("square ends, mitred 45 deg at post " + corner));
+        assertThat(mitred).hasSize(6).allSatisfy(rail -> {
+            assertThat(rail.cuts()).isEqualTo("square ends, mitred 45 deg at post " + corner);
+            assertThat(rail.sawing()).isEqualTo(Math.sqrt(2), within(1e-12));
+        });
     }
 
     @Test
     void aPieceLongerThanAnySoldIsNamedAndOrdered() {
         // The frost takes the posts to 90 in: 74 + 90 = 164 in = 13 ft 8 in, and 4x4 is sold to 12 ft.
-        Site site = Fences.smallSite().frostDepth(Length.ofInches(90)).build();
+        Site site = smallSite().frostDepth(Length.ofInches(90)).build();
         Takeoff takeoff =
                 Takeoff.of(FencePlanner.plan(site, FenceStyle.builder().build()));
 
@@ -208,7 +221,7 @@ class TakeoffTest {
                 .minimumPostSpacing(Length.ofFeet(3))
                 .maximumPostSpacing(Length.ofFeet(5))
                 .build();
-        FencePlan plan = FencePlanner.plan(Fences.smallSite().build(), style);
+        FencePlan plan = FencePlanner.plan(smallSite().build(), style);
 
         assertThat(Takeoff.of(plan).findings())
                 .extracting(Finding::place, Finding::message)
@@ -249,17 +262,13 @@ class TakeoffTest {
     private static FencePlan smallWithBoards(Length length) {
         RailSpec rails = RailSpec.builder().boardLength(length).build();
         return FencePlanner.plan(
-                Fences.smallSite().build(), FenceStyle.builder().rails(rails).build());
+                smallSite().build(), FenceStyle.builder().rails(rails).build());
     }
 
     @Test
     void rippedPiecesSayTheirWidth() {
         // 8 ft boarded side by side takes two boards ripped to 4 in, as the example of the layout package works out.
-        Length side = Length.ofInches(96 - 3.5 + 15.5);
-        Site site = Site.on(Fences.rectangle(side, Length.ofFeet(60)))
-                .fenceOn(1)
-                .ground(1, Fences.level(side))
-                .build();
+        Site site = levelSide((96 - 3.5 + 15.5) / 12).build();
         FenceStyle style = FenceStyle.builder()
                 .pattern(BoardPattern.sideBySide(Length.ofInches(5.5)))
                 .build();
@@ -273,7 +282,7 @@ class TakeoffTest {
                 .build();
         assertThat(only(
                         PieceKind.GATE_BRACE,
-                        Takeoff.of(FencePlanner.plan(Fences.smallSite().build(), slim))))
+                        Takeoff.of(FencePlanner.plan(smallSite().build(), slim))))
                 .singleElement()
                 .extracting(Piece::cuts)
                 .asString()
@@ -286,8 +295,7 @@ class TakeoffTest {
                 .gate(GateSpec.builder().braceWidth(Length.ofInches(5.5)).build())
                 .build();
 
-        assertThat(Takeoff.of(FencePlanner.plan(Fences.smallSite().build(), style))
-                        .findings())
+        assertThat(Takeoff.of(FencePlanner.plan(smallSite().build(), style)).findings())
                 .singleElement()
                 .satisfies(finding -> {
                     assertThat(finding.code()).isEqualTo("piece-too-wide");
@@ -298,9 +306,7 @@ class TakeoffTest {
 
     @Test
     void aPlanThatCannotBeLaidOutLeavesAnEmptyListAndAWarning() {
-        Site noGround = Site.on(Fences.rectangle(Length.ofFeet(50), Length.ofFeet(50)))
-                .fenceOn(1)
-                .build();
+        Site noGround = Site.on(rectangle(50, 50)).fenceOn(1).build();
         Takeoff takeoff =
                 Takeoff.of(FencePlanner.plan(noGround, FenceStyle.builder().build()));
 
@@ -317,7 +323,7 @@ class TakeoffTest {
         TakeoffSpec spec = TakeoffSpec.builder().bag(metric).build();
 
         // 1.592 cu ft = 0.04507 m3 a hole, 3.6 bags.
-        assertThat(item("concrete mix", Takeoff.of(Fences.small(), spec)))
+        assertThat(item("concrete mix", Takeoff.of(small(), spec)))
                 .extracting(MaterialLine::quantity, MaterialLine::unit)
                 .containsExactly(16, "bags of 25 kg");
     }
@@ -333,7 +339,7 @@ class TakeoffTest {
                 .rails(twoRails)
                 .maximumPostSpacing(Length.ofFeet(15.5))
                 .build();
-        FencePlan plan = FencePlanner.plan(longSite(Length.ofFeet(300_000)), style);
+        FencePlan plan = FencePlanner.plan(levelSide(300_000).build(), style);
         Takeoff takeoff = Takeoff.of(plan);
 
         assertThat(plan.boardCount()).isGreaterThan(1_000_000);
@@ -347,19 +353,12 @@ class TakeoffTest {
                 .minimumPostSpacing(Length.ZERO)
                 .maximumPostSpacing(Length.ofFeet(1))
                 .build();
-        FencePlan plan = FencePlanner.plan(longSite(Length.ofFeet(26_000)), close);
+        FencePlan plan = FencePlanner.plan(levelSide(26_000).build(), close);
 
         assertThatThrownBy(() -> Takeoff.of(plan))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("a takeoff takes up to 100000 and 10000000")
                 .hasMessageContaining("plan the job in parts");
-    }
-
-    private static Site longSite(Length side) {
-        return Site.on(Fences.rectangle(side, Length.ofFeet(60)))
-                .fenceOn(1)
-                .ground(1, Fences.level(side))
-                .build();
     }
 
     @Test
