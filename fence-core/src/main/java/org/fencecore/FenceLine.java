@@ -74,8 +74,8 @@ final class FenceLine {
         Interval needed = Interval.of(startAlongSide, startAlongSide.plus(postLine.length()));
         if (shots.isEmpty()) {
             findings.add(Finding.blocker("no-ground", "side " + side, "no heights of the ground were given")
-                    .remedy("take at least two shots on this side, from " + Shown.alongSide(needed.start()) + " or before to "
-                            + Shown.alongSide(needed.end()) + " or beyond"));
+                    .remedy("take at least two shots on this side, from " + Shown.alongSide(needed.start())
+                            + " or before to " + Shown.alongSide(needed.end()) + " or beyond"));
             return Optional.empty();
         }
         if (!shots.get().covers(needed)) {
@@ -90,8 +90,7 @@ final class FenceLine {
                     .remedy("take shots at both lot corners"));
             return Optional.empty();
         }
-        return Optional.of(shots.get()
-                .between(needed.start(), needed.end())
-                .shiftedBy(startAlongSide.negated(), Length.ZERO));
+        return Optional.of(
+                shots.get().between(needed.start(), needed.end()).shiftedBy(startAlongSide.negated(), Length.ZERO));
     }
 }

@@ -356,14 +356,15 @@ public final class FenceStyle {
                 }
             }
             if (!postLumber.thickness().equals(postLumber.width())) {
-                throw new IllegalArgumentException("post lumber was " + postLumber + ", "
-                        + postLumber.thickness() + " by " + postLumber.width() + "; posts must be square");
+                throw new IllegalArgumentException("post lumber was " + postLumber + ", " + postLumber.thickness()
+                        + " by " + postLumber.width() + "; posts must be square");
             }
             if (minimumPostSpacing.isNegative()
                     || maximumPostSpacing.compareTo(minimumPostSpacing) < 0
                     || maximumPostSpacing.compareTo(postLumber.width()) <= 0) {
                 throw new IllegalArgumentException("post spacing was from " + minimumPostSpacing + " to "
-                        + maximumPostSpacing + "; the least must be 0 or more, and the most over the post's own width of "
+                        + maximumPostSpacing
+                        + "; the least must be 0 or more, and the most over the post's own width of "
                         + postLumber.width() + " and no less than the least");
             }
             if (holeDiameter != null && holeDiameter.compareTo(postLumber.width()) <= 0) {
@@ -377,8 +378,8 @@ public final class FenceStyle {
 
         private static void requireSame(String what, Length length, Lumber lumber) {
             if (!length.equals(lumber.width())) {
-                throw new IllegalArgumentException(what + " was " + length + " but " + lumber + " is "
-                        + lumber.width() + " wide; make them the same, or choose other lumber");
+                throw new IllegalArgumentException(what + " was " + length + " but " + lumber + " is " + lumber.width()
+                        + " wide; make them the same, or choose other lumber");
             }
         }
     }

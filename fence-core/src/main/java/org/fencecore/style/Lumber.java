@@ -160,9 +160,7 @@ public final class Lumber {
      * @return the length to buy; empty when none is long enough
      */
     public Optional<Length> shortestFor(Length piece) {
-        return lengths.stream()
-                .filter(length -> length.compareTo(piece) >= 0)
-                .findFirst();
+        return lengths.stream().filter(length -> length.compareTo(piece) >= 0).findFirst();
     }
 
     @Override
