@@ -7,9 +7,12 @@ import org.fencecore.Bay;
 import org.fencecore.GateBay;
 import org.fencecore.Post;
 import org.fencecore.Run;
+import org.fencecore.Stretch;
 import org.fencecore.geometry.Clearance;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
+import org.fencecore.layout.BoardLayout;
+import org.fencecore.layout.Face;
 import org.fencecore.units.Length;
 
 /** The table under an elevation: what a crew reads off it, post by post and bay by bay. */
@@ -28,24 +31,25 @@ final class ElevationTable {
     }
 
     private Ladder ladder() {
-        int first = run.posts().get(0).number();
+        String first = "from post " + run.posts().get(0).number();
         return new Ladder(
                 deepest(),
                 List.of(
                         new Ladder.Rung("post", Lettering.NUMBER, posts(post -> Integer.toString(post.number()))),
-                        new Ladder.Rung("centre to centre", Lettering.NOTE, spacings()),
-                        new Ladder.Rung(
-                                "from post " + first,
-                                Lettering.NOTE,
-                                posts(post -> Notes.TAPE.format(run.station(post)))),
-                        new Ladder.Rung(
-                                "post above ground", Lettering.NOTE, posts(post -> Notes.TAPE.format(post.exposed()))),
-                        new Ladder.Rung(
+                        row("centre to centre", spacings()),
+                        row(first, posts(post -> Notes.TAPE.format(run.station(post)))),
+                        row("post above ground", posts(post -> Notes.TAPE.format(post.exposed()))),
+                        row(
                                 "depth of hole",
-                                Lettering.NOTE,
                                 posts(post -> Notes.TAPE.format(post.footing().holeDepth()))),
-                        new Ladder.Rung("gap under boards", Lettering.NOTE, gaps()),
-                        new Ladder.Rung("rise to the right", Lettering.NOTE, rises())));
+                        row("gap under boards", gaps()),
+                        row("rise to the right", rises()),
+                        row("boards", boarded(ElevationTable::boards)),
+                        row("space between boards", boarded(ElevationTable::space))));
+    }
+
+    private static Ladder.Rung row(String heading, List<Ladder.Cell> cells) {
+        return new Ladder.Rung(heading, Lettering.NOTE, cells);
     }
 
     private Length deepest() {
@@ -68,9 +72,8 @@ final class ElevationTable {
     private List<Ladder.Cell> spacings() {
         List<Ladder.Cell> cells = new ArrayList<>();
         for (int post = 1; post < run.posts().size(); post++) {
-            Interval stations = Interval.of(
-                    run.station(run.posts().get(post - 1)),
-                    run.station(run.posts().get(post)));
+            Interval stations =
+                    between(run.posts().get(post - 1), run.posts().get(post));
             cells.add(cell(stations, Notes.TAPE.format(stations.length())));
         }
         return cells;
@@ -85,7 +88,7 @@ final class ElevationTable {
                     .point(gate.opening().end(), gate.boardBottom())
                     .build();
             cells.add(cell(
- Interval.of(run.station(gate.from()), run.station(gate.to())), gap(run.ground().clearanceUnder(bottoms))));
+ between(gate.from(), gate.to()), gap(run.ground().clearanceUnder(bottoms))));
         }
         return cells;
     }
@@ -106,6 +109,33 @@ final class ElevationTable {
             cells.add(cell(stations(bay), rise.isPositive() ? "+" + figure : figure));
         }
         return cells;
+    }
+
+    /** A figure for each stretch and leaf that has boards. */
+    private List<Ladder.Cell> boarded(Function<BoardLayout, String> figure) {
+        List<Ladder.Cell> cells = new ArrayList<>();
+        for (Stretch stretch : run.stretches()) {
+            stretch.boards()
+                    .ifPresent(layout -> cells.add(cell(between(stretch.from(), stretch.to()), figure.apply(layout))));
+        }
+        for (GateBay gate : run.gates()) {
+            gate.boards().ifPresent(layout -> cells.add(cell(between(gate.from(), gate.to()), figure.apply(layout))));
+        }
+        return cells;
+    }
+
+    private static String boards(BoardLayout layout) {
+        int inside = layout.row(Face.INSIDE).count();
+        int outside = layout.row(Face.OUTSIDE).count();
+        return inside == 0 ? Integer.toString(outside) : outside + " + " + inside;
+    }
+
+    private static String space(BoardLayout layout) {
+        return Notes.TAPE.format(layout.row(Face.OUTSIDE).gap());
+    }
+
+    private Interval between(Post from, Post to) {
+        return Interval.of(run.station(from), run.station(to));
     }
 
     private List<Bay> bays() {

@@ -10,6 +10,7 @@ import org.fencecore.Stretch;
 import org.fencecore.footing.FootingDesign;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.ProfilePoint;
+import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 
@@ -99,6 +100,10 @@ public final class ElevationView {
                         NEAR,
                         gate.name())));
         drawing.add(ElevationTable.of(run, unrolled));
+        FenceStyle style = plan.style();
+        drawing.note("Posts " + style.postLumber() + ", rails " + style.railLumber() + ", boards "
+                + style.boardLumber() + ", " + Notes.figure(boardLength) + " long, plumb. Figures are level and plumb"
+                + " measures.");
         return drawing.build();
     }
 
@@ -186,6 +191,5 @@ public final class ElevationView {
         if (plan.style().pattern().isShadowbox()) {
             drawing.key(Layer.INSIDE_BOARDS, "board, inside face");
         }
-        drawing.note("Boards are " + Notes.figure(boardLength) + " long and stand plumb.");
     }
 }

@@ -5,93 +5,102 @@ import java.util.List;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
-import org.fencecore.worksheet.Worksheet;
 
-/** Puts a layout in words: why it is so, what is wrong with it, and how it was worked out. */
+/** Puts a layout in words: why it is so, and what is wrong with it. */
 final class BoardExplanation {
 
     private static final String PLACE = "boards";
 
-    private final Length clearLength;
+    private final BoardLayout layout;
     private final BoardPattern pattern;
     private final BoardFit fit;
     private final BoardFitter fitter;
 
     BoardExplanation(BoardLayout layout, BoardFit fit) {
-        this.clearLength = layout.clearLength();
+        this.layout = layout;
         this.pattern = layout.pattern();
         this.fit = fit;
-        this.fitter = new BoardFitter(clearLength, pattern);
+        this.fitter = new BoardFitter(layout.clearLength(), pattern);
     }
 
     // ---- why ----
 
     String reason() {
-        String range = "the gap from " + pattern.leastGap() + " to " + pattern.mostGap();
-        if (fit.choice() == Fitting.FULL_BOARDS) {
-            return boards(fit.count(), " full") + ": of the counts that keep " + range
-                    + " it has the gap nearest the preferred " + pattern.preferredGap();
-        }
-        int over = fitter.reaching();
-        String noCount = "no count of full boards keeps " + range + ": " + fullBoards(over - 1) + " and "
-                + fullBoards(over) + "; so ";
-        return noCount + chosenInstead();
+        return switch (fit.choice()) {
+            case FULL_BOARDS ->
+                fit.count() + (fit.count() == 1 ? " full board" : " full boards")
+                        + ": of the counts that keep " + range() + " it has the gap nearest the preferred "
+                        + pattern.preferredGap();
+            case MIDDLE_RIPPED -> noFullCount() + middleRipped() + " at the preferred gap of " + gap();
+            case MIDDLE_RIPPED_CLOSER ->
+                noFullCount() + middleRipped() + " and the gap is closed to " + gap()
+                        + ", because at the preferred gap of " + pattern.preferredGap()
+                        + " ripping would leave less than "
+                        + Length.ofNanometres(
+                                fitter.leastWidth(pattern.preferredGap().nanometres()))
+                        + " or reach the end boards";
+            case ALL_RIPPED ->
+                noFullCount() + "all " + fit.count() + " are ripped to " + rippedWidth()
+                        + " with a gap of " + gap()
+                        + ", because the boards between the ends are too few to take up the difference and keep "
+                        + smallest();
+            case RULES_BROKEN ->
+                noFullCount() + "as no board may be ripped under " + smallest() + ", the nearest is " + fit.count()
+                        + (fit.count() == 1 ? " board" : " boards") + " with a gap of " + gap();
+        };
     }
 
-    private String chosenInstead() {
-        String middle = fit.ripped() + " in the middle of " + fit.count() + " are ripped to " + rippedWidth();
-        return switch (fit.choice()) {
-            case FULL_BOARDS -> throw new IllegalStateException("full boards are not a way out");
-            case MIDDLE_RIPPED -> middle + " at the preferred gap of " + gap();
-            case MIDDLE_RIPPED_CLOSER ->
-                middle + " and the gap is closed to " + gap()
-                        + ", because at the preferred gap of " + pattern.preferredGap()
-                        + " ripping would leave less than " + leastWidth() + " or reach the end boards";
-            case ALL_RIPPED ->
-                "all " + fit.count() + " are ripped to " + rippedWidth() + " with a gap of " + gap()
-                        + ", because the boards between the ends are too few to take up the difference and keep "
-                        + leastWidth();
-            case RULES_BROKEN ->
-                "with no ripped board under " + leastWidth() + " the nearest is " + boards(fit.count(), "")
-                        + " with a gap of " + gap();
-        };
+    private String range() {
+        return "the gap from " + pattern.leastGap() + " to " + pattern.mostGap();
+    }
+
+    private String noFullCount() {
+        int reaching = fitter.reaching();
+        return "no count of full boards keeps " + range() + ": " + fullBoards(reaching - 1) + " and "
+                + fullBoards(reaching) + "; so ";
     }
 
     /** Says what so many full boards come to. */
     private String fullBoards(int count) {
-        long over = count * pattern.width().nanometres() - clearLength.nanometres();
+        long over = count * pattern.width().nanometres() - layout.clearLength().nanometres();
         if (over > 0) {
             return count + " are " + Length.ofNanometres(over) + " too long";
         }
+        String leave = count + (count == 1 ? " leaves " : " leave ");
         return fitter.spaces(count) == 0
-                ? count + " leaves " + Length.ofNanometres(-over) + " open"
-                : count + " leave a gap of " + Length.ofNanometres(fitter.fullGap(count));
+                ? leave + Length.ofNanometres(-over) + " open"
+                : leave + "a gap of " + Length.ofNanometres(fitter.fullGap(count));
     }
 
-    private static String boards(int count, String kind) {
-        return count + kind + (count == 1 ? " board" : " boards");
+    private String middleRipped() {
+        return fit.ripped() + " in the middle of " + fit.count() + " are ripped to " + rippedWidth();
     }
 
     // ---- what is wrong ----
 
     List<Finding> findings() {
         List<Finding> findings = new ArrayList<>();
-        if (fit.spaces() > 0 && (gap().compareTo(pattern.leastGap()) < 0 || gap().compareTo(pattern.mostGap()) > 0)) {
+        // By the totals: rounded to the nanometre, a gap or width could pass that is not quite in range.
+        if (fit.gapTotal() < fit.spaces() * pattern.leastGap().nanometres()
+                || fit.gapTotal() > fit.spaces() * pattern.mostGap().nanometres()) {
             findings.add(Finding.blocker(
                             "gap-out-of-range",
                             PLACE,
-                            "the gap is " + gap() + (pattern.isShadowbox() ? ", a lap of " + lap() : "") + ", not from "
-                                    + pattern.leastGap() + " to " + pattern.mostGap())
-                    .remedy("change the clear length of " + clearLength
+                            "the gap is " + gap()
+                                    + layout.lap()
+                                            .map(lap -> ", a lap of " + lap)
+                                            .orElse("") + ", not from " + pattern.leastGap() + " to "
+                                    + pattern.mostGap())
+                    .remedy("change the clear length of " + layout.clearLength()
                             + " by moving a post, accept other gaps, or take another width of board")
                     .source(Citation.GEOMETRY));
         }
-        if (fit.ripped() > 0 && rippedWidth().compareTo(leastWidth()) < 0) {
+        if (fit.rippedTotal() < fit.ripped() * fitter.smallest()) {
             findings.add(Finding.blocker(
                             "board-too-narrow",
                             PLACE,
-                            "boards would be ripped to " + rippedWidth() + ", under the least of " + leastWidth())
-                    .remedy("change the clear length of " + clearLength
+                            "boards would be ripped to " + rippedWidth() + ", under the least of " + smallest())
+                    .remedy("change the clear length of " + layout.clearLength()
                             + " by moving a post, accept narrower ripped boards, or take another width of board")
                     .source(Citation.GEOMETRY));
         }
@@ -100,120 +109,22 @@ final class BoardExplanation {
                             "end-board-ripped",
                             PLACE,
                             "all " + fit.count() + " boards, those at the ends too, are ripped to " + rippedWidth())
-                    .remedy("for full boards at the ends change the clear length of " + clearLength
+                    .remedy("for full boards at the ends change the clear length of " + layout.clearLength()
                             + " by moving a post")
                     .source(Citation.COMMON_PRACTICE));
         }
         return List.copyOf(findings);
     }
 
-    // ---- how ----
-
-    Worksheet worksheet() {
-        Length width = pattern.width();
-        String sign = pattern.hasGapAtEnds() ? " - " : " + ";
-        Worksheet.Builder sheet = Worksheet.titled("Boards, outside row")
-                .given("clear length", clearLength, clearLength.toString())
-                .given("board width", width, width.toString())
-                .given("least gap", pattern.leastGap(), pattern.leastGap().toString())
-                .given(
-                        "preferred gap",
-                        pattern.preferredGap(),
-                        pattern.preferredGap().toString())
-                .given("most gap", pattern.mostGap(), pattern.mostGap().toString());
-        addCount(sheet, "fewest full boards", "most gap", pattern.mostGap(), sign, "up", fitter.fewest());
-        addCount(sheet, "most full boards", "least gap", pattern.leastGap(), sign, "down", fitter.mostBoards());
-        sheet.line(
-                "boards",
-                fit.choice() == Fitting.FULL_BOARDS
-                        ? "from fewest to most, the gap nearest the preferred"
-                        : "fewest is over most, so some are ripped or the rules broken",
-                reason(),
-                fit.count(),
-                Integer.toString(fit.count()),
-                Citation.COMMON_PRACTICE);
-        if (fit.ripped() > 0) {
-            addRipped(sheet);
-        }
-        Length together = Length.ofNanometres(clearLength.nanometres() - fit.gapTotal());
-        int full = fit.count() - fit.ripped();
-        sheet.line(
-                "width of all boards",
-                "full boards x board width" + (fit.ripped() > 0 ? " + ripped boards together" : ""),
-                full + " x " + width + (fit.ripped() > 0 ? " + " + Length.ofNanometres(fit.rippedTotal()) : ""),
-                together,
-                together.toString(),
-                Citation.GEOMETRY);
-        String ends = pattern.hasGapAtEnds() ? " + 1" : " - 1";
-        sheet.line(
-                "spaces",
-                "boards" + ends,
-                fit.count() + ends,
-                fit.spaces(),
-                Integer.toString(fit.spaces()),
-                Citation.GEOMETRY);
-        if (pattern.isShadowbox() && fit.spaces() > 0) {
-            sheet.line(
-                    "lap",
-                    "(board width - (clear length - width of all boards) / spaces) / 2",
-                    "(" + width + " - (" + clearLength + " - " + together + ") / " + fit.spaces() + ") / 2",
-                    lap(),
-                    lap().toString(),
-                    Citation.GEOMETRY);
-        }
-        return sheet.line(
-                        "gap",
-                        "(clear length - width of all boards) / spaces",
-                        fit.spaces() == 0 ? "none" : "(" + clearLength + " - " + together + ") / " + fit.spaces(),
-                        gap(),
-                        gap().toString(),
-                        Citation.GEOMETRY)
-                .build();
-    }
-
-    private void addCount(
-            Worksheet.Builder sheet, String name, String gapName, Length gap, String sign, String way, long count) {
-        sheet.line(
-                name,
-                "(clear length" + sign + gapName + ") / (board width + " + gapName + "), rounded " + way,
-                "(" + clearLength + sign + gap + ") / (" + pattern.width() + " + " + gap + ")",
-                count,
-                Long.toString(count),
-                Citation.GEOMETRY);
-    }
-
-    private void addRipped(Worksheet.Builder sheet) {
-        Length together = Length.ofNanometres(fit.rippedTotal());
-        int full = fit.count() - fit.ripped();
-        sheet.line(
-                "ripped boards together",
-                "clear length - full boards x board width - spaces x gap aimed at",
-                clearLength + " - " + full + " x " + pattern.width() + " - " + fit.spaces() + " x " + gap(),
-                together,
-                together.toString(),
-                Citation.GEOMETRY);
-        sheet.line(
-                "width of a ripped board",
-                "ripped boards together / ripped boards",
-                together + " / " + fit.ripped(),
-                rippedWidth(),
-                rippedWidth().toString(),
-                Citation.GEOMETRY);
-    }
-
     private Length gap() {
         return Length.ofNanometres(fit.gap());
-    }
-
-    private Length lap() {
-        return pattern.width().minus(gap()).dividedBy(2);
     }
 
     private Length rippedWidth() {
         return Length.ofNanometres(fit.rippedWidth());
     }
 
-    private Length leastWidth() {
-        return Length.ofNanometres(fitter.leastWidth(fit.gap()));
+    private Length smallest() {
+        return Length.ofNanometres(fitter.smallest());
     }
 }

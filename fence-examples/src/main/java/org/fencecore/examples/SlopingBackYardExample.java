@@ -62,17 +62,17 @@ public final class SlopingBackYardExample {
                         .centredAt(Length.parse("55 ft"))
                         .clearOpening(Length.parse("5 ft"))
                         .build())
-                .soil(SoilClass.CLAY)
-                .windPressure(Pressure.ofPsf(12))
+                .soil(SoilClass.SAND)
+                .doubledBearing(true)
+                .windPressure(Pressure.ofPsf(8))
                 .frostDepth(Length.ofInches(30))
                 .build();
         FenceStyle style = FenceStyle.builder()
                 .pattern(BoardPattern.sideBySide(Length.ofInches(5.5)))
-                .maximumPostSpacing(Length.ofFeet(7.5))
+                .maximumPostSpacing(Length.ofFeet(7))
+                .holeDiameter(Length.ofInches(12))
                 .gate(GateSpec.builder().middleRail(true).build())
-                .rack(RackSpec.builder()
-                        .maximumGrade(Slope.ofPercent(12))
-                        .build())
+                .rack(RackSpec.builder().maximumGrade(Slope.ofPercent(12)).build())
                 .build();
         return FencePlanner.plan(site, style);
     }
