@@ -160,6 +160,36 @@ class FencePlannerTest {
                 .isEqualTo(first.stretches().get(0).bays().get(6).spacing().plus(in(3.25)));
     }
 
+    /**
+     * The inner corner of an L, 270 degrees inside: the outer faces of the rails meet 1 3/4 + 1 1/2 = 3 1/4 in before the
+     * post's middle, so the long points are on the inner faces, 1 3/4 in before it. The boards that arrive stop where the
+     * faces meet, and those that leave begin clear of their 3/4 in.
+     */
+    @Test
+    void railsAndBoardsAtACornerThatPointsIntoTheLot() {
+        LotBoundary lot = LotBoundary.of(List.of(
+                Plans.course(90, 100),
+                Plans.course(0, 60),
+                Plans.course(270, 40),
+                Plans.course(0, 80),
+                Plans.course(270, 60),
+                Plans.course(180, 140)));
+        Site site = Site.on(lot)
+                .fenceOn(3, 4)
+                .ground(3, shots(0, 0, 40, 0))
+                .ground(4, shots(0, 0, 80, 0))
+                .build();
+        FencePlan plan = FencePlanner.plan(site, USUAL);
+
+        Stretch arriving = plan.runs().get(0).stretches().get(0);
+        Stretch leaving = plan.runs().get(1).stretches().get(0);
+        Bay lastBay = arriving.bays().get(arriving.bays().size() - 1);
+        assertThat(lastBay.rails().get(0).length()).isEqualTo(lastBay.spacing().minus(in(1.75)));
+        assertThat(arriving.boarded().end())
+                .isEqualTo(plan.runs().get(0).length().minus(in(3.25)));
+        assertThat(leaving.boarded().start()).isEqualTo(in(3.25 + 0.75));
+    }
+
     /** 2.5 ft up in 50 ft is 5 %: every rail is sqrt(1.0025) longer, and the marks on the post stay those of the top. */
     @Test
     void railsFollowAnEvenGrade() {
@@ -307,6 +337,22 @@ class FencePlannerTest {
                                 Site.on(rectangle(50, 40)).fenceOn(1).build(), USUAL))
                         .code())
                 .isEqualTo("no-ground");
+    }
+
+    /** Shots from 1 ft to 49 ft, the posts 7 3/4 in from the corners: 5 % goes on for 4 1/4 in, 0.2125 in up and down. */
+    @Test
+    void groundGoesOnALittlePastTheShots() {
+        Site site = Site.on(rectangle(50, 40))
+                .fenceOn(1)
+                .ground(1, shots(1, 0, 49, 2.4))
+                .build();
+        FencePlan plan = FencePlanner.plan(site, USUAL);
+        assertThat(plan.posts().get(0).ground()).isEqualTo(in(-0.2125));
+        assertThat(plan.posts().get(7).ground()).isEqualTo(in(28.8 + 0.2125));
+        assertThat(plan.findings())
+                .filteredOn(finding -> finding.code().equals("ground-continued"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.message()).contains("4 1/4\""));
     }
 
     @Test
