@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fencecore.gate.GateDesign;
+import org.fencecore.gate.HingeSide;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.Side;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.Face;
 import org.fencecore.layout.PostSpacing;
@@ -244,18 +246,26 @@ final class RunDraft {
             }
             built.add(new Stretch(bays, draft.slope(), draft.boarded(), draft.boards(), draft.notched()));
         }
-        List<GateBay> hung = gates.stream()
-                .map(draft -> new GateBay(
-                        draft.placed().location(),
-                        own.get(draft.firstPost()),
-                        own.get(draft.firstPost() + 1),
-                        draft.placed().opening(),
-                        draft.design(),
-                        draft.boards(),
-                        draft.boardBottom()))
-                .toList();
+        List<GateBay> hung = gates.stream().map(draft -> hung(draft, own)).toList();
         return new Run(
                 line.side, line.string, line.postLine, line.outside, ground, line.startAlongSide, own, built, hung);
+    }
+
+    private GateBay hung(GateDraft draft, List<Post> own) {
+        Post from = own.get(draft.firstPost());
+        Post to = own.get(draft.firstPost() + 1);
+        // Someone outside, facing the fence, has the run's beginning on the left when the outside is on its right.
+        boolean beginsLeft = line.outside == Side.RIGHT;
+        boolean hingesLeft = draft.design().hingeSide() == HingeSide.LEFT;
+        return new GateBay(
+                draft.placed().location(),
+                from,
+                to,
+                beginsLeft == hingesLeft ? from : to,
+                draft.placed().opening(),
+                draft.design(),
+                draft.boards(),
+                draft.boardBottom());
     }
 
     /** Rails meet on the middle of line posts and run past the fixed posts at both ends of the stretch. */

@@ -72,8 +72,7 @@ final class ElevationTable {
     private List<Ladder.Cell> spacings() {
         List<Ladder.Cell> cells = new ArrayList<>();
         for (int post = 1; post < run.posts().size(); post++) {
-            Interval stations =
-                    between(run.posts().get(post - 1), run.posts().get(post));
+            Interval stations = between(run.posts().get(post - 1), run.posts().get(post));
             cells.add(cell(stations, Notes.TAPE.format(stations.length())));
         }
         return cells;
@@ -87,8 +86,7 @@ final class ElevationTable {
                     .point(gate.opening().start(), gate.boardBottom())
                     .point(gate.opening().end(), gate.boardBottom())
                     .build();
-            cells.add(cell(
- between(gate.from(), gate.to()), gap(run.ground().clearanceUnder(bottoms))));
+            cells.add(cell(between(gate.from(), gate.to()), gap(run.ground().clearanceUnder(bottoms))));
         }
         return cells;
     }

@@ -96,8 +96,8 @@ final class LadderRow {
                 continue;
             }
             filled = box.x() + box.halfHeight();
-            upright.add(Writing.centred(
-                    writing.text(), writing.lettering(), box.x(), top + height() / 2, -Math.PI / 2));
+            upright.add(
+                    Writing.centred(writing.text(), writing.lettering(), box.x(), top + height() / 2, -Math.PI / 2));
         }
         return upright.stream();
     }

@@ -180,7 +180,12 @@ public final class Svg {
                 mask(moved.box());
             }
             Lettering lettering = moved.lettering();
-            start("text", "text-anchor", moved.anchor().name().toLowerCase(Locale.ROOT), "font-size", number(lettering.millimetres()));
+            start(
+                    "text",
+                    "text-anchor",
+                    moved.anchor().name().toLowerCase(Locale.ROOT),
+                    "font-size",
+                    number(lettering.millimetres()));
             if (lettering.isBold()) {
                 xml.writeAttribute("font-weight", "bold");
             }
