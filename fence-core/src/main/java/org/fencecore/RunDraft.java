@@ -19,6 +19,7 @@ import org.fencecore.slope.SlopeFit;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Slope;
+import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
 
 /**
@@ -91,8 +92,7 @@ final class RunDraft {
 
     private void enterCorner(int lotCorner, boolean shared, Length station) {
         PostKind kind = shared ? PostKind.CORNER : PostKind.END;
-        posts.add(book.atCorner(
-                lotCorner, kind, line.postLine.pointAt(station), ground.elevationAt(station), line.side, findings));
+        posts.add(book.atCorner(lotCorner, kind, line.postLine.pointAt(station), ground.elevationAt(station)));
         stations.add(station);
     }
 
@@ -206,10 +206,19 @@ final class RunDraft {
         GateDesign design = GateDesign.forOpening(
                 opening.length(), style.gateFrameHeight(), gate.location().hinges(), style.gate());
         tell(design.findings(), place);
-        Length bottom = ground.between(opening.start(), opening.end())
-                .highest()
-                .elevation()
-                .plus(style.rack().clearance());
+        Profile underLeaf = ground.between(opening.start(), opening.end());
+        Length bottom = underLeaf.highest().elevation().plus(style.rack().clearance());
+        Length gap = bottom.minus(underLeaf.lowest().elevation());
+        if (gap.compareTo(style.rack().maximumClearance()) > 0) {
+            findings.add(Finding.warning(
+                            "gate-gap",
+                            place,
+                            "the leaf hangs level over ground that falls, so the gap under it grows to "
+                                    + Shown.tape(gap) + ", over the maximum of "
+                                    + Shown.tape(style.rack().maximumClearance()))
+                    .remedy("level the ground under the gate, close the gap, or move the gate to flatter ground")
+                    .source(Citation.COMMON_PRACTICE));
+        }
         Length top = bottom.plus(style.rails().boardLength()).plus(style.postAboveBoards());
         for (PostBook.Entry post : List.of(posts.get(first), posts.get(first + 1))) {
             post.reach(top);
