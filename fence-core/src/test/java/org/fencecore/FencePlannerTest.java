@@ -126,6 +126,29 @@ class FencePlannerTest {
         assertEndsFull(gate.boards().orElseThrow());
     }
 
+    /**
+     * Side 1 goes north with the lot on its right, so someone outside looks east: left is north, the gate's far post. The
+     * same lot called the other way round has that side last, going south, and left is its beginning.
+     */
+    @Test
+    void hingesAreWhereTheyAreSeenFromOutside() {
+        Site clockwise = levelSide().gate(gate("g", 1, 12, 48)).build();
+        GateBay gate = FencePlanner.plan(clockwise, USUAL).gates().get(0);
+        assertThat(gate.hingePost()).isSameAs(gate.to());
+        assertThat(gate.latchPost()).isSameAs(gate.from());
+
+        LotBoundary counter = LotBoundary.of(
+                List.of(Plans.course(90, 40), Plans.course(0, 50), Plans.course(270, 40), Plans.course(180, 50)));
+        Site reversed = Site.on(counter)
+                .fenceOn(4)
+                .ground(4, shots(0, 0, 50, 0))
+                .gate(gate("g", 4, 38, 48))
+                .build();
+        GateBay same = FencePlanner.plan(reversed, USUAL).gates().get(0);
+        assertThat(same.hingePost()).isSameAs(same.from());
+        assertThat(same.hingePost().centre()).isEqualTo(gate.hingePost().centre());
+    }
+
     private static void assertEndsFull(BoardLayout layout) {
         var outside = layout.row(Face.OUTSIDE).boards();
         assertThat(outside.get(0).isFull()).isTrue();
@@ -160,6 +183,36 @@ class FencePlannerTest {
                 .isEqualTo(first.stretches().get(0).bays().get(6).spacing().plus(in(3.25)));
     }
 
+    /**
+     * The inner corner of an L, 270 degrees inside: the outer faces of the rails meet 1 3/4 + 1 1/2 = 3 1/4 in before the
+     * post's middle, so the long points are on the inner faces, 1 3/4 in before it. The boards that arrive stop where the
+     * faces meet, and those that leave begin clear of their 3/4 in.
+     */
+    @Test
+    void railsAndBoardsAtACornerThatPointsIntoTheLot() {
+        LotBoundary lot = LotBoundary.of(List.of(
+                Plans.course(90, 100),
+                Plans.course(0, 60),
+                Plans.course(270, 40),
+                Plans.course(0, 80),
+                Plans.course(270, 60),
+                Plans.course(180, 140)));
+        Site site = Site.on(lot)
+                .fenceOn(3, 4)
+                .ground(3, shots(0, 0, 40, 0))
+                .ground(4, shots(0, 0, 80, 0))
+                .build();
+        FencePlan plan = FencePlanner.plan(site, USUAL);
+
+        Stretch arriving = plan.runs().get(0).stretches().get(0);
+        Stretch leaving = plan.runs().get(1).stretches().get(0);
+        Bay lastBay = arriving.bays().get(arriving.bays().size() - 1);
+        assertThat(lastBay.rails().get(0).length()).isEqualTo(lastBay.spacing().minus(in(1.75)));
+        assertThat(arriving.boarded().end())
+                .isEqualTo(plan.runs().get(0).length().minus(in(3.25)));
+        assertThat(leaving.boarded().start()).isEqualTo(in(3.25 + 0.75));
+    }
+
     /** 2.5 ft up in 50 ft is 5 %: every rail is sqrt(1.0025) longer, and the marks on the post stay those of the top. */
     @Test
     void railsFollowAnEvenGrade() {
@@ -188,6 +241,11 @@ class FencePlannerTest {
         GateBay gate = plan.gates().get(0);
         // The opening's far edge is 27 ft along the side, where the ground is at 2.7 ft.
         assertThat(gate.boardBottom()).isEqualTo(Length.ofFeet(2.7).plus(in(2)));
+        // From 23 to 27 ft the ground rises 4.8 in: under the near edge the gap is 6.8 in.
+        assertThat(plan.findings())
+                .filteredOn(finding -> finding.code().equals("gate-gap"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.message()).contains("6 13/16\""));
         // The lower post must reach as high as the leaf.
         assertThat(gate.from().top()).isEqualTo(gate.boardBottom().plus(Length.ofFeet(6)));
     }
@@ -307,6 +365,22 @@ class FencePlannerTest {
                                 Site.on(rectangle(50, 40)).fenceOn(1).build(), USUAL))
                         .code())
                 .isEqualTo("no-ground");
+    }
+
+    /** Shots from 1 ft to 49 ft, the posts 7 3/4 in from the corners: 5 % goes on for 4 1/4 in, 0.2125 in up and down. */
+    @Test
+    void groundGoesOnALittlePastTheShots() {
+        Site site = Site.on(rectangle(50, 40))
+                .fenceOn(1)
+                .ground(1, shots(1, 0, 49, 2.4))
+                .build();
+        FencePlan plan = FencePlanner.plan(site, USUAL);
+        assertThat(plan.posts().get(0).ground()).isEqualTo(in(-0.2125));
+        assertThat(plan.posts().get(7).ground()).isEqualTo(in(28.8 + 0.2125));
+        assertThat(plan.findings())
+                .filteredOn(finding -> finding.code().equals("ground-continued"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.message()).contains("4 1/4\""));
     }
 
     @Test

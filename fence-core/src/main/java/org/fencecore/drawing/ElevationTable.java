@@ -35,10 +35,10 @@ final class ElevationTable {
         List<Ladder.Rung> rungs = new ArrayList<>();
         rungs.add(new Ladder.Rung("post", Lettering.NUMBER, posts(post -> Integer.toString(post.number()))));
         rungs.add(row("centre to centre", spacings()));
-        rungs.add(row(
-                "from post " + run.posts().get(0).number(), posts(post -> Notes.TAPE.format(run.station(post)))));
+        rungs.add(row("from post " + run.posts().get(0).number(), posts(post -> Notes.TAPE.format(run.station(post)))));
         rungs.add(row("post above ground", posts(post -> Notes.TAPE.format(post.exposed()))));
-        rungs.add(row("depth of hole", posts(post -> Notes.TAPE.format(post.footing().holeDepth()))));
+        rungs.add(row(
+                "depth of hole", posts(post -> Notes.TAPE.format(post.footing().holeDepth()))));
         rungs.add(row("gap under boards", gaps()));
         rungs.add(row("rise to the right", rises()));
         rungs.add(row(isOnBothFaces() ? "boards outside + inside" : "boards", boarded(ElevationTable::boards)));
@@ -82,8 +82,7 @@ final class ElevationTable {
     private List<Ladder.Cell> spacings() {
         List<Ladder.Cell> cells = new ArrayList<>();
         for (int post = 1; post < run.posts().size(); post++) {
-            Interval stations =
-                    between(run.posts().get(post - 1), run.posts().get(post));
+            Interval stations = between(run.posts().get(post - 1), run.posts().get(post));
             cells.add(cell(stations, Notes.TAPE.format(stations.length())));
         }
         return cells;
@@ -97,8 +96,7 @@ final class ElevationTable {
                     .point(gate.opening().start(), gate.boardBottom())
                     .point(gate.opening().end(), gate.boardBottom())
                     .build();
-            cells.add(cell(
- between(gate.from(), gate.to()), gap(run.ground().clearanceUnder(bottoms))));
+            cells.add(cell(between(gate.from(), gate.to()), gap(run.ground().clearanceUnder(bottoms))));
         }
         return cells;
     }

@@ -153,7 +153,8 @@ final class Furniture {
         Length bar = bar(paper, scale);
         double length = scale.millimetres(bar);
         TapeFormat real = paper.isMetric() ? TapeFormat.metres(1) : TapeFormat.decimalFeet(0);
-        block.add(Writing.upTo(real.format(bar), Lettering.NOTE, length, y + LEADING * Lettering.NOTE.millimetres() / 2));
+        block.add(
+                Writing.upTo(real.format(bar), Lettering.NOTE, length, y + LEADING * Lettering.NOTE.millimetres() / 2));
         y = line(block, "0", Lettering.NOTE, 0, y);
         block.add(Trace.rectangle(THIN, 0, y, length, BAR_HEIGHT));
         for (int part = 0; part < 4; part += 2) {

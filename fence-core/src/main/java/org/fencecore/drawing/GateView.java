@@ -131,7 +131,12 @@ public final class GateView {
         Length member = design.spec().memberWidth();
         Length postTop = height.plus(POST_BEYOND);
         across(Length.ZERO, width, Length.ZERO, ROW.negated(), "leaf ");
-        across(member, member.plus(design.clearWidth()), Length.ZERO, ROW.times(2).negated(), "between stiles ");
+        across(
+                member,
+                member.plus(design.clearWidth()),
+                Length.ZERO,
+                ROW.times(2).negated(),
+                "between stiles ");
         across(leftPost(), rightPost(), postTop, ROW.times(2), "clear opening ");
         across(leftPost(), Length.ZERO, postTop, ROW, "");
         across(width, rightPost(), postTop, ROW, "");

@@ -100,8 +100,7 @@ final class LadderRow {
                 continue;
             }
             filled = box.x() + box.halfHeight();
-            upright.add(Writing.centred(
-                    writing.text(), writing.lettering(), box.x(), middle, -Math.PI / 2));
+            upright.add(Writing.centred(writing.text(), writing.lettering(), box.x(), middle, -Math.PI / 2));
         }
         return upright.stream();
     }

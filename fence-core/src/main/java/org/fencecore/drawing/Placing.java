@@ -120,8 +120,8 @@ final class Placing {
 
     private void place(Label label) {
         double turn = upright(-label.turn().radians());
-        Writing writing = Writing.centred(
-                Words.oneLine(label.text()), label.lettering(), x(label.at()), y(label.at()), turn);
+        Writing writing =
+                Writing.centred(Words.oneLine(label.text()), label.lettering(), x(label.at()), y(label.at()), turn);
         if (label.toward().isEmpty()) {
             settle(writing, 0, 0);
             return;

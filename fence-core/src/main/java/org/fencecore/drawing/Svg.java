@@ -186,7 +186,12 @@ public final class Svg {
         for (Writing writing : writings) {
             Writing moved = writing.movedBy(dx, dy);
             Lettering lettering = moved.lettering();
-            start("text", "text-anchor", moved.anchor().name().toLowerCase(Locale.ROOT), "font-size", number(lettering.millimetres()));
+            start(
+                    "text",
+                    "text-anchor",
+                    moved.anchor().name().toLowerCase(Locale.ROOT),
+                    "font-size",
+                    number(lettering.millimetres()));
             if (lettering.isBold()) {
                 xml.writeAttribute("font-weight", "bold");
             }

@@ -350,6 +350,14 @@ public final class FenceStyle {
             requireSame("board width of the pattern", pattern.width(), boardLumber);
             requireSame("depth of the rails", rails.railDepth(), railLumber);
             requireSame("width of the gate's members", gate.memberWidth(), gateLumber);
+            if (gate.braceWidth().compareTo(gateLumber.width()) > 0) {
+                throw new IllegalArgumentException("width of the gate's brace was " + gate.braceWidth() + " but "
+                        + gateLumber + " is " + gateLumber.width() + " wide; a brace can be no wider");
+            }
+            if (!gate.memberThickness().equals(gateLumber.thickness())) {
+                throw new IllegalArgumentException("thickness of the gate's members was " + gate.memberThickness()
+                        + " but " + gateLumber + " is " + gateLumber.thickness() + " thick; make them the same");
+            }
             for (Lumber lumber : new Lumber[] {boardLumber, railLumber, postLumber, gateLumber}) {
                 if (lumber.lengths().isEmpty()) {
                     throw new IllegalArgumentException(lumber + " is not sold in any length; call soldIn");
