@@ -14,6 +14,7 @@ import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Rounding;
 import org.fencecore.worksheet.Finding;
+import org.fencecore.worksheet.Written;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -94,7 +95,7 @@ final class PostBook {
             findings.add(Finding.warning(
                             "ground-does-not-meet",
                             "post " + there.number,
-                            "the shots of side " + side + " put the ground here " + Shown.tape(difference)
+                            "the shots of side " + side + " put the ground here " + Written.tape(difference)
                                     + " off those of the side before")
                     .remedy("check the datum and the shots at this corner; the lower height is taken"));
         }
