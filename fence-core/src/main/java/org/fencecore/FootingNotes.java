@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.fencecore.footing.FootingDesign;
 import org.fencecore.worksheet.Finding;
+import org.fencecore.worksheet.Written;
 
 /**
  * What the footings of a plan have to say, each thing once: posts with the same finding are listed together, and where
@@ -65,9 +66,6 @@ final class FootingNotes {
                 i++;
             }
         }
-        if (parts.size() == 1) {
-            return (posts.size() == 1 ? "post " : "posts ") + parts.get(0);
-        }
-        return "posts " + String.join(", ", parts.subList(0, parts.size() - 1)) + " and " + parts.get(parts.size() - 1);
+        return (posts.size() == 1 ? "post " : "posts ") + Written.list(parts);
     }
 }

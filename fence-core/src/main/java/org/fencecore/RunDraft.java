@@ -18,9 +18,11 @@ import org.fencecore.slope.RailMarks;
 import org.fencecore.slope.SlopeFit;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
+import org.fencecore.units.Rounding;
 import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
+import org.fencecore.worksheet.Written;
 
 /**
  * One run in the making: posts are entered in the book and what stands between them is worked out; once all posts of the
@@ -163,8 +165,8 @@ final class RunDraft {
                                 "ground-too-steep",
                                 "side " + line.side + ", post " + posts.get(post).number + " to post "
                                         + posts.get(post + 1).number,
-                                "the ground rises " + Math.round(grade.percent()) + " %, and no bay over "
-                                        + Math.round(SlopeFit.STEEPEST.percent()) + " % is laid out")
+                                "the ground rises " + Written.percent(grade) + ", and no bay over "
+                                        + Written.percent(SlopeFit.STEEPEST) + " is laid out")
                         .remedy("check the shots; if they are right, a retaining wall or another line is needed"));
             }
         }
@@ -177,7 +179,8 @@ final class RunDraft {
             findings.add(Finding.blocker(
                             "too-short-for-boards",
                             place,
-                            Shown.tape(clear) + " is too short for the pattern, which needs " + Shown.tape(least))
+                            Written.tape(clear, Rounding.DOWN) + " is too short for the pattern, which needs "
+                                    + Written.tape(least, Rounding.UP))
                     .remedy("move the gate or the end of the fence, or use narrower boards"));
             return Optional.empty();
         }
@@ -214,8 +217,8 @@ final class RunDraft {
                             "gate-gap",
                             place,
                             "the leaf hangs level over ground that falls, so the gap under it grows to "
-                                    + Shown.tape(gap) + ", over the maximum of "
-                                    + Shown.tape(style.rack().maximumClearance()))
+                                    + Written.tape(gap) + ", over the maximum of "
+                                    + Written.tape(style.rack().maximumClearance()))
                     .remedy("level the ground under the gate, close the gap, or move the gate to flatter ground")
                     .source(Citation.COMMON_PRACTICE));
         }

@@ -1,8 +1,7 @@
 package org.fencecore.packet;
 
 import org.fencecore.FencePlan;
-import org.fencecore.GateBay;
-import org.fencecore.Stretch;
+import org.fencecore.PlannedBoard;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.BoardPlacement;
 import org.fencecore.layout.Face;
@@ -16,25 +15,17 @@ final class BoardTable {
 
     static TextTable of(FencePlan plan, TapeFormat tape) {
         TextTable table = TextTable.of("where", "face", "board", "mark", "width", "kind");
-        for (Stretch stretch : plan.stretches()) {
-            stretch.boards().ifPresent(layout -> add(table, stretch.toString(), layout, tape));
-        }
-        for (GateBay gate : plan.gates()) {
-            gate.boards().ifPresent(layout -> add(table, gate.name(), layout, tape));
-        }
-        return table;
-    }
-
-    private static void add(TextTable table, String where, BoardLayout layout, TapeFormat tape) {
-        for (BoardPlacement board : layout.boards()) {
+        for (PlannedBoard planned : plan.boards()) {
+            BoardPlacement board = planned.placement();
             table.row(
-                    where,
+                    planned.place(),
                     board.face() == Face.OUTSIDE ? "outside" : "inside",
                     board.index() + 1,
                     tape.format(board.left()),
                     tape.format(board.width()),
                     board.isFull() ? "full" : "ripped");
         }
+        return table;
     }
 
     static int outside(BoardLayout layout) {

@@ -17,6 +17,7 @@ import org.fencecore.layout.BoardLayout;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
+import org.fencecore.worksheet.Written;
 
 /** Goes through a plan and writes down every piece once: posts, rails, gates, boards. */
 final class PieceList {
@@ -131,7 +132,7 @@ final class PieceList {
 
     private void addGatePiece(PieceKind kind, String label, Length length, Length width, EndCuts ends) {
         boolean ripped = width.compareTo(style.gateLumber().width()) < 0;
-        EndCuts cuts = ripped ? ends.and("ripped to " + Shown.inches(width)) : ends;
+        EndCuts cuts = ripped ? ends.and("ripped to " + Written.tape(width)) : ends;
         pieces.add(new Piece(kind, label, 1, style.gateLumber(), length, width, cuts));
     }
 
@@ -142,7 +143,7 @@ final class PieceList {
         addBoards(where, layout.count() - ripped - notched, full, EndCuts.SQUARE);
         if (ripped > 0) {
             Length width = layout.ripped().get(0).width();
-            addBoards(where, ripped, width, EndCuts.SQUARE.and("ripped to " + Shown.inches(width)));
+            addBoards(where, ripped, width, EndCuts.SQUARE.and("ripped to " + Written.tape(width)));
         }
         addBoards(where, notched, full, EndCuts.SQUARE.and("notched round a post"));
     }
