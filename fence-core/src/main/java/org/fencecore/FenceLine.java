@@ -36,16 +36,13 @@ final class FenceLine {
     final int endCorner;
     final boolean cornerAtStart;
     final boolean cornerAtEnd;
-    /** How far rails reach past the centres of the first and last post. */
-    final Length railPastStart;
-
-    final Length railPastEnd;
-    /** How far boards reach past the centres of the first and last post. */
-    final Length boardsPastStart;
-
-    final Length boardsPastEnd;
+    final Corner start;
+    final Corner end;
 
     private final Site site;
+    private final Length half;
+    private final Length face;
+    private final Length boardThickness;
 
     FenceLine(Site site, FenceStyle style, Polygon outline, Polygon strings, Polygon postLines, int side) {
         this.site = site;
@@ -59,19 +56,34 @@ final class FenceLine {
         startAlongSide = outline.side(startCorner).stationOf(postLine.start());
         cornerAtStart = site.fencedSides().contains(side == 1 ? sides : side - 1);
         cornerAtEnd = site.fencedSides().contains(side == sides ? 1 : side + 1);
-        Length half = style.postLumber().width().dividedBy(2);
-        Corner start = postLines.corner(startCorner);
-        Corner end = postLines.corner(endCorner);
-        Length face = half.plus(style.railLumber().thickness());
-        railPastStart = cornerAtStart ? longPoint(start, half, face) : half;
-        railPastEnd = cornerAtEnd ? longPoint(end, half, face) : half;
-        // The arriving run's boards stop where the rails' outer faces meet; the first board that leaves covers their
-        // edge, which lies the board's thickness times the sine of the corner further back.
-        Length lap = style.boardLumber()
-                .thickness()
-                .times(Ratio.of(start.interiorAngle().sin()));
-        boardsPastStart = cornerAtStart ? pastTo(start, face).plus(lap) : half;
-        boardsPastEnd = cornerAtEnd ? pastTo(end, face) : half;
+        start = postLines.corner(startCorner);
+        end = postLines.corner(endCorner);
+        half = style.postLumber().width().dividedBy(2);
+        face = half.plus(style.railLumber().thickness());
+        boardThickness = style.boardLumber().thickness();
+    }
+
+    /**
+     * How far something reaches past the centres of the first and last post of the line.
+     *
+     * @param start how far before the first
+     * @param end how far beyond the last
+     */
+    record Past(Length start, Length end) {}
+
+    /** How far the rails reach past the corner posts where they meet those of the next run, and else the posts' edges. */
+    Past railsPast(boolean meetsAtStart, boolean meetsAtEnd) {
+        return new Past(
+                meetsAtStart ? longPoint(start, half, face) : half, meetsAtEnd ? longPoint(end, half, face) : half);
+    }
+
+    /**
+     * How far the outside boards reach. The arriving run's stop where the rails' outer faces meet; the first board that
+     * leaves covers their edge, which lies the board's thickness times the sine of the corner further back.
+     */
+    Past boardsPast(boolean meetsAtStart, boolean meetsAtEnd) {
+        Length lap = boardThickness.times(Ratio.of(start.interiorAngle().sin()));
+        return new Past(meetsAtStart ? pastTo(start, face).plus(lap) : half, meetsAtEnd ? pastTo(end, face) : half);
     }
 
     /** How far past a corner post's middle the lines meet that lie so far outside both post lines; negative if before. */
@@ -94,11 +106,9 @@ final class FenceLine {
                             + " or before to " + Written.station(needed.end()) + " or beyond"));
             return Optional.empty();
         }
-        Profile profile = shots.get();
-        Interval have = profile.extent();
-        Length before = have.start().minus(needed.start());
-        Length after = needed.end().minus(have.end());
-        if (Length.max(before, after).compareTo(FURTHEST_PAST_SHOTS) > 0) {
+        Interval have = shots.get().extent();
+        Optional<Profile> covering = covering(shots.get(), needed);
+        if (covering.isEmpty()) {
             findings.add(Finding.blocker(
                             "ground-not-covered",
                             "side " + side,
@@ -109,17 +119,29 @@ final class FenceLine {
                     .remedy("take shots at both ends of the fence"));
             return Optional.empty();
         }
-        if (before.isPositive() || after.isPositive()) {
+        if (!have.contains(needed)) {
+            Length past =
+                    Length.max(have.start().minus(needed.start()), needed.end().minus(have.end()));
             findings.add(Finding.note(
                             "ground-continued",
                             "side " + side,
-                            "the fence reaches up to " + Written.tape(Length.max(before, after))
+                            "the fence reaches up to " + Written.tape(past)
                                     + " past the ground shots, where the ground was taken to go on at the same grade")
                     .remedy("take shots at both ends of the fence"));
-            profile = continued(profile, needed);
         }
         return Optional.of(
-                profile.between(needed.start(), needed.end()).shiftedBy(startAlongSide.negated(), Length.ZERO));
+                covering.get().between(needed.start(), needed.end()).shiftedBy(startAlongSide.negated(), Length.ZERO));
+    }
+
+    /** The shots, carried on at their first and last grade for a little where that covers what is needed. */
+    static Optional<Profile> covering(Profile shots, Interval needed) {
+        Interval have = shots.extent();
+        Length before = have.start().minus(needed.start());
+        Length after = needed.end().minus(have.end());
+        if (Length.max(before, after).compareTo(FURTHEST_PAST_SHOTS) > 0) {
+            return Optional.empty();
+        }
+        return Optional.of(have.contains(needed) ? shots : continued(shots, needed));
     }
 
     private static Profile continued(Profile shots, Interval needed) {

@@ -3,8 +3,13 @@ package org.fencecore;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Polygon;
+import org.fencecore.geometry.Profile;
+import org.fencecore.site.GateLocation;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
@@ -37,6 +42,9 @@ public final class FencePlanner {
     /** Shots of one corner from two set-ups may differ by so much. */
     private static final Length SAME_SHOT = Length.ofInches(1);
 
+    /** Shots of one corner that differ by more are not heights over the same datum. */
+    private static final Length ANOTHER_DATUM = Length.ofFeet(1);
+
     private FencePlanner() {}
 
     /**
@@ -52,6 +60,7 @@ public final class FencePlanner {
         List<RunDraft> drafts = new ArrayList<>();
         site.lot().outline().ifPresent(outline -> drafts.addAll(lay(site, style, outline, book, findings)));
         List<Post> posts = book.posts(findings);
+        findings.addAll(PostSpace.check(posts, style));
         List<Run> runs = new ArrayList<>();
         int bays = 0;
         for (RunDraft draft : drafts) {
@@ -72,21 +81,61 @@ public final class FencePlanner {
             findings.add(Finding.blocker(
                             "lot-too-narrow",
                             "lot",
-                            "no fence line is left " + Written.tape(site.setback()) + " inside the boundary")
-                    .remedy("bring the strings nearer to the boundary, or fence fewer sides"));
+                            "the line of the posts, "
+                                    + Written.tape(site.setback().plus(half))
+                                    + " inside every side, would cross itself or lose a side")
+                    .remedy("bring the strings nearer to the boundary, or leave short sides out of the description"));
             return List.of();
         }
         checkOverhang(site, style, findings);
         checkCornerHeights(site, outline, findings);
-        List<RunDraft> drafts = new ArrayList<>();
+        checkGates(site, findings);
+        Map<Integer, Laid> laid = new TreeMap<>();
         for (int side : site.fencedSides()) {
             FenceLine line = new FenceLine(site, style, outline, strings.get(), postLines.get(), side);
-            line.ground(findings).ifPresent(ground -> {
-                RunDraft draft = new RunDraft(site, style, line, ground, book, findings);
-                drafts.add(draft);
-            });
+            line.ground(findings)
+                    .ifPresent(ground -> laid.put(
+                            side, new Laid(line, ground, GatePlacing.place(site.gates(), line, style, findings))));
+        }
+        int sides = outline.vertices().size();
+        List<RunDraft> drafts = new ArrayList<>();
+        for (Laid here : laid.values()) {
+            Laid before = laid.get(here.line.side == 1 ? sides : here.line.side - 1);
+            Laid after = laid.get(here.line.side % sides + 1);
+            boolean meetsAtStart = before != null && before.hasFenceAtEnd(half);
+            boolean meetsAtEnd = after != null && after.hasFenceAtStart(half);
+            drafts.add(
+                    new RunDraft(style, here.line, here.ground, here.gates, meetsAtStart, meetsAtEnd, book, findings));
         }
         return drafts;
+    }
+
+    /**
+     * A side with its ground and gates. Rails and boards of two runs meet at a corner only where no gate hangs on the
+     * corner post.
+     */
+    private record Laid(FenceLine line, Profile ground, List<GatePlacing.Placed> gates) {
+
+        boolean hasFenceAtStart(Length half) {
+            return gates.isEmpty() || gates.get(0).opening().start().compareTo(half) > 0;
+        }
+
+        boolean hasFenceAtEnd(Length half) {
+            return gates.isEmpty()
+                    || gates.get(gates.size() - 1).opening().end().plus(half).compareTo(line.postLine.length()) < 0;
+        }
+    }
+
+    private static void checkGates(Site site, List<Finding> findings) {
+        for (GateLocation gate : site.gates()) {
+            if (!site.fencedSides().contains(gate.side())) {
+                findings.add(Finding.blocker(
+                                "gate-without-fence",
+                                gate.toString(),
+                                "side " + gate.side() + " is not fenced, so the gate has no fence to be in")
+                        .remedy("fence that side, or put the gate on one that is"));
+            }
+        }
     }
 
     /** Two sides' shots of the corner they share must agree, or their heights are not of one datum. */
@@ -102,18 +151,20 @@ public final class FencePlanner {
             }
             Length difference = here.get().minus(there.get()).abs();
             if (difference.compareTo(SAME_SHOT) > 0) {
-                findings.add(Finding.warning(
-                                "ground-does-not-meet",
-                                "corner of sides " + side + " and " + next,
-                                "the shots of the two sides put the ground here " + Written.tape(difference) + " apart")
-                        .remedy("check the datum and the shots; the corner post takes the lower height"));
+                String place = "corner of sides " + side + " and " + next;
+                String message =
+                        "the shots of the two sides put the ground here " + Written.tape(difference) + " apart";
+                Finding finding = difference.compareTo(ANOTHER_DATUM) > 0
+                        ? Finding.blocker("ground-does-not-meet", place, message)
+                        : Finding.warning("ground-does-not-meet", place, message);
+                findings.add(finding.remedy("check the datum and the shots; the corner post takes the lower height"));
             }
         }
     }
 
     private static Optional<Length> height(Site site, int side, Length station) {
         return site.ground(side)
-                .filter(shots -> shots.extent().contains(station))
+                .flatMap(shots -> FenceLine.covering(shots, Interval.of(station, station)))
                 .map(shots -> shots.elevationAt(station));
     }
 

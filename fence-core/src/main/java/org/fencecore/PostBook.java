@@ -14,6 +14,7 @@ import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Rounding;
 import org.fencecore.worksheet.Finding;
+import org.fencecore.worksheet.Written;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -24,6 +25,9 @@ final class PostBook {
 
     /** Bays that differ by rounding alone must not need a footing each. */
     private static final Length SPAN_STEP = Length.ofInches(1).dividedBy(16);
+
+    /** Taller than any fence: a post that would stand higher comes from a wrong shot. */
+    private static final Length TALLEST = Length.ofFeet(40);
 
     private final Site site;
     private final FenceStyle style;
@@ -92,19 +96,31 @@ final class PostBook {
     List<Post> posts(List<Finding> findings) {
         List<Post> posts = new ArrayList<>(entries.size());
         for (Entry entry : entries) {
-            posts.add(new Post(entry.number, entry.kind, entry.centre, entry.ground, entry.exposed(), footing(entry)));
+            Post post = new Post(entry.number, entry.kind, entry.centre, entry.ground, entry.exposed(), footing(entry));
+            if (post.exposed().compareTo(TALLEST) > 0) {
+                findings.add(Finding.blocker(
+                                "post-too-tall",
+                                post.toString(),
+                                "it would stand " + Written.tape(post.exposed())
+                                        + " out of the ground; its footing was worked out for "
+                                        + Written.tape(TALLEST))
+                        .remedy("check the shots beside it for a wrong height or another datum"));
+            }
+            posts.add(post);
         }
         findings.addAll(FootingNotes.of(posts));
         return posts;
     }
 
     private FootingDesign footing(Entry entry) {
-        Demand demand = new Demand(entry.exposed(), entry.tributary.roundedTo(SPAN_STEP, Rounding.UP));
+        Demand demand =
+                new Demand(Length.min(entry.exposed(), TALLEST), entry.tributary.roundedTo(SPAN_STEP, Rounding.UP));
         return footings.computeIfAbsent(demand, known -> FootingDesign.forPost(load(known), spec(known)));
     }
 
     private LateralLoad load(Demand demand) {
         return site.windPressure()
+                .filter(pressure -> demand.tributary().isPositive())
                 .map(pressure -> LateralLoad.ofPressure(
                         pressure, demand.tributary(), style.rack().clearance(), demand.exposed()))
                 .orElse(LateralLoad.NONE);

@@ -10,7 +10,6 @@ import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Side;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.PostSpacing;
-import org.fencecore.site.Site;
 import org.fencecore.slope.FittedBay;
 import org.fencecore.slope.RailHeights;
 import org.fencecore.slope.RailMarks;
@@ -29,9 +28,14 @@ import org.fencecore.worksheet.Written;
  */
 final class RunDraft {
 
+    private static final int MOST_BAYS = 50_000;
+    private static final int MOST_BOARDS = 5_000_000;
+
     private final FenceStyle style;
     private final FenceLine line;
     private final Profile ground;
+    private final FenceLine.Past railsPast;
+    private final FenceLine.Past boardsPast;
     private final PostBook book;
     private final List<Finding> findings;
     private final Length half;
@@ -52,14 +56,23 @@ final class RunDraft {
             Optional<BoardLayout> boards,
             Length boardBottom) {}
 
-    RunDraft(Site site, FenceStyle style, FenceLine line, Profile ground, PostBook book, List<Finding> findings) {
+    RunDraft(
+            FenceStyle style,
+            FenceLine line,
+            Profile ground,
+            List<GatePlacing.Placed> placed,
+            boolean meetsAtStart,
+            boolean meetsAtEnd,
+            PostBook book,
+            List<Finding> findings) {
         this.style = style;
         this.line = line;
         this.ground = ground;
+        this.railsPast = line.railsPast(meetsAtStart, meetsAtEnd);
+        this.boardsPast = line.boardsPast(meetsAtStart, meetsAtEnd);
         this.book = book;
         this.findings = findings;
         this.half = style.postLumber().width().dividedBy(2);
-        List<GatePlacing.Placed> placed = GatePlacing.place(site.gates(), line, style, style.holeDiameter(), findings);
         layOut(placed);
     }
 
@@ -99,37 +112,54 @@ final class RunDraft {
         if (station.equals(here)) {
             return;
         }
-        PostSpacing spacing =
-                PostSpacing.equalBays(station.minus(here), style.maximumPostSpacing(), style.minimumPostSpacing());
+        Length length = station.minus(here);
+        if (length.wholePieces(style.maximumPostSpacing()) >= MOST_BAYS) {
+            findings.add(Finding.blocker(
+                            "too-many-posts",
+                            "side " + line.side,
+                            "a stretch of " + Written.feet(length) + " would take over " + MOST_BAYS + " bays")
+                    .remedy("plan it in parts, or set the posts further apart"));
+            enterFixed(kind, station);
+            for (PostBook.Entry post : List.of(posts.get(first), posts.get(first + 1))) {
+                reachUsual(post);
+            }
+            return;
+        }
+        PostSpacing spacing = PostSpacing.equalBays(length, style.maximumPostSpacing(), style.minimumPostSpacing());
         for (Length along : spacing.stations().subList(1, spacing.bayCount())) {
             enter(PostKind.LINE, here.plus(along));
         }
+        enterFixed(kind, station);
+        tell(spacing.findings(), stretchName(first));
+        fence(first);
+    }
+
+    private void enterFixed(PostKind kind, Length station) {
         if (kind == PostKind.GATE) {
             enter(kind, station);
         } else {
             enterCorner(line.endCorner, line.cornerAtEnd, station);
         }
-        tell(spacing.findings(), stretchName(first));
-        fence(first);
+    }
+
+    private void reachUsual(PostBook.Entry post) {
+        post.reach(
+                post.ground().plus(style.rack().clearance()).plus(style.rails().boardLength()));
     }
 
     private void fence(int first) {
         List<Length> at = List.copyOf(stations.subList(first, stations.size()));
+        for (int bay = 0; bay < at.size() - 1; bay++) {
+            Length spacing = at.get(bay + 1).minus(at.get(bay));
+            posts.get(first + bay).carryHalf(spacing);
+            posts.get(first + bay + 1).carryHalf(spacing);
+        }
         if (isTooSteep(first)) {
-            Length usual = style.rack().clearance().plus(style.rails().boardLength());
-            posts.subList(first, posts.size())
-                    .forEach(post -> post.reach(post.ground().plus(usual)));
+            posts.subList(first, posts.size()).forEach(this::reachUsual);
             return;
         }
         SlopeFit slope = SlopeFit.rack(ground, at, style.rack());
         tell(slope.findings(), stretchName(first));
-        for (int bay = 0; bay < at.size() - 1; bay++) {
-            PostBook.Entry from = posts.get(first + bay);
-            PostBook.Entry to = posts.get(first + bay + 1);
-            Length spacing = at.get(bay + 1).minus(at.get(bay));
-            from.carryHalf(spacing);
-            to.carryHalf(spacing);
-        }
         for (int post = 0; post < at.size(); post++) {
             posts.get(first + post)
                     .reach(slope.bottomLine()
@@ -140,11 +170,11 @@ final class RunDraft {
         boolean fromEnd = first == 0;
         boolean toEnd = at.get(at.size() - 1).equals(line.postLine.length());
         Interval railed = Interval.of(
-                at.get(0).minus(fromEnd ? line.railPastStart : half),
-                at.get(at.size() - 1).plus(toEnd ? line.railPastEnd : half));
+                at.get(0).minus(fromEnd ? railsPast.start() : half),
+                at.get(at.size() - 1).plus(toEnd ? railsPast.end() : half));
         Interval boarded = Interval.of(
-                at.get(0).minus(fromEnd ? line.boardsPastStart : half),
-                at.get(at.size() - 1).plus(toEnd ? line.boardsPastEnd : half));
+                at.get(0).minus(fromEnd ? boardsPast.start() : half),
+                at.get(at.size() - 1).plus(toEnd ? boardsPast.end() : half));
         Optional<BoardLayout> boards = fit(boarded.length(), stretchName(first));
         stretches.add(new StretchDraft(first, slope, boarded, railed, boards));
     }
@@ -159,7 +189,7 @@ final class RunDraft {
                                 "ground-too-steep",
                                 "side " + line.side + ", post " + posts.get(post).number + " to post "
                                         + posts.get(post + 1).number,
-                                "the ground rises " + Written.percent(grade) + ", and no bay over "
+                                "the ground rises or falls " + Written.percent(grade.abs()) + ", and no bay over "
                                         + Written.percent(SlopeFit.STEEPEST) + " is laid out")
                         .remedy("check the shots; if they are right, a retaining wall or another line is needed"));
             }
@@ -176,6 +206,15 @@ final class RunDraft {
                             Written.tape(clear, Rounding.DOWN) + " is too short for the pattern, which needs "
                                     + Written.tape(least, Rounding.UP))
                     .remedy("move the gate or the end of the fence, or use narrower boards"));
+            return Optional.empty();
+        }
+        if (clear.wholePieces(style.pattern().width()) >= MOST_BOARDS) {
+            findings.add(Finding.blocker(
+                            "too-many-boards",
+                            place,
+                            Written.feet(clear) + " would take over " + MOST_BOARDS + " boards of "
+                                    + style.pattern().width())
+                    .remedy("check the width of the boards and its unit"));
             return Optional.empty();
         }
         BoardLayout layout = BoardLayout.fit(clear, style.pattern());
@@ -279,6 +318,10 @@ final class RunDraft {
         Length start = bay == 0 ? draft.railed().start() : slope.start();
         Length end = lastBay ? draft.railed().end() : slope.end();
         Length length = slope.grade().lengthOver(end.minus(start));
+        if (slope.grade().abs().compareTo(SlopeFit.STEEPEST) > 0) {
+            // The slope's own finding says so; there is no rail to cut for it.
+            return List.of();
+        }
         List<RailMarks> from = RailHeights.of(style.rails(), draft.slope().bottomAbove(bay), slope.grade())
                 .rails();
         List<RailMarks> to = RailHeights.of(style.rails(), draft.slope().bottomAbove(bay + 1), slope.grade())

@@ -1,8 +1,10 @@
 package org.fencecore.packet;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
 import org.fencecore.Run;
@@ -13,6 +15,7 @@ import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.units.tape.TapeFormat;
 import org.fencecore.worksheet.Finding;
+import org.fencecore.worksheet.Severity;
 import org.fencecore.worksheet.Written;
 
 /**
@@ -122,7 +125,7 @@ public final class BuildSheet {
                 .append("; boards ")
                 .append(tape.format(plan.style().rails().boardLength()))
                 .append(" long\n");
-        if (!plan.isBuildable()) {
+        if (allFindings().stream().anyMatch(finding -> finding.severity() == Severity.BLOCKER)) {
             text.append("\n  *** THIS FENCE CANNOT BE BUILT AS DESCRIBED: see the findings marked BLOCKER. ***\n");
         }
     }
@@ -140,20 +143,25 @@ public final class BuildSheet {
 
     private void findings(StringBuilder text) {
         text.append("\n2. FINDINGS\n");
-        if (plan.findings().isEmpty() && takeoff.findings().isEmpty()) {
+        List<Finding> findings = allFindings();
+        if (findings.isEmpty()) {
             text.append("  none\n");
         }
-        for (List<Finding> findings : List.of(plan.findings(), takeoff.findings())) {
-            for (Finding finding : findings) {
-                String remedy = finding.remedy().isEmpty() ? "" : " What to do: " + finding.remedy() + ".";
-                String source =
-                        finding.source().map(cited -> " [" + cited + "]").orElse("");
-                wrap(
-                        text,
-                        "  " + finding.severity() + "  ",
-                        finding.place() + ": " + finding.message() + "." + remedy + source);
-            }
+        for (Finding finding : findings) {
+            String remedy = finding.remedy().isEmpty() ? "" : " What to do: " + finding.remedy() + ".";
+            String source = finding.source().map(cited -> " [" + cited + "]").orElse("");
+            wrap(
+                    text,
+                    "  " + finding.severity() + "  ",
+                    finding.place() + ": " + finding.message() + "." + remedy + source);
         }
+    }
+
+    /** What the plan and the takeoff found, most serious first. */
+    private List<Finding> allFindings() {
+        return Stream.concat(plan.findings().stream(), takeoff.findings().stream())
+                .sorted(Comparator.comparing(Finding::severity).reversed())
+                .toList();
     }
 
     private void strings(StringBuilder text) {

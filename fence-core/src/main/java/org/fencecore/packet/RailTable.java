@@ -28,6 +28,9 @@ final class RailTable {
                 "marks at second");
         for (Bay bay : plan.bays()) {
             List<RailCut> rails = bay.rails();
+            if (rails.isEmpty()) {
+                continue;
+            }
             table.row(
                     bay.number(),
                     bay.from().number() + "-" + bay.to().number(),

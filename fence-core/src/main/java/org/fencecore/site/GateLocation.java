@@ -21,6 +21,8 @@ import org.jspecify.annotations.Nullable;
  */
 public final class GateLocation {
 
+    private static final Length WIDEST = Length.ofFeet(100);
+
     private final String name;
     private final int side;
     private final Length centre;
@@ -147,7 +149,7 @@ public final class GateLocation {
         /**
          * Sets the clear width between the gate posts.
          *
-         * @param newClearOpening the clear opening, over zero
+         * @param newClearOpening the clear opening, over zero, to 100 ft
          * @return this builder
          */
         public Builder clearOpening(Length newClearOpening) {
@@ -172,7 +174,7 @@ public final class GateLocation {
          * @return the gate
          * @throws IllegalStateException if the place or the opening was not said
          * @throws IllegalArgumentException if the side is under 1, the place is negative or the opening is not over
-         *     zero
+         *     zero and up to 100 ft
          */
         public GateLocation build() {
             if (centre == null || clearOpening == null) {
@@ -187,9 +189,9 @@ public final class GateLocation {
                 throw new IllegalArgumentException("centre of " + name + " was " + centre
                         + "; it must be 0 or more, measured from the corner where the side begins");
             }
-            if (!clearOpening.isPositive()) {
-                throw new IllegalArgumentException(
-                        "clear opening of " + name + " was " + clearOpening + "; it must be over 0");
+            if (!clearOpening.isPositive() || clearOpening.compareTo(WIDEST) > 0) {
+                throw new IllegalArgumentException("clear opening of " + name + " was " + clearOpening
+                        + "; it must be over 0 and no more than " + WIDEST + ": check its unit");
             }
             return new GateLocation(name, side, centre, clearOpening, hinges);
         }

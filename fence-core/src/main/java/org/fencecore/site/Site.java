@@ -39,6 +39,10 @@ public final class Site {
     /** How far inside the boundary the strings run when not said: 6 in, common practice, no source. */
     public static final Length USUAL_SETBACK = Length.ofInches(6);
 
+    private static final Length DEEPEST_FROST = Length.ofFeet(20);
+    private static final Pressure LEAST_WIND = Pressure.ofPsf(0.1);
+    private static final Pressure MOST_WIND = Pressure.ofPsf(500);
+
     private final LotBoundary lot;
     private final SortedSet<Integer> fencedSides;
     private final Length setback;
@@ -258,14 +262,14 @@ public final class Site {
         /**
          * Sets how deep the ground freezes, as the local office states it.
          *
-         * @param newFrostDepth the depth, 0 or more
+         * @param newFrostDepth the depth, from 0 to 20 ft
          * @return this builder
-         * @throws IllegalArgumentException if negative
+         * @throws IllegalArgumentException if out of that range
          */
         public Builder frostDepth(Length newFrostDepth) {
-            if (newFrostDepth.isNegative()) {
-                throw new IllegalArgumentException(
-                        "frost depth was " + newFrostDepth + "; it must be 0 or more, measured down from the ground");
+            if (newFrostDepth.isNegative() || newFrostDepth.compareTo(DEEPEST_FROST) > 0) {
+                throw new IllegalArgumentException("frost depth was " + newFrostDepth + "; it must be from 0 to "
+                        + DEEPEST_FROST + ", measured down from the ground: check its unit");
             }
             frostDepth = newFrostDepth;
             return this;
@@ -274,14 +278,14 @@ public final class Site {
         /**
          * Sets the design pressure of the wind on the face of the fence, from the local office or an engineer.
          *
-         * @param newWindPressure the pressure on the whole face at allowable-stress level, 0 or more
+         * @param newWindPressure the pressure on the whole face at allowable-stress level, from 0.1 to 500 psf
          * @return this builder
-         * @throws IllegalArgumentException if negative
+         * @throws IllegalArgumentException if out of that range
          */
         public Builder windPressure(Pressure newWindPressure) {
-            if (newWindPressure.isNegative()) {
+            if (newWindPressure.compareTo(LEAST_WIND) < 0 || newWindPressure.compareTo(MOST_WIND) > 0) {
                 throw new IllegalArgumentException("wind pressure was " + newWindPressure
-                        + "; it must be 0 or more: wind from either side counts");
+                        + "; it must be from 0.1 to 500 psf: leave it out if it is not known");
             }
             windPressure = newWindPressure;
             return this;

@@ -1,6 +1,7 @@
 package org.fencecore.style;
 
 import java.util.Objects;
+import org.fencecore.footing.FootingSpec;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.slope.RackSpec;
@@ -185,6 +186,8 @@ public final class FenceStyle {
     /** Collects what the owner wants, starting from the usual. */
     public static final class Builder {
 
+        private static final Length TALLEST = Length.ofFeet(20);
+
         private BoardPattern pattern =
                 BoardPattern.shadowbox(Length.ofInches(5.5)).lap(Length.ofInches(1));
         private RailSpec rails = RailSpec.builder().build();
@@ -314,14 +317,14 @@ public final class FenceStyle {
         /**
          * Sets how far posts stand above the tops of the boards; flush if not set.
          *
-         * @param height the height, 0 or more
+         * @param height the height, from 0 to 20 ft
          * @return this builder
          * @throws IllegalArgumentException if negative
          */
         public Builder postAboveBoards(Length height) {
-            if (height.isNegative()) {
+            if (height.isNegative() || height.compareTo(TALLEST) > 0) {
                 throw new IllegalArgumentException("height of posts above the boards was " + height
-                        + "; it must be 0 or more: posts carry the top rail");
+                        + "; it must be from 0 to " + TALLEST + ": posts carry the top rail");
             }
             postAboveBoards = height;
             return this;
@@ -375,10 +378,18 @@ public final class FenceStyle {
                         + "; the least must be 0 or more, and the most over the post's own width of "
                         + postLumber.width() + " and no less than the least");
             }
-            if (holeDiameter != null && holeDiameter.compareTo(postLumber.width()) <= 0) {
-                throw new IllegalArgumentException("hole diameter was " + holeDiameter + "; it must be over the post's "
-                        + postLumber.width() + ", and is usually three posts wide");
+            if (rails.boardLength().compareTo(TALLEST) > 0) {
+                throw new IllegalArgumentException("board length was " + rails.boardLength()
+                        + "; it must be no more than " + TALLEST + ": check its unit");
             }
+            // The footing's own limits on posts and holes, so that no plan has to meet them.
+            FootingSpec.Builder footing = FootingSpec.builder()
+                    .postWidth(postLumber.width())
+                    .exposedHeight(rails.boardLength().plus(postAboveBoards));
+            if (holeDiameter != null) {
+                footing.holeDiameter(holeDiameter);
+            }
+            footing.build();
             // Refuses rails that leave no room between them where they are deepest, so that no plan has to.
             RailHeights.of(rails, Length.ZERO, SlopeFit.STEEPEST);
             return new FenceStyle(this);

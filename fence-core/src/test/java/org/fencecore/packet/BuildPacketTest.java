@@ -33,7 +33,7 @@ class BuildPacketTest {
         assertThat(sheet)
                 .contains("48' 8 1/2\" on 1 side, 8 posts, 7 bays, 0 gates, 131 boards")
                 .containsPattern(
-                        "1 +1-2 +6' 11 1/2\" +0\" +0.0 % +3 +7' 1 1/4\" +0.0 deg +9 1/2\" \\| 3' 3 3/4\" \\| 5' 10\"")
+                        "1 +1-2 +6' 11 1/2\" +0\" +0 % +3 +7' 1 1/4\" +0 deg +9 1/2\" \\| 3' 3 3/4\" \\| 5' 10\"")
                 .containsPattern("post 1 to post 8 +1 3/4\" before +49' 0\" +66 +3 7/16\" +65 +none");
     }
 

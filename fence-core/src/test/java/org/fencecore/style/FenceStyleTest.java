@@ -73,7 +73,7 @@ class FenceStyleTest {
                 .withMessageContaining("5 ft");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> FenceStyle.builder().holeDiameter(in(3)).build())
-                .withMessageContaining("hole diameter");
+                .withMessageContaining("holeDiameter");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> FenceStyle.builder().postAboveBoards(in(-1)))
                 .withMessageContaining("-1 in");

@@ -1,0 +1,158 @@
+package org.fencecore;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+import org.fencecore.gate.GateSpec;
+import org.fencecore.gate.HingeSide;
+import org.fencecore.geometry.Profile;
+import org.fencecore.layout.BoardPattern;
+import org.fencecore.packet.BuildPacket;
+import org.fencecore.site.Course;
+import org.fencecore.site.GateLocation;
+import org.fencecore.site.LotBoundary;
+import org.fencecore.site.Site;
+import org.fencecore.style.FenceStyle;
+import org.fencecore.style.Lumber;
+import org.fencecore.units.Length;
+import org.fencecore.units.Pressure;
+
+/**
+ * A site or style that the builders take is planned, however wild: what does not work comes back as findings, never as an
+ * exception, and no gate disappears without a word.
+ */
+class NeverThrowsProperties {
+
+    @Provide
+    Arbitrary<Site> sites() {
+        Arbitrary<List<Course>> courses = Combinators.combine(
+                        Arbitraries.doubles().between(0, 360).ofScale(2),
+                        Arbitraries.doubles().between(0.5, 300).ofScale(2))
+                .as(Plans::course)
+                .list()
+                .ofMinSize(2)
+                .ofMaxSize(7);
+        Arbitrary<LotBoundary> lots = Arbitraries.oneOf(
+                courses.map(NeverThrowsProperties::closed),
+                Combinators.combine(
+                                Arbitraries.doubles().between(1, 300).ofScale(2),
+                                Arbitraries.doubles().between(1, 300).ofScale(2))
+                        .as(Plans::rectangle));
+        return lots.flatMap(NeverThrowsProperties::siteOn);
+    }
+
+    /** The courses, and one that leads back to the beginning. */
+    private static LotBoundary closed(List<Course> courses) {
+        var at = org.fencecore.geometry.Point.ORIGIN;
+        for (Course course : courses) {
+            at = at.plus(course.bearing(), course.distance());
+        }
+        List<Course> all = new ArrayList<>(courses);
+        if (!at.equals(org.fencecore.geometry.Point.ORIGIN)) {
+            all.add(Course.of(
+                    at.bearingTo(org.fencecore.geometry.Point.ORIGIN),
+                    at.distanceTo(org.fencecore.geometry.Point.ORIGIN)));
+        }
+        return all.size() < 3 ? Plans.rectangle(40, 40) : LotBoundary.of(all);
+    }
+
+    private static Arbitrary<Site> siteOn(LotBoundary lot) {
+        int sides = lot.courses().size();
+        Arbitrary<Double> heights = Arbitraries.frequencyOf(
+                net.jqwik.api.Tuple.of(8, Arbitraries.doubles().between(-6, 6).ofScale(2)),
+                net.jqwik.api.Tuple.of(
+                        1, Arbitraries.doubles().between(-1000, 1000).ofScale(2)));
+        Arbitrary<List<GateLocation>> gates = Combinators.combine(
+                        Arbitraries.integers().between(1, sides),
+                        Arbitraries.doubles().between(0, 300).ofScale(2),
+                        Arbitraries.doubles().between(0.25, 150).ofScale(2),
+                        Arbitraries.of(HingeSide.class))
+                .as((side, centre, opening, hinges) -> GateLocation.named("gate at " + centre + " on " + side)
+                        .onSide(side)
+                        .centredAt(Length.ofFeet(centre))
+                        .clearOpening(Length.ofInches(opening))
+                        .hinges(hinges)
+                        .build())
+                .list()
+                .ofMaxSize(3)
+                .uniqueElements(GateLocation::name);
+        return Combinators.combine(
+                        Arbitraries.integers().between(1, sides).set().ofMinSize(1),
+                        heights.list().ofSize(3 * sides),
+                        gates,
+                        Arbitraries.doubles().between(0, 30).ofScale(1),
+                        Arbitraries.doubles().between(0.1, 500).ofScale(1).injectNull(0.3),
+                        Arbitraries.integers().between(-3, 1))
+                .as((fenced, ups, places, setback, wind, shotsShortBy) -> {
+                    Site.Builder site = Site.on(lot).setback(Length.ofInches(setback));
+                    fenced.forEach(site::fenceOn);
+                    IntStream.rangeClosed(1, sides)
+                            .forEach(side -> site.ground(side, ground(lot, side, ups, shotsShortBy)));
+                    places.forEach(site::gate);
+                    if (wind != null) {
+                        site.windPressure(Pressure.ofPsf(wind));
+                    }
+                    return site.build();
+                });
+    }
+
+    private static Profile ground(LotBoundary lot, int side, List<Double> ups, int shortBy) {
+        double length = lot.courses().get(side - 1).distance().feet();
+        double first = Math.max(0, shortBy) * length / 10;
+        return Plans.shots(
+                first,
+                ups.get(3 * side - 3),
+                first + length / 2,
+                ups.get(3 * side - 2),
+                Math.max(first + length, first + length - shortBy),
+                ups.get(3 * side - 1));
+    }
+
+    @Provide
+    Arbitrary<FenceStyle> styles() {
+        return Combinators.combine(
+                        Arbitraries.of(
+                                BoardPattern.shadowbox(Length.ofInches(5.5)).lap(Length.ofInches(1)),
+                                BoardPattern.sideBySide(Length.ofInches(5.5)),
+                                BoardPattern.spaced(Length.ofInches(5.5), Length.ofInches(2))),
+                        Arbitraries.of(Lumber.fourByFour(), Lumber.sixBySix()),
+                        Arbitraries.doubles().between(0.75, 20).ofScale(2),
+                        Arbitraries.doubles().between(5.5, 30).ofScale(1),
+                        Arbitraries.of(true, false))
+                .as((pattern, posts, spacing, hole, middleRail) -> FenceStyle.builder()
+                        .pattern(pattern)
+                        .postLumber(posts)
+                        .minimumPostSpacing(Length.ZERO)
+                        .maximumPostSpacing(Length.ofFeet(spacing))
+                        .holeDiameter(
+                                Length.ofInches(Math.max(hole, posts.width().inches() * 1.5)))
+                        .gate(GateSpec.builder().middleRail(middleRail).build())
+                        .build());
+    }
+
+    @Property(tries = 500)
+    void whateverTheBuildersTakeIsPlanned(@ForAll("sites") Site site, @ForAll("styles") FenceStyle style) {
+        FencePlan plan = FencePlanner.plan(site, style);
+        for (GateLocation gate : site.gates()) {
+            boolean planned =
+                    plan.gates().stream().anyMatch(there -> there.location().equals(gate));
+            assertThat(planned || !plan.isBuildable())
+                    .as("gate %s is in the plan, or a blocker says why not", gate)
+                    .isTrue();
+        }
+        if (plan.isBuildable()) {
+            assertThat(plan.runs()).hasSameSizeAs(site.fencedSides());
+            assertThat(plan.bays()).allSatisfy(bay -> assertThat(bay.rails()).isNotEmpty());
+        }
+        assertThat(plan.worksheets()).isNotEmpty();
+        assertThat(BuildPacket.of(plan).files()).containsKey("build-sheet.txt");
+    }
+}
