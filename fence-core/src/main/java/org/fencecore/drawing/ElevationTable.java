@@ -19,6 +19,8 @@ import org.fencecore.units.Length;
 /** The table under an elevation: what a crew reads off it, post by post and bay by bay. */
 final class ElevationTable {
 
+    private static final String NONE = Notes.TAPE.format(Length.ZERO);
+
     private final Run run;
     private final Unrolled unrolled;
 
@@ -42,7 +44,7 @@ final class ElevationTable {
         rungs.add(row("gap under boards", gaps()));
         rungs.add(row("rise to the right", rises()));
         rungs.add(row(isOnBothFaces() ? "boards outside + inside" : "boards", boarded(ElevationTable::boards)));
-        if (layouts().anyMatch(layout -> layout.row(Face.OUTSIDE).gap().isPositive())) {
+        if (layouts().map(ElevationTable::space).anyMatch(space -> !space.equals(NONE))) {
             rungs.add(row("space between, about", boarded(ElevationTable::space)));
         }
         return new Ladder(deepest(), rungs);

@@ -7,10 +7,13 @@ import static org.assertj.core.api.Assertions.within;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
 import org.fencecore.FencePlan;
+import org.fencecore.FencePlanner;
 import org.fencecore.GateBay;
 import org.fencecore.Run;
 import org.fencecore.Stretch;
+import org.fencecore.layout.BoardPattern;
 import org.fencecore.layout.Face;
+import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.junit.jupiter.api.Test;
 
@@ -153,6 +156,20 @@ class ElevationViewTest {
                 .contains("post above ground", "6' 2\"", "depth of hole", "3' 7\"", "gap under boards", "2\"")
                 .contains("boards outside + inside", "31 + 30", "space between, about", "3 1/2\"")
                 .contains("frost, 2'\u00a00\" deep");
+    }
+
+    /** Boards set side by side with less than half of 1/16 in between them have no space worth a row. */
+    @Test
+    void boardsSideBySideHaveNoRowOfSpaces() throws Exception {
+        FenceStyle style = FenceStyle.builder()
+                .pattern(BoardPattern.sideBySide(Length.ofInches(5.5)))
+                .build();
+        FencePlan plan = FencePlanner.plan(BackYard.sloping().site(), style);
+        SvgSheet sheet =
+                SvgSheet.read(Svg.write(ElevationView.of(plan, plan.runs().get(1)), Paper.LETTER));
+
+        assertThat(sheet.words()).contains("boards").noneMatch(words -> words.startsWith("space between"));
+        assertThat(sheet.words()).doesNotContain("board, inside face");
     }
 
     /** 13,000 ft take about 13,000 x 12 / 9 x 2 = 34,700 boards, over the limit. */
