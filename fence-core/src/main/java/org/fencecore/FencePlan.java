@@ -96,7 +96,8 @@ public final class FencePlan {
     }
 
     /**
-     * Returns every board: those of the stretches along the fence, outside face first, then those of the gates.
+     * Returns every board as the pattern places it: those of the stretches along the fence, outside face first, then those
+     * of the gates. What is left of those that meet a post is told by {@link Stretch#boardsAtPosts}.
      *
      * @return an unmodifiable view that works out a board when it is asked for
      */
@@ -107,10 +108,11 @@ public final class FencePlan {
     /**
      * Returns how many boards the fence takes, on both faces and on the gates.
      *
-     * @return the number of boards
+     * @return the number of boards, those left out at posts not counted
      */
     public int boardCount() {
-        return boards().size();
+        int fence = stretches().stream().mapToInt(Stretch::boardCount).sum();
+        return fence + gates().stream().mapToInt(GateBay::boardCount).sum();
     }
 
     /**

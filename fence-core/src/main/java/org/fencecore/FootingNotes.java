@@ -43,7 +43,7 @@ final class FootingNotes {
             return first.at(place);
         }
         Post deepest = group.posts.stream()
-                .max(Comparator.comparing(post -> post.footing().embedment()))
+                .max(Comparator.comparing(post -> post.footing().governing().depth()))
                 .orElseThrow();
         return group.findings.get(group.posts.indexOf(deepest)).at(place + ", most at " + deepest);
     }

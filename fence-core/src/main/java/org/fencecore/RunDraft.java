@@ -9,7 +9,6 @@ import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Side;
 import org.fencecore.layout.BoardLayout;
-import org.fencecore.layout.Face;
 import org.fencecore.layout.PostSpacing;
 import org.fencecore.site.Site;
 import org.fencecore.slope.FittedBay;
@@ -43,12 +42,7 @@ final class RunDraft {
 
     /** Fence between two fixed posts: which posts of this run, and all that does not need them finished. */
     private record StretchDraft(
-            int firstPost,
-            SlopeFit slope,
-            Interval boarded,
-            Interval railed,
-            Optional<BoardLayout> boards,
-            int notched) {}
+            int firstPost, SlopeFit slope, Interval boarded, Interval railed, Optional<BoardLayout> boards) {}
 
     /** A gate and which post of this run it begins at. */
     private record GateDraft(
@@ -152,7 +146,7 @@ final class RunDraft {
                 at.get(0).minus(fromEnd ? line.boardsPastStart : half),
                 at.get(at.size() - 1).plus(toEnd ? line.boardsPastEnd : half));
         Optional<BoardLayout> boards = fit(boarded.length(), stretchName(first));
-        stretches.add(new StretchDraft(first, slope, boarded, railed, boards, notched(boards, boarded, at)));
+        stretches.add(new StretchDraft(first, slope, boarded, railed, boards));
     }
 
     private boolean isTooSteep(int first) {
@@ -189,18 +183,16 @@ final class RunDraft {
         return Optional.of(layout);
     }
 
-    /** The inside boards stand between the posts' outside faces and the yard, so those that meet a post are notched. */
-    private int notched(Optional<BoardLayout> boards, Interval boarded, List<Length> at) {
-        if (boards.isEmpty()) {
-            return 0;
+    private List<BoardAtPost> boardsAtPosts(StretchDraft draft, List<Post> own) {
+        if (draft.boards().isEmpty()) {
+            return List.of();
         }
-        int notched = 0;
-        for (Length post : at) {
-            Interval body = Interval.of(post.minus(half), post.plus(half))
-                    .shiftedBy(boarded.start().negated());
-            notched += boards.get().row(Face.INSIDE).boardsMeeting(body).size();
-        }
-        return notched;
+        int past = draft.firstPost() + draft.slope().bays().size() + 1;
+        List<Interval> bodies = stations.subList(draft.firstPost(), past).stream()
+                .map(at -> Interval.of(at.minus(half), at.plus(half))
+                        .shiftedBy(draft.boarded().start().negated()))
+                .toList();
+        return BoardAtPost.among(draft.boards().get(), own.subList(draft.firstPost(), past), bodies);
     }
 
     private void hang(GatePlacing.Placed gate, int first) {
@@ -256,7 +248,7 @@ final class RunDraft {
                         draft.slope().bays().get(bay),
                         rails(draft, bay)));
             }
-            built.add(new Stretch(bays, draft.slope(), draft.boarded(), draft.boards(), draft.notched()));
+            built.add(new Stretch(bays, draft.slope(), draft.boarded(), draft.boards(), boardsAtPosts(draft, own)));
         }
         List<GateBay> hung = gates.stream().map(draft -> hung(draft, own)).toList();
         return new Run(

@@ -97,7 +97,7 @@ public final class Piece {
     }
 
     /**
-     * Returns how it is cut: its ends, and whether it is ripped or notched.
+     * Returns how it is cut: its ends, and whether it is ripped.
      *
      * @return such as {@code square ends} or {@code both ends 3.4 deg off square, mitred 45 deg at post 1}
      */

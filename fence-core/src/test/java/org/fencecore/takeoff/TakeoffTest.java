@@ -40,7 +40,7 @@ class TakeoffTest {
      * Rails     3 x 2 bays, each from the outer edge of one post to the middle of the next: 86.5 + 1.75 = 88.25.
      * Boards    boarded 173 + 3.5 = 176.5 = 20 boards of 5.5 and 19 gaps of 3.5, so 20 outside and 19 inside. Inside
      *           board i (from 0) covers 4.5 + 9i to 10 + 9i; of the posts, at 0 to 3.5, 86.5 to 90 and 173 to 176.5, only
-     *           the middle one is met, by board 9 (85.5 to 91): 1 notched.
+     *           the middle one is met, by board 9 (85.5 to 91): 1 ripped beside it.
      * Gate      leaf 42.25 - 0.75 = 41.5 = 5 boards and 4 gaps of 3.5: 9 boards. Frame 72 - 4 - 4 = 64 high. Stiles 2 of
      *           64, rails 2 of 41.5 - 7 = 34.5, brace sqrt(34.5^2 + 57^2) = 66.628 at atan(57 / 34.5) = 58.81 degrees.
      * 2x4       6 rails, each from its own 8 ft: 96 - 88.375 = 7.625 left. Brace: the steeper cut takes 0.125 / cos 58.81
@@ -92,7 +92,7 @@ class TakeoffTest {
         assertThat(small.pieces().get(14).cuts())
                 .isEqualTo("both ends pointed: 31.2 deg off square against the rail, 58.8 deg against the stile");
         assertThat(small.pieces().get(15).cuts()).isEqualTo("square ends");
-        assertThat(small.pieces().get(16).cuts()).isEqualTo("square ends, notched round a post");
+        assertThat(small.pieces().get(16).cuts()).isEqualTo("square ends, ripped beside a post");
     }
 
     @Test
@@ -237,7 +237,8 @@ class TakeoffTest {
 
     @Test
     void shortBoardsShareAStick() {
-        // 38 + 1 + 9 boards of 30 in, two from each of 6 ft: 19 sticks, then one with a notched and a gate board, then
+        // 38 + 1 + 9 boards of 30 in, two from each of 6 ft: 19 sticks, then one with a board ripped beside a post and
+        // a gate board, then
         // 4.
         Takeoff takeoff = Takeoff.of(smallWithBoards(Length.ofInches(30)));
 
