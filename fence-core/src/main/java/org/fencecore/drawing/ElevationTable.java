@@ -2,6 +2,7 @@ package org.fencecore.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.fencecore.Bay;
@@ -18,6 +19,8 @@ import org.fencecore.units.Length;
 
 /** The table under an elevation: what a crew reads off it, post by post and bay by bay. */
 final class ElevationTable {
+
+    private static final String NONE = Notes.TAPE.format(Length.ZERO);
 
     private final Run run;
     private final Unrolled unrolled;
@@ -42,8 +45,8 @@ final class ElevationTable {
         rungs.add(row("gap under boards", gaps()));
         rungs.add(row("rise to the right", rises()));
         rungs.add(row(isOnBothFaces() ? "boards outside + inside" : "boards", boarded(ElevationTable::boards)));
-        if (layouts().anyMatch(layout -> layout.row(Face.OUTSIDE).gap().isPositive())) {
-            rungs.add(row("space between, about", boarded(ElevationTable::space)));
+        if (layouts().map(ElevationTable::space).anyMatch(space -> !space.equals(NONE))) {
+            rungs.add(row("space between, about", boarded((layout, count) -> space(layout))));
         }
         return new Ladder(deepest(), rungs);
     }
@@ -119,23 +122,26 @@ final class ElevationTable {
         return cells;
     }
 
-    /** A figure for each stretch and leaf that has boards. */
-    private List<Ladder.Cell> boarded(Function<BoardLayout, String> figure) {
+    /** A figure for each stretch and leaf that has boards, from its layout and how many boards it takes. */
+    private List<Ladder.Cell> boarded(BiFunction<BoardLayout, Integer, String> figure) {
         List<Ladder.Cell> cells = new ArrayList<>();
         for (Stretch stretch : run.stretches()) {
             stretch.boards()
-                    .ifPresent(layout -> cells.add(cell(between(stretch.from(), stretch.to()), figure.apply(layout))));
+                    .map(layout -> figure.apply(layout, stretch.boardCount()))
+                    .ifPresent(text -> cells.add(cell(between(stretch.from(), stretch.to()), text)));
         }
         for (GateBay gate : run.gates()) {
-            gate.boards().ifPresent(layout -> cells.add(cell(between(gate.from(), gate.to()), figure.apply(layout))));
+            gate.boards()
+                    .map(layout -> figure.apply(layout, gate.boardCount()))
+                    .ifPresent(text -> cells.add(cell(between(gate.from(), gate.to()), text)));
         }
         return cells;
     }
 
-    private static String boards(BoardLayout layout) {
-        int inside = layout.row(Face.INSIDE).count();
+    /** Boards on the outside and, if there are any, on the inside, those left out at posts not counted. */
+    private static String boards(BoardLayout layout, int count) {
         int outside = layout.row(Face.OUTSIDE).count();
-        return inside == 0 ? Integer.toString(outside) : outside + " + " + inside;
+        return count == outside ? Integer.toString(outside) : outside + " + " + (count - outside);
     }
 
     private static String space(BoardLayout layout) {

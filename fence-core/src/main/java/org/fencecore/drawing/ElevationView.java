@@ -23,7 +23,7 @@ import org.fencecore.units.Length;
  * left, the drawing is turned round, so that the run begins at the right. The drawing says which way one looks. Across is
  * the station along the run, or on a turned drawing the run's length less the station; up is height in the datum of the
  * shots. Boards stand plumb and are cut square, so each one's bottom is drawn level, with its middle on the line of the
- * board bottoms.
+ * board bottoms. Of an inside board that meets a post, the strips that are kept beside it are drawn.
  *
  * <p>A run with over {@link #MOST_BOARDS} boards has them drawn bay by bay as one piece, and says so. Beyond the first and
  * the last post the ground is drawn level as far as the holes reach.

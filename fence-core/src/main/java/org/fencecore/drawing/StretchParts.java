@@ -1,8 +1,11 @@
 package org.fencecore.drawing;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import org.fencecore.Bay;
+import org.fencecore.BoardAtPost;
 import org.fencecore.RailCut;
 import org.fencecore.Stretch;
 import org.fencecore.geometry.Interval;
@@ -57,18 +60,37 @@ final class StretchParts {
                 depth);
     }
 
+    /** Every board; of an inside board that meets a post, the strips that are kept beside it. */
     List<Shape> boards() {
         List<Shape> shapes = new ArrayList<>();
+        Set<BoardPlacement> atPosts = new HashSet<>();
+        for (BoardAtPost met : stretch.boardsAtPosts()) {
+            BoardPlacement board = met.board();
+            atPosts.add(board);
+            if (met.before().isPositive()) {
+                shapes.add(board(board, board.left(), board.left().plus(met.before())));
+            }
+            if (met.after().isPositive()) {
+                shapes.add(board(board, board.right().minus(met.after()), board.right()));
+            }
+        }
         stretch.boards().ifPresent(layout -> {
             for (BoardPlacement board : layout.boards()) {
-                Interval stations = Interval.of(board.left(), board.right())
-                        .shiftedBy(stretch.boarded().start());
-                Length bottom = bottomAt(stations.middle());
-                Layer layer = board.face() == Face.OUTSIDE ? Layer.OUTSIDE_BOARDS : Layer.INSIDE_BOARDS;
-                shapes.add(unrolled.upright(layer, stations, bottom, bottom.plus(boardLength)));
+                if (!atPosts.contains(board)) {
+                    shapes.add(board(board, board.left(), board.right()));
+                }
             }
         });
         return shapes;
+    }
+
+    /** A board or a strip of it; its bottom is that of the whole board. */
+    private Outline board(BoardPlacement board, Length left, Length right) {
+        Length start = stretch.boarded().start();
+        Length bottom = bottomAt(
+                Interval.of(board.left(), board.right()).shiftedBy(start).middle());
+        Layer layer = board.face() == Face.OUTSIDE ? Layer.OUTSIDE_BOARDS : Layer.INSIDE_BOARDS;
+        return unrolled.upright(layer, Interval.of(left, right).shiftedBy(start), bottom, bottom.plus(boardLength));
     }
 
     /** The boards of each bay as one piece. */

@@ -6,11 +6,15 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import org.fencecore.BoardAtPost;
 import org.fencecore.FencePlan;
+import org.fencecore.FencePlanner;
 import org.fencecore.GateBay;
 import org.fencecore.Run;
 import org.fencecore.Stretch;
+import org.fencecore.layout.BoardPattern;
 import org.fencecore.layout.Face;
+import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.junit.jupiter.api.Test;
 
@@ -46,6 +50,13 @@ class ElevationViewTest {
         assertThat(pieces(drawing, Layer.INSIDE_BOARDS)).hasSize(30);
         assertThat(outside.get(0)).isEqualTo(inches(Layer.OUTSIDE_BOARDS, -1.75, 122, 3.75, 194));
         assertThat(outside.get(1).corners().get(0).across().inches()).isEqualTo(3.75 + 105.5 / 30, within(1e-6));
+        // Inside board 10 lies behind gap 10, its middle at 5.50833 + 9 x 9.01667, from 83.90833 to 89.40833. The
+        // second
+        // post's body begins at 90.83333 - 1.75 = 89.08333, so the board is ripped to there.
+        assertThat(pieces(drawing, Layer.INSIDE_BOARDS)).anySatisfy(strip -> {
+            assertThat(strip.corners().get(0).across().inches()).isEqualTo(83.90833, within(1e-4));
+            assertThat(strip.corners().get(1).across().inches()).isEqualTo(89.08333, within(1e-4));
+        });
         assertThat(outside.get(30)).isEqualTo(inches(Layer.OUTSIDE_BOARDS, 268.75, 122, 274.25, 194));
         assertThat(pieces(drawing, Layer.POSTS)).hasSize(4).contains(inches(Layer.POSTS, -1.75, 83, 1.75, 194));
         assertThat(pieces(drawing, Layer.CONCRETE)).contains(inches(Layer.CONCRETE, -5.25, 83, 5.25, 120));
@@ -99,6 +110,12 @@ class ElevationViewTest {
         int boards = 0;
         for (Stretch stretch : run.stretches()) {
             boards += stretch.boards().orElseThrow().row(face).count();
+            if (face == Face.INSIDE) {
+                for (BoardAtPost met : stretch.boardsAtPosts()) {
+                    int strips = (met.before().isZero() ? 0 : 1) + (met.after().isZero() ? 0 : 1);
+                    boards += strips - 1;
+                }
+            }
         }
         for (GateBay gate : run.gates()) {
             boards += gate.boards().orElseThrow().row(face).count();
@@ -153,6 +170,20 @@ class ElevationViewTest {
                 .contains("post above ground", "6' 2\"", "depth of hole", "3' 7\"", "gap under boards", "2\"")
                 .contains("boards outside + inside", "31 + 30", "space between, about", "3 1/2\"")
                 .contains("frost, 2'\u00a00\" deep");
+    }
+
+    /** Boards set side by side with less than half of 1/16 in between them have no space worth a row. */
+    @Test
+    void boardsSideBySideHaveNoRowOfSpaces() throws Exception {
+        FenceStyle style = FenceStyle.builder()
+                .pattern(BoardPattern.sideBySide(Length.ofInches(5.5)))
+                .build();
+        FencePlan plan = FencePlanner.plan(BackYard.sloping().site(), style);
+        SvgSheet sheet =
+                SvgSheet.read(Svg.write(ElevationView.of(plan, plan.runs().get(1)), Paper.LETTER));
+
+        assertThat(sheet.words()).contains("boards").noneMatch(words -> words.startsWith("space between"));
+        assertThat(sheet.words()).doesNotContain("board, inside face");
     }
 
     /** 13,000 ft take about 13,000 x 12 / 9 x 2 = 34,700 boards, over the limit. */
