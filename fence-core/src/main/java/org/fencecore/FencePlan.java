@@ -1,7 +1,10 @@
 package org.fencecore;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.fencecore.footing.FootingDesign;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
@@ -158,23 +161,33 @@ public final class FencePlan {
     }
 
     /**
-     * Works out the calculations behind the plan, written line by line: the lot, every bay and stretch, the gates, and
-     * each footing once. They are built when asked for.
+     * Works out the calculations behind the plan, written line by line and built when asked for: how the lot closes; for
+     * every stretch the spacing of its posts, each bay with the rail marks at its first post, and the boards; for every
+     * gate the leaf, its braces and its boards; and each footing once, its embedment and its concrete.
      *
-     * @return the worksheets in the order of the work
+     * <p>Each title begins with what the sheet is for, and no two are alike: {@code side 1, bay 4, post 4 to post 5:
+     * Racked bay from 18.84 ft to 25.14 ft}, or {@code posts 1 to 4 and 9: Embedment of a post}.
+     *
+     * @return the worksheets in the order of the work, unmodifiable
      */
     public List<Worksheet> worksheets() {
         List<Worksheet> sheets = new ArrayList<>();
         sheets.add(site.lot().worksheet());
         for (Run run : runs) {
             for (Stretch stretch : run.stretches()) {
-                sheets.addAll(stretch.worksheets());
+                sheets.addAll(stretch.worksheets(run.toString(), style));
             }
             for (GateBay gate : run.gates()) {
-                sheets.addAll(gate.worksheets());
+                sheets.addAll(gate.worksheets(run.toString()));
             }
         }
-        footings().forEach(footing -> sheets.add(footing.worksheet()));
+        Map<FootingDesign, List<Post>> alike =
+                posts.stream().collect(Collectors.groupingBy(Post::footing, LinkedHashMap::new, Collectors.toList()));
+        alike.forEach((footing, its) -> {
+            String place = FootingNotes.numbers(its);
+            sheets.add(footing.worksheet().within(place));
+            sheets.add(footing.concreteWorksheet().within(place));
+        });
         return List.copyOf(sheets);
     }
 }

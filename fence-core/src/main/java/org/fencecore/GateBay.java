@@ -59,12 +59,12 @@ public record GateBay(
         return boards.map(BoardLayout::count).orElse(0);
     }
 
-    List<Worksheet> worksheets() {
+    List<Worksheet> worksheets(String side) {
         List<Worksheet> sheets = new ArrayList<>();
         sheets.add(design.worksheet());
         design.braces().forEach(brace -> sheets.add(brace.worksheet()));
         boards.ifPresent(layout -> sheets.add(layout.worksheet()));
-        return sheets;
+        return sheets.stream().map(sheet -> sheet.within(side + ", " + name())).toList();
     }
 
     @Override

@@ -5,7 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import org.fencecore.geometry.Interval;
 import org.fencecore.layout.BoardLayout;
+import org.fencecore.layout.PostSpacing;
+import org.fencecore.slope.RailHeights;
 import org.fencecore.slope.SlopeFit;
+import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Worksheet;
 
@@ -120,12 +123,23 @@ public final class Stretch {
         return bays.get(bays.size() - 1).slope().end().minus(bays.get(0).slope().start());
     }
 
-    List<Worksheet> worksheets() {
+    /** Spacing, bays with their rails, and boards; the spacing is worked out again, for it follows from the style. */
+    List<Worksheet> worksheets(String side, FenceStyle style) {
         List<Worksheet> sheets = new ArrayList<>();
-        for (int bay = 0; bay < bays.size(); bay++) {
-            sheets.add(slope.worksheet(bay));
+        String place = side + ", " + this;
+        sheets.add(PostSpacing.equalBays(length(), style.maximumPostSpacing(), style.minimumPostSpacing())
+                .worksheet()
+                .within(place));
+        for (int i = 0; i < bays.size(); i++) {
+            Bay bay = bays.get(i);
+            String bayPlace = side + ", " + bay + ", " + bay.from();
+            sheets.add(slope.worksheet(i).within(bayPlace + " to " + bay.to()));
+            sheets.add(RailHeights.of(
+                            style.rails(), slope.bottomAbove(i), bay.slope().grade())
+                    .worksheet()
+                    .within(bayPlace));
         }
-        boards.ifPresent(layout -> sheets.add(layout.worksheet()));
+        boards.ifPresent(layout -> sheets.add(layout.worksheet().within(place)));
         return sheets;
     }
 

@@ -216,7 +216,7 @@ public final class GateBrace {
         String h = Written.inches(up.length());
         String b = Written.inches(width);
         String rise = Written.degrees(rise());
-        return Worksheet.titled("Gate brace")
+        return Worksheet.titled("Gate brace from " + foot.rail() + " to " + head.rail())
                 .line("foot", "on the hinge side", "", foot, foot.toString(), DIRECTION)
                 .line("head", "on the latch side", "", head, head.toString(), DIRECTION)
                 .given("clear width W", across.length(), Written.tape(across.length()))

@@ -7,6 +7,7 @@ import org.fencecore.geometry.Bearing;
 import org.fencecore.geometry.Point;
 import org.fencecore.geometry.Polygon;
 import org.fencecore.geometry.SelfCrossing;
+import org.fencecore.units.Angle;
 import org.fencecore.units.Area;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
@@ -14,6 +15,7 @@ import org.fencecore.units.tape.TapeFormat;
 import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Worksheet;
+import org.fencecore.worksheet.Written;
 
 /**
  * The boundary of a lot as its deed or plat calls it: courses that should come back to where they began.
@@ -178,43 +180,62 @@ public final class LotBoundary {
     }
 
     /**
-     * Returns the traverse worked out: latitude and departure of each course, and the misclosure.
+     * Returns the traverse worked out: latitude and departure of each course, their sums, and the misclosure, in feet to
+     * 4 decimals.
      *
      * @return the worksheet; its last line is the linear misclosure
      */
     public Worksheet worksheet() {
         Worksheet.Builder sheet = Worksheet.titled("Closure of the lot");
+        List<Length> latitudes = new ArrayList<>();
+        List<Length> departures = new ArrayList<>();
         for (int i = 0; i < courses.size(); i++) {
-            Bearing bearing = courses.get(i).bearing();
-            Length distance = courses.get(i).distance();
-            String numbers = DEED_FEET.format(distance) + " x %s(" + bearing.azimuth() + ")";
-            Length latitude = bearing.latitude(distance);
-            Length departure = bearing.departure(distance);
-            sheet.given("course " + (i + 1), distance, courses.get(i).toString());
-            sheet.line(
-                    "latitude",
-                    "distance x cos(azimuth)",
-                    String.format(numbers, "cos"),
-                    latitude,
-                    DEED_FEET.format(latitude),
-                    Citation.GEOMETRY);
-            sheet.line(
-                    "departure",
-                    "distance x sin(azimuth)",
-                    String.format(numbers, "sin"),
-                    departure,
-                    DEED_FEET.format(departure),
-                    Citation.GEOMETRY);
+            Course course = courses.get(i);
+            Length latitude = course.bearing().latitude(course.distance());
+            Length departure = course.bearing().departure(course.distance());
+            latitudes.add(latitude);
+            departures.add(departure);
+            String distance = Written.feet(course.distance());
+            String azimuth = "(" + azimuth(course.bearing()) + ")";
+            sheet.given("course " + (i + 1), course.distance(), course.toString());
+            line(sheet, "latitude " + (i + 1), "distance x cos(azimuth)", distance + " x cos" + azimuth, latitude);
+            line(sheet, "departure " + (i + 1), "distance x sin(azimuth)", distance + " x sin" + azimuth, departure);
         }
+        line(sheet, "sum of latitudes", "all latitudes added", sum(latitudes), closure.north());
+        line(sheet, "sum of departures", "all departures added", sum(departures), closure.east());
         return sheet.line(
                         "misclosure",
                         "sqrt((sum of latitudes)^2 + (sum of departures)^2)",
-                        "sqrt((" + DEED_FEET.format(closure.north()) + ")^2 + (" + DEED_FEET.format(closure.east())
-                                + ")^2)",
+                        "sqrt((" + Written.feet(closure.north()) + ")^2 + (" + Written.feet(closure.east()) + ")^2)",
                         closure.misclosure(),
-                        TapeFormat.decimalFeet(3).format(closure.misclosure()),
+                        Written.feet(closure.misclosure()),
                         COMPASS_RULE)
                 .build();
+    }
+
+    private static void line(Worksheet.Builder sheet, String name, String formula, String numbers, Length result) {
+        sheet.line(name, formula, numbers, result, Written.feet(result), Citation.GEOMETRY);
+    }
+
+    private static String sum(List<Length> parts) {
+        StringBuilder sum = new StringBuilder(Written.feet(parts.get(0)));
+        for (Length part : parts.subList(1, parts.size())) {
+            sum.append(part.isNegative() ? " - " : " + ").append(Written.feet(part.abs()));
+        }
+        return sum.toString();
+    }
+
+    /**
+     * Writes an azimuth in degrees, minutes and seconds, to the thousandth of a second that the course is written to. It
+     * is rounded first and split after, so that the last bits of a sum of angles do not show.
+     */
+    private static String azimuth(Bearing bearing) {
+        long thousandths = Math.round(bearing.azimuth().degrees() * 3_600_000) % (360 * 3_600_000L);
+        return Angle.ofDms(
+                        (int) (thousandths / 3_600_000),
+                        (int) (thousandths / 60_000 % 60),
+                        thousandths % 60_000 / 1000.0)
+                .toString();
     }
 
     @Override

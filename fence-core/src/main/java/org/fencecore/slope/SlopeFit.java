@@ -48,7 +48,7 @@ import org.fencecore.worksheet.Written;
  * fit.bottomAbove(0);             // 4 in
  * fit.bottomAbove(1);             // 4 in
  * fit.bottomAbove(2);             // 2 in
- * fit.findings();                 // two notes: posts 1 and 2 are lifted
+ * fit.findings();                 // two notes: the posts at 0 ft and 8 ft are lifted
  * }</pre>
  */
 public final class SlopeFit {
@@ -164,7 +164,8 @@ public final class SlopeFit {
     }
 
     /**
-     * Returns what the builder should know about the fit, posts first and then bays, each in order:
+     * Returns what the builder should know about the fit, posts first and then bays, each in order and placed by its
+     * stations:
      *
      * <ul>
      *   <li>{@code lifted-post}, a note: the boards stand higher at a post than the clearance, to clear a high spot;
@@ -198,7 +199,7 @@ public final class SlopeFit {
         Clearance nearest = before.min().compareTo(after.min()) <= 0 ? before : after;
         return Optional.of(Finding.note(
                         "lifted-post",
-                        "post " + (post + 1) + " at " + Written.station(station(post)),
+                        "post at " + Written.station(station(post)),
                         "the boards stand " + Written.tape(above) + " above the ground here, "
                                 + Written.tape(above.minus(spec.clearance()))
                                 + " more than the clearance, to stay " + Written.tape(spec.minimumClearance())
@@ -338,8 +339,9 @@ public final class SlopeFit {
         return Length.ofNanometres(stations[post]);
     }
 
+    /** By stations alone: a plan numbers its bays through, and its numbers are not those of this run. */
     private String place(int bay) {
-        return "bay " + (bay + 1) + ", " + Written.station(station(bay)) + " to " + Written.station(station(bay + 1));
+        return "bay from " + Written.station(station(bay)) + " to " + Written.station(station(bay + 1));
     }
 
     private static void requireIndex(String name, int index, int count) {

@@ -47,6 +47,19 @@ public final class Worksheet {
     }
 
     /**
+     * Returns this worksheet for one place of several, as it stands in a plan.
+     *
+     * <p>Example: {@code Worksheet.titled("Post spacing")...build().within("side 2, post 4 to post 9").title()} is
+     * {@code side 2, post 4 to post 9: Post spacing}.
+     *
+     * @param place where on the fence, in the builder's words
+     * @return a worksheet with the same lines, titled "place: title"
+     */
+    public Worksheet within(String place) {
+        return new Worksheet(Objects.requireNonNull(place, "place") + ": " + title, lines);
+    }
+
+    /**
      * Returns the lines in order.
      *
      * @return the lines, at least one, unmodifiable

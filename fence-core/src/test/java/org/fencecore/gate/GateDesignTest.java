@@ -273,7 +273,7 @@ class GateDesignTest {
         assertThat(result(sheet, "bearing on the rail")).isEqualTo(brace.railBearing());
         assertThat(result(sheet, "bearing on the stile")).isEqualTo(brace.stileBearing());
         assertThat(sheet.toText()).isEqualTo("""
-                        Gate brace
+                        Gate brace from bottom rail to middle rail
                           foot = on the hinge side = bottom rail at hinge stile   [Building Construction (chestofbooks.com, Building-Construction-5), Doors]
                           head = on the latch side = middle rail at latch stile   [Building Construction (chestofbooks.com, Building-Construction-5), Doors]
                           clear width W = 3' 3 3/4"   [given]

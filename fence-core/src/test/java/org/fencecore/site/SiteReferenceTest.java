@@ -10,6 +10,8 @@ import org.fencecore.geometry.Point;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Finding;
+import org.fencecore.worksheet.WorkLine;
+import org.fencecore.worksheet.Worksheet;
 import org.junit.jupiter.api.Test;
 
 /** Closures, adjustments and areas against published traverses and public land descriptions. */
@@ -72,6 +74,34 @@ class SiteReferenceTest {
         assertThat(lot.closure().misclosure().feet()).isCloseTo(0.016, offset(0.0005));
         assertThat(lot.area().orElseThrow().squareFeet()).isCloseTo(3365, offset(1.0));
         assertThat(lot.findings()).isEmpty();
+    }
+
+    /**
+     * The same on its worksheet, as a class would check it: the printed latitudes and departures, each to 4 decimals, add
+     * up to the printed sums within half a last digit a course, and the sums give 0.016 ft.
+     */
+    @Test
+    void executiveOrder7804CanBeAddedUpByHand() {
+        LotBoundary lot = fromSouth("237°00'", 91.00, "318°06'", 40.60, "57°00'", 76.85, "120°00'", 45.00);
+        Worksheet sheet = lot.worksheet();
+        // From south 237° is from north 57°.
+        assertThat(sheet.lines())
+                .extracting(WorkLine::numbers)
+                .contains("91 ft x cos(57°)", "40.6 ft x sin(138°06')", "76.85 ft x cos(237°)");
+        double north = printed(sheet, "latitude ");
+        double east = printed(sheet, "departure ");
+        assertThat(north).isCloseTo(printed(sheet, "sum of latitudes"), offset(4 * 0.00005 + 0.00005));
+        assertThat(east).isCloseTo(printed(sheet, "sum of departures"), offset(4 * 0.00005 + 0.00005));
+        assertThat(Math.hypot(north, east)).isCloseTo(0.016, offset(0.0005));
+        assertThat(sheet.result()).isEqualTo(lot.closure().misclosure());
+    }
+
+    /** Adds the results as they are printed, in feet. */
+    private static double printed(Worksheet sheet, String name) {
+        return sheet.lines().stream()
+                .filter(line -> line.name().startsWith(name))
+                .mapToDouble(line -> Double.parseDouble(line.shown().replace(" ft", "")))
+                .sum();
     }
 
     /** United States Executive Order 7893 (Upolu Point), azimuths from south: 0.979 acres. */

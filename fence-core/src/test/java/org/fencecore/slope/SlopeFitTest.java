@@ -101,7 +101,7 @@ class SlopeFitTest {
         assertThat(fit.bays().get(1).rise()).isEqualTo(Length.ofInches(-2));
         assertThat(fit.findings()).extracting(Finding::code).containsExactly("lifted-post", "lifted-post");
         assertThat(fit.findings().get(1))
-                .hasToString("NOTE lifted-post at post 2 at 8.00 ft: the boards stand 4\" above"
+                .hasToString("NOTE lifted-post at post at 8.00 ft: the boards stand 4\" above"
                         + " the ground here, 2\" more than the clearance, to stay 1\" clear of the ground at 4.00 ft;"
                         + " build it so, or take the high spot down");
     }
@@ -137,7 +137,7 @@ class SlopeFitTest {
         assertThat(fit.findings())
                 .singleElement()
                 .hasToString(
-                        "WARNING wide-gap at bay 2, 8.00 ft to 16.00 ft: the gap under the boards at 12.00 ft is 7 1/2\","
+                        "WARNING wide-gap at bay from 8.00 ft to 16.00 ft: the gap under the boards at 12.00 ft is 7 1/2\","
                                 + " 3 1/2\" over the maximum of 4\"; fill the low spot, or close the gap with a kick board");
         assertThat(aboveInInches(fit)).containsExactly(2, 2, 2);
     }
@@ -151,7 +151,7 @@ class SlopeFitTest {
         assertThat(fit.findings())
                 .singleElement()
                 .hasToString(
-                        "WARNING rack-limit at bay 1, 0.00 ft to 8.00 ft: the grade of -24 % is over the 20 % the bays"
+                        "WARNING rack-limit at bay from 0.00 ft to 8.00 ft: the grade of -24 % is over the 20 % the bays"
                                 + " can rack; step this bay, or use rails and fixings that rack further");
     }
 
@@ -184,7 +184,7 @@ class SlopeFitTest {
                         bay.endCut(),
                         bay.clearance().min());
         assertThat(sheet.toText()).isEqualTo("""
-                Racked bay 2, 8.00 ft to 16.00 ft
+                Racked bay from 8.00 ft to 16.00 ft
                   station at start = 8 ft   [given]
                   ground at start = 101.6 ft   [given]
                   bottom at start = ground + clearance + lift = 101.6 ft + 2 in + 0 in = 101.7667 ft   \

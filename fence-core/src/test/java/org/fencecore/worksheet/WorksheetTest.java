@@ -32,6 +32,16 @@ class WorksheetTest {
     }
 
     @Test
+    void aSheetOfAPlanSaysWhereItBelongs() {
+        Worksheet sheet = Worksheet.titled("Post spacing").given("bays", 7, "7").build();
+        Worksheet placed = sheet.within("side 2, post 4 to post 9");
+        assertThat(placed.title()).isEqualTo("side 2, post 4 to post 9: Post spacing");
+        assertThat(placed.lines()).isEqualTo(sheet.lines());
+        assertThat(placed.result()).isEqualTo(7);
+        assertThat(sheet.title()).isEqualTo("Post spacing");
+    }
+
+    @Test
     void aWorksheetSaysSomething() {
         assertThatIllegalStateException()
                 .isThrownBy(() -> Worksheet.titled("Empty").build());
