@@ -103,7 +103,6 @@ class ArchitectureTest {
                                 "live in org.fencecore outside " + allowed,
                                 used -> used.getPackageName().startsWith("org.fencecore")
                                         && !allowed.contains(used.getPackageName())))
-                        .allowEmptyShould(true)
                         .check(classes);
             }
             above.addAll(row);

@@ -31,7 +31,8 @@ final class Cutting {
         Map<Pile, List<Piece>> piles = new LinkedHashMap<>();
         for (Piece piece : pieces) {
             if (piece.lumber().shortestFor(piece.overall()).isPresent()) {
-                piles.computeIfAbsent(Pile.of(piece), pile -> new ArrayList<>()).add(piece);
+                Pile pile = new Pile(piece.lumber(), piece.kind() == PieceKind.BOARD);
+                piles.computeIfAbsent(pile, none -> new ArrayList<>()).add(piece);
             }
         }
         Cutting cutting = new Cutting(kerf);
@@ -46,18 +47,7 @@ final class Cutting {
     }
 
     /** What may come out of the same sticks: equal lumber, and boards apart from the rest. */
-    private record Pile(String name, Length thickness, Length width, List<Length> lengths, boolean boards) {
-
-        static Pile of(Piece piece) {
-            Lumber lumber = piece.lumber();
-            return new Pile(
-                    lumber.name(),
-                    lumber.thickness(),
-                    lumber.width(),
-                    lumber.lengths(),
-                    piece.kind() == PieceKind.BOARD);
-        }
-    }
+    private record Pile(Lumber lumber, boolean boards) {}
 
     private static Length shortestFor(Piece piece) {
         return piece.lumber().shortestFor(piece.overall()).orElseThrow();

@@ -1,5 +1,6 @@
 package org.fencecore.examples;
 
+import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -7,7 +8,10 @@ import java.util.Map;
 import org.fencecore.FencePlan;
 import org.fencecore.packet.BuildPacket;
 
-/** What every example does with its plan: print the sheet, and write the packet under the build folder. */
+/**
+ * What the examples do with their plans: print the sheet, and write the packet where the property {@code fence.packets}
+ * points, which the build sets to its own folder; without it, under {@code target} where the program was started.
+ */
 final class Packets {
 
     private Packets() {}
@@ -21,6 +25,14 @@ final class Packets {
         for (Map.Entry<String, String> file : files.entrySet()) {
             Files.writeString(folder.resolve(file.getKey()), file.getValue());
         }
-        System.out.println("\n" + files.size() + " files of the packet are in the folder target/" + name);
+        System.out.println("\n" + files.size() + " files of the packet are in " + fromHere(folder));
+    }
+
+    /** The way from where the program was started, so that it is short, true, and the same on every machine. */
+    private static String fromHere(Path folder) {
+        Path here = Path.of("").toAbsolutePath();
+        Path there = folder.toAbsolutePath().normalize();
+        Path way = there.startsWith(here) ? here.relativize(there) : there;
+        return way.toString().replace(File.separatorChar, '/');
     }
 }

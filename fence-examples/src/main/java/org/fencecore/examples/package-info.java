@@ -2,7 +2,8 @@
  * Short programs, each named after the job it does.
  *
  * <p>{@link org.fencecore.examples.BuildPacketExample} is the whole job on a lot from a public description;
- * {@link org.fencecore.examples.SlopingBackYardExample} the same on an invented yard with side-by-side boards.
+ * {@link org.fencecore.examples.SlopingBackYardExample} the same on an invented yard with side-by-side boards;
+ * {@link org.fencecore.examples.OneSideWithGateExample} is the short one that the README shows.
  */
 @NullMarked
 package org.fencecore.examples;

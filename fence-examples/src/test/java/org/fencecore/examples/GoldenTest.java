@@ -3,17 +3,22 @@ package org.fencecore.examples;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayOutputStream;
+import java.io.File;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.stream.Stream;
 import org.fencecore.FencePlan;
 import org.fencecore.packet.BuildPacket;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 /**
- * Compares what the examples print with committed copies.
+ * Runs the examples and compares what they print with committed copies, and what they write with the packet of their plan.
  *
  * <p>After a wanted change, run {@code mvn -B -ntp -q test -Dtest=GoldenTest -Dgolden.update=true
  * -Dsurefire.failIfNoSpecifiedTests=false} at the root, read the difference as the person with the saw would, and commit
@@ -23,50 +28,81 @@ class GoldenTest {
 
     private static final Path GOLDEN = Path.of("src/test/resources/golden");
 
+    @TempDir
+    private Path packets;
+
     @Test
     void buildPacket() throws IOException {
-        assertGolden("build-packet.txt", sheet(BuildPacketExample.plan()));
+        String printed = printedBy(BuildPacketExample::main);
+        assertPacket("packet", BuildPacketExample.plan());
+        assertGolden("build-packet.txt", printed);
     }
 
     @Test
     void slopingBackYard() throws IOException {
-        assertGolden("sloping-back-yard.txt", sheet(SlopingBackYardExample.plan()));
+        String printed = printedBy(SlopingBackYardExample::main);
+        assertPacket("sloping-back-yard", SlopingBackYardExample.plan());
+        assertGolden("sloping-back-yard.txt", printed);
     }
 
-    /** The README shows the ten lines and what they print, as they are. */
+    /** The README shows the short example and what it prints, as they are. */
     @Test
-    void readmeShowsTheTenLinesAndTheirOutput() throws IOException {
+    void readmeShowsTheShortExampleAndItsOutput() throws IOException {
         String readme = Files.readString(Path.of("../README.md"));
-        String source = Files.readString(Path.of("src/main/java/org/fencecore/examples/TenLinesExample.java"));
+        String source = Files.readString(Path.of("src/main/java/org/fencecore/examples/OneSideWithGateExample.java"));
         String lines = source.substring(
                         source.indexOf('\n', source.indexOf("// README begins")) + 1, source.indexOf("// README ends"))
                 .stripTrailing()
                 .stripIndent();
         assertThat(readme).contains("```java\n" + lines + "\n```\n");
-        assertThat(readme).contains("```\n" + output() + "```\n");
+        assertThat(readme).contains("```\n" + printedBy(OneSideWithGateExample::main) + "```\n");
     }
 
-    private static String output() {
+    /** A program, as {@code java} starts it. */
+    private interface Program {
+        void main(String[] args) throws IOException;
+    }
+
+    /** What a program prints while it writes into the test's own folder, with the build's folder named in its place. */
+    private String printedBy(Program program) throws IOException {
         PrintStream console = System.out;
         ByteArrayOutputStream printed = new ByteArrayOutputStream();
         System.setOut(new PrintStream(printed, true, StandardCharsets.UTF_8));
+        System.setProperty("fence.packets", packets.toString());
         try {
-            TenLinesExample.main(new String[0]);
+            program.main(new String[0]);
         } finally {
+            System.clearProperty("fence.packets");
             System.setOut(console);
         }
-        return printed.toString(StandardCharsets.UTF_8);
+        String folder = packets.toString().replace(File.separatorChar, '/');
+        return printed.toString(StandardCharsets.UTF_8)
+                .replace(System.lineSeparator(), "\n")
+                .replace(folder, "fence-examples/target");
     }
 
-    private static String sheet(FencePlan plan) {
-        return BuildPacket.of(plan).sheet().toText();
+    private void assertPacket(String folder, FencePlan plan) throws IOException {
+        Map<String, String> written = new HashMap<>();
+        try (Stream<Path> files = Files.list(packets.resolve(folder))) {
+            for (Path file : files.toList()) {
+                written.put(file.getFileName().toString(), Files.readString(file));
+            }
+        }
+        assertThat(written).isNotEmpty().isEqualTo(BuildPacket.of(plan).files());
     }
 
     private static void assertGolden(String name, String actual) throws IOException {
         Path golden = GOLDEN.resolve(name);
         if (Boolean.getBoolean("golden.update")) {
+            Files.createDirectories(GOLDEN);
             Files.writeString(golden, actual);
         }
-        assertThat(golden).usingCharset(StandardCharsets.UTF_8).hasContent(actual);
+        assertThat(golden)
+                .as(
+                        "golden file %s (missing: never made); is the change on purpose? then run with -Dgolden.update=true",
+                        name)
+                .exists()
+                .usingCharset(StandardCharsets.UTF_8)
+                .hasContent(actual);
     }
 }

@@ -29,8 +29,7 @@ class UnitsReferenceTest {
         assertThat(Length.ofSurveyFeet(3937)).isEqualTo(Length.ofMetres(1200));
     }
 
-    // Surveyors' measures, nraao.org/math_surveyor.htm (read in a stored copy): a rod is 25 links or 16.5 ft, a chain
-    // is
+    // Surveyors' measures, nraao.org/math_surveyor.htm (read in a copy): a rod is 25 links or 16.5 ft, a chain is
     // 4 rods, 100 links or 66 ft, a link is 7.92 in. Metres: NIST Handbook 44-2024, appendix C, relations on the foot.
     @Test
     void surveyorsMeasures() {
@@ -43,8 +42,8 @@ class UnitsReferenceTest {
         assertThat(Length.parse("1 link")).isEqualTo(Length.parse("7.92 in"));
     }
 
-    // An acre is 43,560 sq ft, 10 square chains, or 40 by 4 rods: engineersedge.com, rod calculator page (read in a
-    // stored copy).
+    // engineersedge.com, rod calculator page (read in a copy): an acre is 43,560 sq ft, 10 square chains, or 40 by 4
+    // rods.
     @Test
     void acre() {
         assertThat(Area.ofAcres(1).squareFeet()).isCloseTo(43_560, within(1e-8));
@@ -52,8 +51,7 @@ class UnitsReferenceTest {
                 .isCloseTo(1, within(1e-14));
     }
 
-    // Civil Engineering Formulas (2002), table 1.2, typical conversions (read in a stored copy, title from memory): 7
-    // digits.
+    // Civil Engineering Formulas (2002), table 1.2, typical conversions (read in a copy, title from memory): 7 digits.
     @Test
     void handbookConversions() {
         assertThat(Force.ofPoundsForce(1).newtons()).isCloseTo(4.448222, within(5e-7));
@@ -78,13 +76,13 @@ class UnitsReferenceTest {
         assertThat(Speed.ofMilesPerHour(1).metresPerSecond()).isCloseTo(5280 * 0.3048 / 3600, within(1e-15));
     }
 
-    // A published worked example, Math Forum 58323 (read in a secondary copy): 16 ft 10 5/8 in is 16.88541667 ft.
+    // A published worked example, Math Forum 58323 (read in a copy): 16 ft 10 5/8 in is 16.88541667 ft.
     @Test
     void feetInchesAndFractionToDecimalFeet() {
         assertThat(Length.parse("16 ft 10 5/8 in").feet()).isCloseTo(16.88541667, within(5e-9));
     }
 
-    // A published worked example, simetric.co.uk, metres to feet (read in a stored copy): 6.37 ft is 6 ft 4.44 in.
+    // A published worked example, simetric.co.uk, metres to feet (read in a copy): 6.37 ft is 6 ft 4.44 in.
     @Test
     void decimalFeetToFeetAndInches() {
         assertThat(Length.parse("6.37 ft")).isEqualTo(Length.parse("6 ft 4.44 in"));
@@ -110,9 +108,8 @@ class UnitsReferenceTest {
         assertThat(Slope.parse(inches + " in/ft")).isEqualTo(slope);
     }
 
-    // Published worked examples on the page of that table: 25 degrees is 46.63 %, 6 1/2 in to the foot is 28.44
-    // degrees,
-    // 3/8 in to the foot is 3.125 %.
+    // Published worked examples on the page of that table: 25 degrees is 46.63 %, 6 1/2 in to the foot is 28.44 degrees
+    // and 3/8 in to the foot is 3.125 %.
     @Test
     void workedSlopes() {
         assertThat(Slope.parse("25 deg").percent()).isCloseTo(46.63, within(5e-3));

@@ -19,10 +19,9 @@ class TapeReferenceTest {
                 .isEqualTo(feet + " ft");
     }
 
-    // NAVEDTRA 14044, figure 2-17 and the text beside it: to make sixteenths of the decimals of an inch, multiply by
-    // 16;
-    // half a sixteenth or more counts as one. 13.89 in to the foot by 8 ft is 111.12 in, which is 111 1/8 in, or
-    // 9 ft 3 1/8 in.
+    // NAVEDTRA 14044, figure 2-17 and the text beside it: to make sixteenths of the decimals of an inch, multiply
+    // by 16; half a sixteenth or more counts as one. 13.89 in to the foot by 8 ft is 111.12 in, which is 111 1/8 in,
+    // or 9 ft 3 1/8 in.
     @Test
     void sixteenthsOfACommonRafter() {
         Length rafter = Length.parse("13.89 in").times(8);
@@ -39,7 +38,7 @@ class TapeReferenceTest {
         assertThat(sixteenths.format(Length.parse("4.03124 in"))).isEqualTo("4\"");
     }
 
-    // simetric.co.uk, metres to feet (read in a stored copy): 4.382 in is a bit over 4 3/8 in.
+    // simetric.co.uk, metres to feet (read in a copy): 4.382 in is a bit over 4 3/8 in.
     @Test
     void decimalInchesToEighths() {
         TapeReading reading = TapeFormat.inches(8).read(Length.parse("4.382 in"));

@@ -12,10 +12,10 @@ import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 
-/** A whole plan in ten lines: one side of an invented yard with a gate. */
-public final class TenLinesExample {
+/** A whole plan in a short program: one side of an invented yard, with a gate. */
+public final class OneSideWithGateExample {
 
-    private TenLinesExample() {}
+    private OneSideWithGateExample() {}
 
     /**
      * Prints what the fence takes.
