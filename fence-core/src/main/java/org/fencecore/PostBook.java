@@ -73,6 +73,11 @@ final class PostBook {
                     .minus(ground);
         }
 
+        /** Tells whether what stands at the post ends in the ground beside it. */
+        private boolean isBuried() {
+            return !exposed().isPositive();
+        }
+
         /** Adds half of a bay or opening to the fence whose wind the post carries. */
         void carryHalf(Length spacing) {
             tributary = tributary.plus(spacing.dividedBy(2));
@@ -96,6 +101,17 @@ final class PostBook {
     List<Post> posts(List<Finding> findings) {
         List<Post> posts = new ArrayList<>(entries.size());
         for (Entry entry : entries) {
+            if (entry.isBuried()) {
+                findings.add(Finding.blocker(
+                                "post-below-ground",
+                                "post " + entry.number,
+                                "the ground here is "
+                                        + Written.tape(entry.exposed().abs()) + " above the top of what stands at it")
+                        .remedy("check the shots beside it; if they are right, the ground must be cut first"));
+                entry.reach(entry.ground
+                        .plus(style.rack().clearance())
+                        .plus(style.rails().boardLength()));
+            }
             Post post = new Post(entry.number, entry.kind, entry.centre, entry.ground, entry.exposed(), footing(entry));
             if (post.exposed().compareTo(TALLEST) > 0) {
                 findings.add(Finding.blocker(

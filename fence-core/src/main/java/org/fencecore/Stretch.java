@@ -134,10 +134,12 @@ public final class Stretch {
             Bay bay = bays.get(i);
             String bayPlace = side + ", " + bay + ", " + bay.from();
             sheets.add(slope.worksheet(i).within(bayPlace + " to " + bay.to()));
-            sheets.add(RailHeights.of(
-                            style.rails(), slope.bottomAbove(i), bay.slope().grade())
-                    .worksheet()
-                    .within(bayPlace));
+            if (!bay.rails().isEmpty()) {
+                sheets.add(RailHeights.of(
+                                style.rails(), slope.bottomAbove(i), bay.slope().grade())
+                        .worksheet()
+                        .within(bayPlace));
+            }
         }
         boards.ifPresent(layout -> sheets.add(layout.worksheet().within(place)));
         return sheets;

@@ -340,8 +340,81 @@ class FencePlannerTest {
 
     @Test
     void anOpeningTooNarrowForAGate() {
-        Site site = levelSide().gate(gate("cat gate", 1, 20, 9)).build();
-        assertThat(blocker(FencePlanner.plan(site, USUAL)).code()).isEqualTo("gate-too-narrow");
+        Site narrow = levelSide().gate(gate("cat gate", 1, 20, 9)).build();
+        assertThat(blocker(FencePlanner.plan(narrow, USUAL)).code()).isEqualTo("gate-brace-wide");
+        Site slit = levelSide().gate(gate("slit", 1, 20, 0.75)).build();
+        assertThat(blocker(FencePlanner.plan(slit, USUAL)).code()).isEqualTo("gate-too-narrow");
+    }
+
+    @Test
+    void aGateOnASideWithoutFence() {
+        Site site = levelSide().gate(gate("lost gate", 3, 20, 48)).build();
+        Finding finding = blocker(FencePlanner.plan(site, USUAL));
+        assertThat(finding.code()).isEqualTo("gate-without-fence");
+        assertThat(finding.place()).isEqualTo("lost gate on side 3");
+    }
+
+    @Test
+    void steepGroundWithWind() {
+        Site site = Site.on(rectangle(50, 40))
+                .fenceOn(1)
+                .ground(1, shots(0, 0, 20, 0, 21, 9, 50, 9))
+                .windPressure(Pressure.ofPsf(10))
+                .build();
+        assertThat(blocker(FencePlanner.plan(site, USUAL)).code()).isEqualTo("ground-too-steep");
+    }
+
+    @Test
+    void shotsOverAnotherDatum() {
+        Site site = Site.on(rectangle(50, 40))
+                .fenceOn(1, 2)
+                .ground(1, shots(0, 0, 49.5, 0))
+                .ground(2, shots(0.5, 900, 40, 900))
+                .build();
+        FencePlan plan = FencePlanner.plan(site, USUAL);
+        assertThat(plan.findings())
+                .filteredOn(finding -> finding.severity() == Severity.BLOCKER)
+                .extracting(Finding::code)
+                .contains("ground-does-not-meet", "post-too-tall");
+    }
+
+    /** A strip 30 in wide: its two posts on side 2 stand 30 - 2 x 7 3/4 = 14 1/2 in apart, those of 16 in wide 1/2 in. */
+    @Test
+    void postsThatStandInEachOther() {
+        FencePlan strip = FencePlanner.plan(
+                Site.on(rectangle(50, 16 / 12.0))
+                        .fenceOn(1, 3)
+                        .ground(1, shots(0, 0, 50, 0))
+                        .ground(3, shots(0, 0, 50, 0))
+                        .build(),
+                USUAL);
+        assertThat(blocker(strip).code()).isEqualTo("posts-collide");
+        assertThat(blocker(strip).message()).contains("1/2\"");
+        assertThat(blocker(strip).place()).isEqualTo("posts 1 and 16");
+        FencePlan wider = FencePlanner.plan(
+                Site.on(rectangle(50, 25 / 12.0))
+                        .fenceOn(1, 3)
+                        .ground(1, shots(0, 0, 50, 0))
+                        .ground(3, shots(0, 0, 50, 0))
+                        .build(),
+                USUAL);
+        assertThat(wider.isBuildable()).isTrue();
+        assertThat(wider.findings()).extracting(Finding::code).contains("holes-run-together");
+    }
+
+    /** A gate on the corner post leaves the other run no mitre to meet: it ends at the post's edge like an end. */
+    @Test
+    void noMitreAtACornerWithAGate() {
+        Site site = Site.on(rectangle(50, 40))
+                .fenceOn(1, 2)
+                .ground(1, shots(0, 0, 50, 0))
+                .ground(2, shots(0, 0, 40, 0))
+                .gate(gate("corner gate", 1, 47.2, 48))
+                .build();
+        FencePlan plan = FencePlanner.plan(site, USUAL);
+        assertThat(plan.gates().get(0).to().kind()).isEqualTo(PostKind.CORNER);
+        Stretch side2 = plan.runs().get(1).stretches().get(0);
+        assertThat(side2.boarded().start()).isEqualTo(in(-1.75));
     }
 
     @Test
@@ -417,18 +490,16 @@ class FencePlannerTest {
 
     @Test
     void aStretchTooShortForTheBoards() {
-        // The end gate leaves 0.75 ft between the lot's end post and its own: less than two boards and a gap.
-        Site site = levelSide().gate(gate("gate", 1, 3.8, 48)).build();
+        // Of 24 in, 2 x 7 3/4 are off: the posts' outer edges are 12 in apart, less than two boards and a gap of 2 1/2.
+        Site site = Site.on(rectangle(2, 40))
+                .fenceOn(1)
+                .ground(1, shots(0, 0, 2, 0))
+                .build();
         FencePlan plan = FencePlanner.plan(site, USUAL);
-        assertThat(plan.stretches()).hasSize(2);
-        assertThat(blocker(FencePlanner.plan(
-                                Site.on(rectangle(2, 40))
-                                        .fenceOn(1)
-                                        .ground(1, shots(0, 0, 2, 0))
-                                        .build(),
-                                USUAL))
-                        .code())
-                .isEqualTo("too-short-for-boards");
+        assertThat(plan.findings())
+                .filteredOn(finding -> finding.severity() == Severity.BLOCKER)
+                .extracting(Finding::code)
+                .contains("too-short-for-boards");
     }
 
     @Test
@@ -460,15 +531,6 @@ class FencePlannerTest {
                 .filteredOn(finding -> finding.code().equals("ground-does-not-meet"))
                 .singleElement()
                 .satisfies(finding -> assertThat(finding.message()).contains("1' 0\""));
-    }
-
-    @Test
-    void worksheetsAreBuiltOnDemandAndCoverTheWork() {
-        FencePlan plan =
-                FencePlanner.plan(levelSide().gate(gate("g", 1, 20, 42)).build(), USUAL);
-        assertThat(plan.worksheets())
-                .allSatisfy(sheet -> assertThat(sheet.lines()).isNotEmpty());
-        assertThat(plan.worksheets()).extracting(sheet -> sheet.title()).anyMatch(title -> title.contains("Closure"));
     }
 
     private static Finding blocker(FencePlan plan) {

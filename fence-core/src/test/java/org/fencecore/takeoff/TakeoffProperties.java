@@ -53,7 +53,7 @@ class TakeoffProperties {
                                 .filter(board -> !board.isLeftOut())
                                 .count())
                         .sum());
-        assertThat(boardsWith("ripped", takeoff)).isEqualTo(ripped(plan));
+        assertThat(boardsWith("ripped to", takeoff)).isEqualTo(ripped(plan));
     }
 
     private static int count(PieceKind kind, Takeoff takeoff) {
