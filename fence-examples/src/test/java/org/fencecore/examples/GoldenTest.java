@@ -58,9 +58,9 @@ class GoldenTest {
         assertThat(readme).contains("```\n" + printedBy(OneSideWithGateExample::main) + "```\n");
     }
 
-    /** A program, as {@code java} starts it. */
+    /** The main method of an example. */
     private interface Program {
-        void main(String[] args) throws IOException;
+        void run(String[] args) throws IOException;
     }
 
     /** What a program prints while it writes into the test's own folder, with the build's folder named in its place. */
@@ -70,7 +70,7 @@ class GoldenTest {
         System.setOut(new PrintStream(printed, true, StandardCharsets.UTF_8));
         System.setProperty("fence.packets", packets.toString());
         try {
-            program.main(new String[0]);
+            program.run(new String[0]);
         } finally {
             System.clearProperty("fence.packets");
             System.setOut(console);
@@ -99,7 +99,7 @@ class GoldenTest {
         }
         assertThat(golden)
                 .as(
-                        "golden file %s (missing: never made); is the change on purpose? then run with -Dgolden.update=true",
+                        "golden file %s is missing or not what is printed now; on purpose? then run with -Dgolden.update=true",
                         name)
                 .exists()
                 .usingCharset(StandardCharsets.UTF_8)
