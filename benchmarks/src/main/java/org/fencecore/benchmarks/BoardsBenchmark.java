@@ -1,0 +1,95 @@
+package org.fencecore.benchmarks;
+
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.fencecore.FencePlanner;
+import org.fencecore.Stretch;
+import org.fencecore.layout.BoardLayout;
+import org.fencecore.layout.BoardPlacement;
+import org.fencecore.units.Length;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/**
+ * What it costs to go through all the boards of the fence in a plan for 5,000 ft and add up both edges of each, against
+ * plain loops over the same boards.
+ *
+ * <p>{@code java -jar benchmarks/target/benchmarks.jar BoardsBenchmark}
+ */
+@State(Scope.Thread)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
+@Fork(3)
+@Warmup(iterations = 3, time = 1)
+@Measurement(iterations = 5, time = 1)
+public class BoardsBenchmark {
+
+    private static final int FEET = 5000;
+    private static final double BOARD = 5.5;
+
+    private final List<BoardLayout> layouts =
+            FencePlanner.plan(FenceJob.ofFeet(FEET).site(), FenceJob.style()).stretches().stream()
+                    .map(Stretch::boards)
+                    .flatMap(boards -> boards.stream())
+                    .toList();
+    private final PlainFence plain = PlainFence.plan(FenceJob.ofFeet(FEET));
+
+    /** How many boards there are. */
+    int count() {
+        return layouts.stream().mapToInt(BoardLayout::count).sum();
+    }
+
+    /** The boards of the plan, each a placement with its edges as lengths. */
+    @Benchmark
+    public long placements() {
+        long sum = 0;
+        for (BoardLayout layout : layouts) {
+            for (BoardPlacement board : layout.boards()) {
+                sum += board.left().nanometres() + board.right().nanometres();
+            }
+        }
+        return sum;
+    }
+
+    /** The same summed as lengths, as a caller would who never leaves the type. */
+    @Benchmark
+    public Length placementsAsLengths() {
+        Length sum = Length.ZERO;
+        for (BoardLayout layout : layouts) {
+            for (BoardPlacement board : layout.boards()) {
+                sum = sum.plus(board.left()).plus(board.right());
+            }
+        }
+        return sum;
+    }
+
+    /** The baseline: a loop on inches in {@code double}, front row and then back row. */
+    @Benchmark
+    public double plainLoop() {
+        double sum = 0;
+        for (int stretch = 0; stretch < plain.stretches; stretch++) {
+            int boards = plain.boards[stretch];
+            double gap = plain.gap[stretch];
+            double pitch = BOARD + gap;
+            for (int board = 0; board < boards; board++) {
+                double left = board * pitch;
+                double right = left + BOARD;
+                sum += left + right;
+            }
+            double behind = BOARD - (BOARD - gap) / 2;
+            for (int board = 0; board < boards - 1; board++) {
+                double left = behind + board * pitch;
+                double right = left + BOARD;
+                sum += left + right;
+            }
+        }
+        return sum;
+    }
+}

@@ -1,0 +1,60 @@
+package org.fencecore.benchmarks;
+
+import java.util.concurrent.TimeUnit;
+import org.fencecore.FencePlan;
+import org.fencecore.FencePlanner;
+import org.fencecore.site.Site;
+import org.fencecore.style.FenceStyle;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Param;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/**
+ * What a whole plan costs, from a garden to five miles: posts, racked bays, boards, two gates and footings of a
+ * shadowbox fence on rolling ground, against the same figures by plain arithmetic on {@code double}.
+ *
+ * <p>{@code java -jar benchmarks/target/benchmarks.jar WholePlan}
+ */
+@State(Scope.Thread)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
+@Fork(3)
+@Warmup(iterations = 3, time = 1)
+@Measurement(iterations = 5, time = 1)
+public class WholePlanBenchmark {
+
+    /** How much fence there is, in feet along the lot line; the last is five miles. */
+    @Param({"50", "200", "500", "5000", "26400"})
+    int feet;
+
+    private FenceJob job = FenceJob.ofFeet(200);
+    private Site site = job.site();
+    private final FenceStyle style = FenceJob.style();
+
+    /** Takes the job of that size. */
+    @Setup
+    public void takeJob() {
+        job = FenceJob.ofFeet(feet);
+        site = job.site();
+    }
+
+    /** The library's plan. */
+    @Benchmark
+    public FencePlan plan() {
+        return FencePlanner.plan(site, style);
+    }
+
+    /** The baseline: the figures of the plan in plain arrays. */
+    @Benchmark
+    public Object plainArithmetic() {
+        return PlainFence.plan(job);
+    }
+}
