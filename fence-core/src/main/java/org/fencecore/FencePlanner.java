@@ -71,7 +71,7 @@ public final class FencePlanner {
                     .remedy("bring the strings nearer to the boundary, or fence fewer sides"));
             return List.of();
         }
-        checkOverhang(site, style, book, findings);
+        checkOverhang(site, style, findings);
         List<RunDraft> drafts = new ArrayList<>();
         for (int side : site.fencedSides()) {
             FenceLine line = new FenceLine(site, style, outline, strings.get(), postLines.get(), side);
@@ -84,9 +84,9 @@ public final class FencePlanner {
     }
 
     /** No part of the fence may stand over the boundary: neither boards and rails, nor the concrete. */
-    private static void checkOverhang(Site site, FenceStyle style, PostBook book, List<Finding> findings) {
+    private static void checkOverhang(Site site, FenceStyle style, List<Finding> findings) {
         Length face = style.railLumber().thickness().plus(style.boardLumber().thickness());
-        Length hole = book.holeDiameter().minus(style.postLumber().width()).dividedBy(2);
+        Length hole = style.holeDiameter().minus(style.postLumber().width()).dividedBy(2);
         Length reach = Length.max(face, hole);
         if (reach.compareTo(site.setback()) > 0) {
             findings.add(Finding.warning(

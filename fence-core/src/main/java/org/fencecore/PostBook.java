@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.fencecore.footing.FootingDesign;
 import org.fencecore.footing.FootingSpec;
 import org.fencecore.footing.LateralLoad;
@@ -43,8 +44,8 @@ final class PostBook {
         final int number;
         PostKind kind;
         final Point centre;
-        final Length ground;
-        private Length exposed = Length.ZERO;
+        private Length ground;
+        private @Nullable Length top;
         private Length tributary = Length.ZERO;
 
         private Entry(int number, PostKind kind, Point centre, Length ground) {
@@ -54,9 +55,17 @@ final class PostBook {
             this.ground = ground;
         }
 
-        /** Asks the post to reach at least this high above its ground. */
+        /** Asks the post to reach at least this height, in the datum of the shots. */
         void reach(Length height) {
-            exposed = Length.max(exposed, height);
+            top = top == null ? height : Length.max(top, height);
+        }
+
+        Length ground() {
+            return ground;
+        }
+
+        private Length exposed() {
+            return Objects.requireNonNull(top, "top of a post that nothing stands at").minus(ground);
         }
 
         /** Adds half of a bay or opening to the fence whose wind the post carries. */
@@ -86,35 +95,25 @@ final class PostBook {
                             "post " + there.number,
                             "the shots of side " + side + " put the ground here " + Shown.tape(difference)
                                     + " off those of the side before")
-                    .remedy("check the datum and the shots at this corner; heights here follow the first of the two"));
+                    .remedy("check the datum and the shots at this corner; the lower height is taken"));
         }
+        // The two lines of shots pass a corner post on different sides; whichever is called first, the lower counts.
+        there.ground = Length.min(there.ground, ground);
         return there;
-    }
-
-    /** The diameter of the holes: three posts wide. */
-    Length holeDiameter() {
-        return style.postLumber().width().times(3);
     }
 
     List<Post> posts(List<Finding> findings) {
         List<Post> posts = new ArrayList<>(entries.size());
         for (Entry entry : entries) {
-            posts.add(new Post(
-                    entry.number, entry.kind, entry.centre, entry.ground, entry.exposed, footing(entry, findings)));
+            posts.add(new Post(entry.number, entry.kind, entry.centre, entry.ground, entry.exposed(), footing(entry)));
         }
+        findings.addAll(FootingNotes.of(posts));
         return posts;
     }
 
-    private FootingDesign footing(Entry entry, List<Finding> findings) {
-        Demand demand = new Demand(entry.exposed, entry.tributary.roundedTo(SPAN_STEP, Rounding.UP));
-        @Nullable FootingDesign known = footings.get(demand);
-        if (known != null) {
-            return known;
-        }
-        FootingDesign footing = FootingDesign.forPost(load(demand), spec(demand));
-        footings.put(demand, footing);
-        footing.findings().forEach(finding -> findings.add(finding.within("post " + entry.number + " and its like")));
-        return footing;
+    private FootingDesign footing(Entry entry) {
+        Demand demand = new Demand(entry.exposed(), entry.tributary.roundedTo(SPAN_STEP, Rounding.UP));
+        return footings.computeIfAbsent(demand, known -> FootingDesign.forPost(load(known), spec(known)));
     }
 
     private LateralLoad load(Demand demand) {
@@ -129,7 +128,8 @@ final class PostBook {
                 .postWidth(style.postLumber().width())
                 .exposedHeight(demand.exposed())
                 .soil(site.soil())
-                .holeDiameter(holeDiameter());
+                .doubledBearing(site.doubledBearing())
+                .holeDiameter(style.holeDiameter());
         site.frostDepth().ifPresent(spec::frostDepth);
         return spec.build();
     }

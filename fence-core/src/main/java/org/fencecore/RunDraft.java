@@ -56,7 +56,7 @@ final class RunDraft {
         this.findings = findings;
         this.half = style.postLumber().width().dividedBy(2);
         List<GatePlacing.Placed> placed =
-                GatePlacing.place(site.gates(), line, style, book.holeDiameter(), findings);
+                GatePlacing.place(site.gates(), line, style, style.holeDiameter(), findings);
         layOut(placed);
     }
 
@@ -120,7 +120,7 @@ final class RunDraft {
         List<Length> at = List.copyOf(stations.subList(first, stations.size()));
         if (isTooSteep(first)) {
             Length usual = style.rack().clearance().plus(style.rails().boardLength());
-            posts.subList(first, posts.size()).forEach(post -> post.reach(usual));
+            posts.subList(first, posts.size()).forEach(post -> post.reach(post.ground().plus(usual)));
             return;
         }
         SlopeFit slope = SlopeFit.rack(ground, at, style.rack());
@@ -134,7 +134,8 @@ final class RunDraft {
         }
         for (int post = 0; post < at.size(); post++) {
             posts.get(first + post)
-                    .reach(slope.bottomAbove(post)
+                    .reach(slope.bottomLine()
+                            .elevationAt(at.get(post))
                             .plus(style.rails().boardLength())
                             .plus(style.postAboveBoards()));
         }
@@ -211,7 +212,7 @@ final class RunDraft {
                 .plus(style.rack().clearance());
         Length top = bottom.plus(style.rails().boardLength()).plus(style.postAboveBoards());
         for (PostBook.Entry post : List.of(posts.get(first), posts.get(first + 1))) {
-            post.reach(top.minus(post.ground));
+            post.reach(top);
             post.carryHalf(stations.get(first + 1).minus(stations.get(first)));
         }
         gates.add(new GateDraft(first, gate, design, fit(design.leafWidth(), place), bottom));

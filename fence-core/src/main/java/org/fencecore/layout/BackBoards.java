@@ -19,8 +19,10 @@ final class BackBoards implements BoardRule {
         long gapStart = front.right(index);
         long bothLaps = width - (front.left(index + 1) - gapStart);
         long less = Math.floorDiv(bothLaps, 2);
-        // An odd nanometre goes to the lap nearer the middle, so that the row is the same from either end.
-        return gapStart - (2 * index < count ? less : bothLaps - less);
+        // An odd nanometre goes to the lap farther from the middle: so the row is the same from either end, and two
+        // boards
+        // behind one in front overlap by no nanometre.
+        return gapStart - (2 * index + 1 < count ? bothLaps - less : less);
     }
 
     @Override

@@ -5,9 +5,8 @@ import java.util.List;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
-import org.fencecore.worksheet.Worksheet;
 
-/** Puts a layout in words: why it is so, what is wrong with it, and how it was worked out. */
+/** Puts a layout in words: why it is so, and what is wrong with it. */
 final class BoardExplanation {
 
     private static final String PLACE = "boards";
@@ -46,13 +45,15 @@ final class BoardExplanation {
             case MIDDLE_RIPPED_CLOSER ->
                 middle + " and the gap is closed to " + gap()
                         + ", because at the preferred gap of " + pattern.preferredGap()
-                        + " ripping would leave less than " + leastWidth() + " or reach the end boards";
+                        + " ripping would leave less than "
+                        + Length.ofNanometres(
+                                fitter.leastWidth(pattern.preferredGap().nanometres())) + " or reach the end boards";
             case ALL_RIPPED ->
                 "all " + fit.count() + " are ripped to " + rippedWidth() + " with a gap of " + gap()
                         + ", because the boards between the ends are too few to take up the difference and keep "
-                        + leastWidth();
+                        + smallest();
             case RULES_BROKEN ->
-                "with no ripped board under " + leastWidth() + " the nearest is " + boards(fit.count(), "")
+                "with no ripped board under " + smallest() + " the nearest is " + boards(fit.count(), "")
                         + " with a gap of " + gap();
         };
     }
@@ -86,11 +87,11 @@ final class BoardExplanation {
                             + " by moving a post, accept other gaps, or take another width of board")
                     .source(Citation.GEOMETRY));
         }
-        if (fit.ripped() > 0 && rippedWidth().compareTo(leastWidth()) < 0) {
+        if (fit.ripped() > 0 && rippedWidth().compareTo(smallest()) < 0) {
             findings.add(Finding.blocker(
                             "board-too-narrow",
                             PLACE,
-                            "boards would be ripped to " + rippedWidth() + ", under the least of " + leastWidth())
+                            "boards would be ripped to " + rippedWidth() + ", under the least of " + smallest())
                     .remedy("change the clear length of " + clearLength
                             + " by moving a post, accept narrower ripped boards, or take another width of board")
                     .source(Citation.GEOMETRY));
@@ -107,100 +108,6 @@ final class BoardExplanation {
         return List.copyOf(findings);
     }
 
-    // ---- how ----
-
-    Worksheet worksheet() {
-        Length width = pattern.width();
-        String sign = pattern.hasGapAtEnds() ? " - " : " + ";
-        Worksheet.Builder sheet = Worksheet.titled("Boards, outside row")
-                .given("clear length", clearLength, clearLength.toString())
-                .given("board width", width, width.toString())
-                .given("least gap", pattern.leastGap(), pattern.leastGap().toString())
-                .given(
-                        "preferred gap",
-                        pattern.preferredGap(),
-                        pattern.preferredGap().toString())
-                .given("most gap", pattern.mostGap(), pattern.mostGap().toString());
-        addCount(sheet, "fewest full boards", "most gap", pattern.mostGap(), sign, "up", fitter.fewest());
-        addCount(sheet, "most full boards", "least gap", pattern.leastGap(), sign, "down", fitter.mostBoards());
-        sheet.line(
-                "boards",
-                fit.choice() == Fitting.FULL_BOARDS
-                        ? "from fewest to most, the gap nearest the preferred"
-                        : "fewest is over most, so some are ripped or the rules broken",
-                reason(),
-                fit.count(),
-                Integer.toString(fit.count()),
-                Citation.COMMON_PRACTICE);
-        if (fit.ripped() > 0) {
-            addRipped(sheet);
-        }
-        Length together = Length.ofNanometres(clearLength.nanometres() - fit.gapTotal());
-        int full = fit.count() - fit.ripped();
-        sheet.line(
-                "width of all boards",
-                "full boards x board width" + (fit.ripped() > 0 ? " + ripped boards together" : ""),
-                full + " x " + width + (fit.ripped() > 0 ? " + " + Length.ofNanometres(fit.rippedTotal()) : ""),
-                together,
-                together.toString(),
-                Citation.GEOMETRY);
-        String ends = pattern.hasGapAtEnds() ? " + 1" : " - 1";
-        sheet.line(
-                "spaces",
-                "boards" + ends,
-                fit.count() + ends,
-                fit.spaces(),
-                Integer.toString(fit.spaces()),
-                Citation.GEOMETRY);
-        if (pattern.isShadowbox() && fit.spaces() > 0) {
-            sheet.line(
-                    "lap",
-                    "(board width - (clear length - width of all boards) / spaces) / 2",
-                    "(" + width + " - (" + clearLength + " - " + together + ") / " + fit.spaces() + ") / 2",
-                    lap(),
-                    lap().toString(),
-                    Citation.GEOMETRY);
-        }
-        return sheet.line(
-                        "gap",
-                        "(clear length - width of all boards) / spaces",
-                        fit.spaces() == 0 ? "none" : "(" + clearLength + " - " + together + ") / " + fit.spaces(),
-                        gap(),
-                        gap().toString(),
-                        Citation.GEOMETRY)
-                .build();
-    }
-
-    private void addCount(
-            Worksheet.Builder sheet, String name, String gapName, Length gap, String sign, String way, long count) {
-        sheet.line(
-                name,
-                "(clear length" + sign + gapName + ") / (board width + " + gapName + "), rounded " + way,
-                "(" + clearLength + sign + gap + ") / (" + pattern.width() + " + " + gap + ")",
-                count,
-                Long.toString(count),
-                Citation.GEOMETRY);
-    }
-
-    private void addRipped(Worksheet.Builder sheet) {
-        Length together = Length.ofNanometres(fit.rippedTotal());
-        int full = fit.count() - fit.ripped();
-        sheet.line(
-                "ripped boards together",
-                "clear length - full boards x board width - spaces x gap aimed at",
-                clearLength + " - " + full + " x " + pattern.width() + " - " + fit.spaces() + " x " + gap(),
-                together,
-                together.toString(),
-                Citation.GEOMETRY);
-        sheet.line(
-                "width of a ripped board",
-                "ripped boards together / ripped boards",
-                together + " / " + fit.ripped(),
-                rippedWidth(),
-                rippedWidth().toString(),
-                Citation.GEOMETRY);
-    }
-
     private Length gap() {
         return Length.ofNanometres(fit.gap());
     }
@@ -213,7 +120,7 @@ final class BoardExplanation {
         return Length.ofNanometres(fit.rippedWidth());
     }
 
-    private Length leastWidth() {
-        return Length.ofNanometres(fitter.leastWidth(fit.gap()));
+    private Length smallest() {
+        return Length.ofNanometres(fitter.smallest());
     }
 }

@@ -73,7 +73,12 @@ final class BoardFitter {
         return gaps < 0 ? Math.floorDiv(gaps, spaces(boards)) : new EqualParts(gaps, spaces(boards)).part();
     }
 
-    /** The least width of a ripped board: its share, and in a shadowbox so much that both boards behind it find room. */
+    /** The share of its width that a ripped board must keep. */
+    long smallest() {
+        return smallest;
+    }
+
+    /** The least width of a ripped board between others: its share, and in a shadowbox room for both boards behind it. */
     long leastWidth(long gap) {
         return shadowbox ? Math.max(smallest, width - gap) : smallest;
     }
@@ -141,8 +146,8 @@ final class BoardFitter {
     private Optional<BoardFit> allRipped() {
         int boards = reaching();
         long widest = Math.min(most, Math.floorDiv(length - boards * smallest, spaces(boards)));
-        // In a shadowbox a board must cover width - gap: length - spaces gap >= boards (width - gap).
-        long narrowest = shadowbox ? Math.max(least, excess(boards, 0)) : least;
+        // Between two boards behind it, a board must cover width - gap: length - spaces gap >= boards (width - gap).
+        long narrowest = shadowbox && boards > 2 ? Math.max(least, excess(boards, 0)) : least;
         if (narrowest > widest) {
             return Optional.empty();
         }

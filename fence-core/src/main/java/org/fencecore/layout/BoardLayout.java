@@ -221,7 +221,7 @@ public final class BoardLayout {
      * @return the worksheet
      */
     public Worksheet worksheet() {
-        return new BoardExplanation(this, fit).worksheet();
+        return new BoardWorksheet(this, fit).worksheet();
     }
 
     /**

@@ -2,6 +2,7 @@ package org.fencecore.site;
 
 import org.fencecore.geometry.Bearing;
 import org.fencecore.geometry.Point;
+import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
 
@@ -47,7 +48,7 @@ public record Closure(Length east, Length north, Length perimeter) {
         if (isExact()) {
             return "closes exactly";
         }
-        Bearing direction = Point.ORIGIN.bearingTo(Point.of(east, north));
+        Bearing direction = Point.ORIGIN.bearingTo(Point.of(east, north)).roundedTo(Angle.ofDms(0, 1, 0));
         return "the end lies " + LotBoundary.DEED_FEET.format(misclosure()) + " " + direction
                 + " of the beginning, 1 part in " + Math.round(1 / precision().value());
     }

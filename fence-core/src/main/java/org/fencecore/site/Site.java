@@ -45,6 +45,7 @@ public final class Site {
     private final Map<Integer, Profile> ground;
     private final List<GateLocation> gates;
     private final SoilClass soil;
+    private final boolean doubledBearing;
     private final @Nullable Length frostDepth;
     private final @Nullable Pressure windPressure;
 
@@ -55,6 +56,7 @@ public final class Site {
         ground = Collections.unmodifiableMap(new TreeMap<>(from.ground));
         gates = List.copyOf(from.gates);
         soil = from.soil;
+        doubledBearing = from.doubledBearing;
         frostDepth = from.frostDepth;
         windPressure = from.windPressure;
     }
@@ -125,6 +127,15 @@ public final class Site {
     }
 
     /**
+     * Tells whether twice the soil's lateral bearing is used for wind.
+     *
+     * @return true if the local office accepts it for these posts
+     */
+    public boolean doubledBearing() {
+        return doubledBearing;
+    }
+
+    /**
      * Returns how deep the ground freezes.
      *
      * @return the frost depth; empty when not said
@@ -136,7 +147,7 @@ public final class Site {
     /**
      * Returns the design pressure of the wind on the face of the fence.
      *
-     * @return the pressure, already for the face area as built; empty when not said
+     * @return the pressure on the whole face at allowable-stress level; empty when not said
      */
     public Optional<Pressure> windPressure() {
         return Optional.ofNullable(windPressure);
@@ -151,6 +162,7 @@ public final class Site {
         private final Map<Integer, Profile> ground = new TreeMap<>();
         private final List<GateLocation> gates = new ArrayList<>();
         private SoilClass soil = SoilClass.CLAY;
+        private boolean doubledBearing;
         private @Nullable Length frostDepth;
         private @Nullable Pressure windPressure;
 
@@ -231,6 +243,19 @@ public final class Site {
         }
 
         /**
+         * Sets whether twice the soil's lateral bearing is used for wind, as IBC 1806.3.4 allows for isolated poles that
+         * half an inch of movement at the ground does not hurt; not used if not set. Whether a fence post is one is for
+         * the local office to say, and the plan warns of it.
+         *
+         * @param doubled true to use twice the bearing
+         * @return this builder
+         */
+        public Builder doubledBearing(boolean doubled) {
+            doubledBearing = doubled;
+            return this;
+        }
+
+        /**
          * Sets how deep the ground freezes, as the local office states it.
          *
          * @param newFrostDepth the depth, 0 or more
@@ -249,7 +274,7 @@ public final class Site {
         /**
          * Sets the design pressure of the wind on the face of the fence, from the local office or an engineer.
          *
-         * @param newWindPressure the pressure on the whole face, 0 or more
+         * @param newWindPressure the pressure on the whole face at allowable-stress level, 0 or more
          * @return this builder
          * @throws IllegalArgumentException if negative
          */

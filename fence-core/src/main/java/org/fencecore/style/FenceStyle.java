@@ -4,8 +4,11 @@ import java.util.Objects;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.slope.RackSpec;
+import org.fencecore.slope.RailHeights;
 import org.fencecore.slope.RailSpec;
+import org.fencecore.slope.SlopeFit;
 import org.fencecore.units.Length;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the owner wants built, on whatever lot: boards and pattern, rails, posts and their spacing, how the fence meets
@@ -36,6 +39,7 @@ public final class FenceStyle {
     private final Length minimumPostSpacing;
     private final Length maximumPostSpacing;
     private final Length postAboveBoards;
+    private final @Nullable Length holeDiameter;
 
     private FenceStyle(Builder from) {
         pattern = from.pattern;
@@ -49,6 +53,7 @@ public final class FenceStyle {
         minimumPostSpacing = from.minimumPostSpacing;
         maximumPostSpacing = from.maximumPostSpacing;
         postAboveBoards = from.postAboveBoards;
+        holeDiameter = from.holeDiameter;
     }
 
     /**
@@ -160,6 +165,15 @@ public final class FenceStyle {
     }
 
     /**
+     * Returns how wide post holes are dug.
+     *
+     * @return the diameter, three posts wide when not said (common practice, no source)
+     */
+    public Length holeDiameter() {
+        return holeDiameter != null ? holeDiameter : postLumber.width().times(3);
+    }
+
+    /**
      * Returns how high a gate's frame is: from the bottom of the fence's bottom rail to the top of its top rail.
      *
      * @return the board length less what the boards stick out below and above the rails
@@ -183,6 +197,7 @@ public final class FenceStyle {
         private Length minimumPostSpacing = Length.ofFeet(6);
         private Length maximumPostSpacing = Length.ofFeet(8);
         private Length postAboveBoards = Length.ZERO;
+        private @Nullable Length holeDiameter;
 
         private Builder() {}
 
@@ -313,11 +328,23 @@ public final class FenceStyle {
         }
 
         /**
+         * Sets how wide post holes are dug; three posts wide if not set.
+         *
+         * @param diameter the diameter, over the width of a post
+         * @return this builder
+         */
+        public Builder holeDiameter(Length diameter) {
+            holeDiameter = Objects.requireNonNull(diameter, "diameter");
+            return this;
+        }
+
+        /**
          * Returns the style.
          *
          * @return the style
          * @throws IllegalArgumentException if a part does not fit the lumber it is cut from, a lumber has no length on
-         *     the shelf, posts are not square, or the post spacings contradict each other
+         *     the shelf, posts are not square, the post spacings contradict each other, the holes are no wider than the
+         *     posts, or the rails would run into each other on the steepest bay
          */
         public FenceStyle build() {
             requireSame("board width of the pattern", pattern.width(), boardLumber);
@@ -339,6 +366,12 @@ public final class FenceStyle {
                         + maximumPostSpacing + "; the least must be 0 or more, and the most over the post's own width of "
                         + postLumber.width() + " and no less than the least");
             }
+            if (holeDiameter != null && holeDiameter.compareTo(postLumber.width()) <= 0) {
+                throw new IllegalArgumentException("hole diameter was " + holeDiameter + "; it must be over the post's "
+                        + postLumber.width() + ", and is usually three posts wide");
+            }
+            // Refuses rails that leave no room between them where they are deepest, so that no plan has to.
+            RailHeights.of(rails, Length.ZERO, SlopeFit.STEEPEST);
             return new FenceStyle(this);
         }
 

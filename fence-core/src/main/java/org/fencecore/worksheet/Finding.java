@@ -107,6 +107,16 @@ public final class Finding {
     }
 
     /**
+     * Returns this finding at another place.
+     *
+     * @param newPlace where, in the builder's words
+     * @return a finding at that place
+     */
+    public Finding at(String newPlace) {
+        return new Finding(severity, code, newPlace, message, remedy, source);
+    }
+
+    /**
      * Returns how much it matters.
      *
      * @return the severity

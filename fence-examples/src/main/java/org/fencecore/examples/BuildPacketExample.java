@@ -62,8 +62,9 @@ public final class BuildPacketExample {
                         .clearOpening(Length.ofInches(42))
                         .hinges(HingeSide.RIGHT)
                         .build())
-                .soil(SoilClass.SAND)
-                .windPressure(Pressure.ofPsf(15))
+                .soil(SoilClass.SANDY_GRAVEL)
+                .doubledBearing(true)
+                .windPressure(Pressure.ofPsf(10))
                 .frostDepth(Length.ofInches(12))
                 .build();
         return FencePlanner.plan(site, FenceStyle.builder().build());

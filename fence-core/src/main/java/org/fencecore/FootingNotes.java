@@ -1,0 +1,74 @@
+package org.fencecore;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.fencecore.footing.FootingDesign;
+import org.fencecore.worksheet.Finding;
+
+/**
+ * What the footings of a plan have to say, each thing once: posts with the same finding are listed together, and where
+ * the figures differ the deepest post speaks for them.
+ */
+final class FootingNotes {
+
+    private FootingNotes() {}
+
+    /** Posts that share a finding. */
+    private static final class Group {
+        private final List<Post> posts = new ArrayList<>();
+        private final List<Finding> findings = new ArrayList<>();
+    }
+
+    static List<Finding> of(List<Post> posts) {
+        Map<FootingDesign, List<Finding>> known = new LinkedHashMap<>();
+        Map<String, Group> groups = new LinkedHashMap<>();
+        for (Post post : posts) {
+            for (Finding finding : known.computeIfAbsent(post.footing(), FootingDesign::findings)) {
+                Group group = groups.computeIfAbsent(finding.code(), code -> new Group());
+                group.posts.add(post);
+                group.findings.add(finding);
+            }
+        }
+        return groups.values().stream().map(FootingNotes::speak).toList();
+    }
+
+    private static Finding speak(Group group) {
+        Finding first = group.findings.get(0);
+        String place = numbers(group.posts);
+        if (group.findings.stream().allMatch(first::equals)) {
+            return first.at(place);
+        }
+        Post deepest = group.posts.stream()
+                .max(Comparator.comparing(post -> post.footing().embedment()))
+                .orElseThrow();
+        return group.findings.get(group.posts.indexOf(deepest)).at(place + ", most at " + deepest);
+    }
+
+    /** Post numbers in words, runs of them joined: posts 1 to 4, 7, 9 and 10. */
+    static String numbers(List<Post> posts) {
+        List<String> parts = new ArrayList<>();
+        int i = 0;
+        while (i < posts.size()) {
+            int last = i;
+            while (last + 1 < posts.size()
+                    && posts.get(last + 1).number() == posts.get(last).number() + 1) {
+                last++;
+            }
+            if (last - i >= 2) {
+                parts.add(posts.get(i).number() + " to " + posts.get(last).number());
+                i = last + 1;
+            } else {
+                parts.add(String.valueOf(posts.get(i).number()));
+                i++;
+            }
+        }
+        if (parts.size() == 1) {
+            return (posts.size() == 1 ? "post " : "posts ") + parts.get(0);
+        }
+        return "posts " + String.join(", ", parts.subList(0, parts.size() - 1)) + " and "
+                + parts.get(parts.size() - 1);
+    }
+}

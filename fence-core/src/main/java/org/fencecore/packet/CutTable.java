@@ -1,0 +1,30 @@
+package org.fencecore.packet;
+
+import java.util.stream.Collectors;
+import org.fencecore.takeoff.Piece;
+import org.fencecore.takeoff.Stick;
+import org.fencecore.takeoff.Takeoff;
+import org.fencecore.units.tape.TapeFormat;
+
+/** Which pieces come out of which stick. */
+final class CutTable {
+
+    private CutTable() {}
+
+    static TextTable of(Takeoff takeoff, TapeFormat tape) {
+        TextTable table = TextTable.of("sticks", "lumber", "length", "cut", "left");
+        for (Stick stick : takeoff.sticks()) {
+            table.row(
+                    stick.count(),
+                    stick.lumber(),
+                    tape.format(stick.length()),
+                    stick.pieces().stream().map(piece -> cut(piece, tape)).collect(Collectors.joining("; ")),
+                    tape.format(stick.left()));
+        }
+        return table;
+    }
+
+    private static String cut(Piece piece, TapeFormat tape) {
+        return piece.label() + " " + tape.format(piece.length());
+    }
+}

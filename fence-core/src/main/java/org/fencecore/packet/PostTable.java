@@ -1,0 +1,40 @@
+package org.fencecore.packet;
+
+import java.util.HashSet;
+import java.util.Locale;
+import java.util.Set;
+import org.fencecore.FencePlan;
+import org.fencecore.Post;
+import org.fencecore.Run;
+import org.fencecore.units.tape.TapeFormat;
+
+/** The stake and hole list: every post once, in the run it is first met in. */
+final class PostTable {
+
+    private PostTable() {}
+
+    static TextTable of(FencePlan plan, TapeFormat tape) {
+        TextTable table = TextTable.of(
+                "post", "kind", "side", "along", "ground", "exposed", "in ground", "post length", "hole across", "hole deep");
+        TapeFormat heights = TapeFormat.decimalFeet(2);
+        Set<Post> listed = new HashSet<>();
+        for (Run run : plan.runs()) {
+            for (Post post : run.posts()) {
+                if (listed.add(post)) {
+                    table.row(
+                            post.number(),
+                            post.kind().name().toLowerCase(Locale.ROOT),
+                            run.side(),
+                            tape.format(run.station(post)),
+                            heights.format(post.ground()),
+                            tape.format(post.exposed()),
+                            tape.format(post.footing().embedment()),
+                            tape.format(post.footing().postLength()),
+                            tape.format(post.footing().holeDiameter()),
+                            tape.format(post.footing().holeDepth()));
+                }
+            }
+        }
+        return table;
+    }
+}

@@ -1,0 +1,78 @@
+package org.fencecore.packet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** A table of text, written in columns for people or with commas for programs. */
+final class TextTable {
+
+    private final List<String> header;
+    private final List<List<String>> rows = new ArrayList<>();
+
+    private TextTable(List<String> header) {
+        this.header = header;
+    }
+
+    static TextTable of(String... header) {
+        return new TextTable(List.of(header));
+    }
+
+    TextTable row(Object... cells) {
+        if (cells.length != header.size()) {
+            throw new IllegalArgumentException(
+                    "row had " + cells.length + " cells; the table has " + header.size() + " columns");
+        }
+        List<String> row = new ArrayList<>(cells.length);
+        for (Object cell : cells) {
+            row.add(cell.toString());
+        }
+        rows.add(row);
+        return this;
+    }
+
+    boolean isEmpty() {
+        return rows.isEmpty();
+    }
+
+    /** Columns two spaces apart, each as wide as its widest cell, the header underlined. */
+    String toText(String indent) {
+        int[] widths = new int[header.size()];
+        for (int column = 0; column < widths.length; column++) {
+            widths[column] = header.get(column).length();
+            for (List<String> row : rows) {
+                widths[column] = Math.max(widths[column], row.get(column).length());
+            }
+        }
+        List<String> rule = new ArrayList<>();
+        for (int width : widths) {
+            rule.add("-".repeat(width));
+        }
+        StringBuilder text = new StringBuilder();
+        List<List<String>> lines = new ArrayList<>(List.of(header, rule));
+        lines.addAll(rows);
+        for (List<String> line : lines) {
+            StringBuilder row = new StringBuilder(indent);
+            for (int column = 0; column < widths.length; column++) {
+                String cell = line.get(column);
+                row.append(cell).append(" ".repeat(widths[column] - cell.length() + 2));
+            }
+            text.append(row.toString().stripTrailing()).append('\n');
+        }
+        return text.toString();
+    }
+
+    /** Comma-separated values by RFC 4180, except that lines end with a line feed alone. */
+    String toCsv() {
+        List<List<String>> lines = new ArrayList<>(List.of(header));
+        lines.addAll(rows);
+        return lines.stream()
+                .map(line -> line.stream().map(TextTable::quoted).collect(Collectors.joining(",")))
+                .collect(Collectors.joining("\n", "", "\n"));
+    }
+
+    private static String quoted(String cell) {
+        boolean plain = cell.chars().noneMatch(c -> c == ',' || c == '"' || c == '\n' || c == '\r');
+        return plain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
+    }
+}

@@ -1,0 +1,38 @@
+package org.fencecore.takeoff;
+
+/** What a piece of lumber becomes. */
+public enum PieceKind {
+    /** A post, from its foot in the ground to its top. */
+    POST("post"),
+    /** A rail between two posts of the fence. */
+    RAIL("rail"),
+    /** A board of the fence or of a gate. */
+    BOARD("board"),
+    /** An upright of a gate's frame. */
+    GATE_STILE("gate stile"),
+    /** A level piece of a gate's frame. */
+    GATE_RAIL("gate rail"),
+    /** A brace across a gate's frame. */
+    GATE_BRACE("gate brace");
+
+    private final String words;
+
+    PieceKind(String words) {
+        this.words = words;
+    }
+
+    /** Writes a number of them, such as {@code 6 rails}. */
+    String counted(int count) {
+        return count + " " + words + (count == 1 ? "" : "s");
+    }
+
+    /**
+     * Returns its name in the trade's words, such as {@code gate stile}.
+     *
+     * @return the name
+     */
+    @Override
+    public String toString() {
+        return words;
+    }
+}

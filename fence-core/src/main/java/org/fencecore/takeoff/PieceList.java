@@ -1,0 +1,162 @@
+package org.fencecore.takeoff;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.fencecore.Bay;
+import org.fencecore.FencePlan;
+import org.fencecore.GateBay;
+import org.fencecore.Post;
+import org.fencecore.PostKind;
+import org.fencecore.RailCut;
+import org.fencecore.Run;
+import org.fencecore.Stretch;
+import org.fencecore.gate.FramePiece;
+import org.fencecore.gate.GateBrace;
+import org.fencecore.layout.BoardLayout;
+import org.fencecore.style.FenceStyle;
+import org.fencecore.units.Angle;
+import org.fencecore.units.Length;
+
+/** Goes through a plan and writes down every piece once: posts, rails, gates, boards. */
+final class PieceList {
+
+    static final int MOST_PIECES = 100_000;
+    static final int MOST_BOARDS = 10_000_000;
+
+    private final FencePlan plan;
+    private final FenceStyle style;
+    private final List<Piece> pieces = new ArrayList<>();
+
+    private PieceList(FencePlan plan) {
+        this.plan = plan;
+        this.style = plan.style();
+    }
+
+    static List<Piece> of(FencePlan plan) {
+        requireSize(plan);
+        PieceList list = new PieceList(plan);
+        plan.posts().forEach(list::addPost);
+        plan.runs().forEach(list::addRails);
+        plan.gates().forEach(list::addFrame);
+        for (Stretch stretch : plan.stretches()) {
+            stretch.boards().ifPresent(layout -> list.addBoards(stretch.toString(), layout, stretch.notchedBoards()));
+        }
+        for (GateBay gate : plan.gates()) {
+            gate.boards().ifPresent(layout -> list.addBoards(gate.name(), layout, 0));
+        }
+        return List.copyOf(list.pieces);
+    }
+
+    private static void requireSize(FencePlan plan) {
+        long sticks = plan.posts().size();
+        long boards = 0;
+        for (Stretch stretch : plan.stretches()) {
+            sticks += (long) stretch.bays().size() * plan.style().rails().rails();
+            boards += stretch.boardCount();
+        }
+        for (GateBay gate : plan.gates()) {
+            sticks += gate.design().pieces().size() + gate.design().braces().size();
+            boards += gate.boardCount();
+        }
+        if (sticks > MOST_PIECES || boards > MOST_BOARDS) {
+            throw new IllegalArgumentException("plan had " + sticks + " posts, rails and parts of gates and " + boards
+                    + " boards; a takeoff takes up to " + MOST_PIECES + " and " + MOST_BOARDS
+                    + ", so plan the job in parts, some sides of the lot at a time");
+        }
+    }
+
+    private void addPost(Post post) {
+        pieces.add(new Piece(
+                PieceKind.POST,
+                post.toString(),
+                1,
+                style.postLumber(),
+                post.footing().postLength(),
+                style.postLumber().width(),
+                EndCuts.SQUARE));
+    }
+
+    private void addRails(Run run) {
+        Post first = run.posts().get(0);
+        Post last = run.posts().get(run.posts().size() - 1);
+        int sides = plan.site().lot().courses().size();
+        for (Stretch stretch : run.stretches()) {
+            for (Bay bay : stretch.bays()) {
+                Optional<EndCuts.Mitre> start =
+                        bay.from().number() == first.number() ? mitre(first, run.side() - 1) : Optional.empty();
+                Optional<EndCuts.Mitre> end =
+                        bay.to().number() == last.number() ? mitre(last, run.side() % sides) : Optional.empty();
+                for (RailCut rail : bay.rails()) {
+                    pieces.add(new Piece(
+                            PieceKind.RAIL,
+                            bay + " rail " + rail.number(),
+                            1,
+                            style.railLumber(),
+                            rail.length(),
+                            style.railLumber().width(),
+                            EndCuts.plumb(rail.endCut(), style.railLumber().width(), start, end)));
+                }
+            }
+        }
+    }
+
+    /** Rails of two runs meet at a corner post in a mitre, each cut to half of the corner. */
+    private Optional<EndCuts.Mitre> mitre(Post post, int lotCorner) {
+        if (post.kind() != PostKind.CORNER) {
+            return Optional.empty();
+        }
+        return plan.site().lot().outline().map(outline -> {
+            Angle half = outline.corner(lotCorner).interiorAngle().dividedBy(2);
+            return new EndCuts.Mitre(Angle.RIGHT.minus(half).abs(), post.toString());
+        });
+    }
+
+    private void addFrame(GateBay gate) {
+        for (FramePiece piece : gate.design().pieces()) {
+            PieceKind kind = piece.member().isStile() ? PieceKind.GATE_STILE : PieceKind.GATE_RAIL;
+            addGatePiece(kind, gate.name() + " " + piece.member(), piece.length(), piece.width(), EndCuts.SQUARE);
+        }
+        int number = 0;
+        for (GateBrace brace : gate.design().braces()) {
+            number++;
+            addGatePiece(
+                    PieceKind.GATE_BRACE,
+                    gate.name() + " brace " + number,
+                    brace.length(),
+                    brace.width(),
+                    EndCuts.points(brace));
+        }
+    }
+
+    private void addGatePiece(PieceKind kind, String label, Length length, Length width, EndCuts ends) {
+        boolean ripped = width.compareTo(style.gateLumber().width()) < 0;
+        EndCuts cuts = ripped ? ends.and("ripped to " + Shown.inches(width)) : ends;
+        pieces.add(new Piece(kind, label, 1, style.gateLumber(), length, width, cuts));
+    }
+
+    /** Ripped boards all stand outside and notched ones inside, so no board is both. */
+    private void addBoards(String where, BoardLayout layout, int notched) {
+        Length full = style.boardLumber().width();
+        int ripped = layout.ripped().size();
+        addBoards(where, layout.count() - ripped - notched, full, EndCuts.SQUARE);
+        if (ripped > 0) {
+            Length width = layout.ripped().get(0).width();
+            addBoards(where, ripped, width, EndCuts.SQUARE.and("ripped to " + Shown.inches(width)));
+        }
+        addBoards(where, notched, full, EndCuts.SQUARE.and("notched round a post"));
+    }
+
+    private void addBoards(String where, int count, Length width, EndCuts ends) {
+        if (count > 0) {
+            pieces.add(new Piece(
+                    PieceKind.BOARD,
+                    where + " boards",
+                    count,
+                    style.boardLumber(),
+                    style.rails().boardLength(),
+                    width,
+                    ends));
+        }
+    }
+}

@@ -1,0 +1,237 @@
+package org.fencecore.takeoff;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.fencecore.FencePlan;
+import org.fencecore.style.Lumber;
+import org.fencecore.units.Length;
+import org.fencecore.worksheet.Citation;
+import org.fencecore.worksheet.Finding;
+import org.fencecore.worksheet.Severity;
+
+/**
+ * What to buy for a plan, which pieces to cut, and which stick each comes from.
+ *
+ * <p><b>Lumber.</b> Every piece of the plan is listed once and put on a stick of its lumber by best fit decreasing: the
+ * pieces go in turn, the longest first; each goes on the started stick that has the least room left for it, and where
+ * none has room a new stick is started, of the shortest length sold that takes the piece. Rails and gate parts of the
+ * same lumber share sticks. So there are never more sticks, nor more feet, than with one stick for each piece; but there
+ * may be more than the fewest possible. Each piece takes its length over all and one saw cut, of the kerf or, off square,
+ * of kerf / cos(cut), and slanting ends are not nested; the last cut of a stick may run off its end. Sticks are taken at the length they are sold by.
+ * Boards, which are all of one length, come as many to a board sold as it gives.
+ *
+ * <p><b>The rest</b> is counted by rule, and rounded up:
+ *
+ * <table>
+ * <caption>What is counted how</caption>
+ * <tr><th scope="col">item</th><th scope="col">rule</th><th scope="col">source</th></tr>
+ * <tr><td>concrete mix</td><td>the bags each hole takes, rounded up hole by hole</td><td>see {@code BagSize}</td></tr>
+ * <tr><td>gravel</td><td>the sum over all holes, up to the next half cubic foot, which is a bag</td><td>1</td></tr>
+ * <tr><td>screws or nails for boards</td><td>2 where a board crosses a rail, of the fence or of a gate; shorter than
+ * board and rail are thick together</td><td>1</td></tr>
+ * <tr><td>screws, rails to posts</td><td>2 at each end of a rail; they reach 2 in into the post</td><td>1</td></tr>
+ * <tr><td>screws, gate frames</td><td>2 at each end of a rail or brace; they reach 2 in past the stile</td><td>1</td></tr>
+ * <tr><td>coating of fasteners</td><td>hot-dip galvanized or stainless in treated wood</td><td>2</td></tr>
+ * <tr><td>hinges</td><td>2 a leaf; 3 if its frame is over 5 ft high, or it is wider than is reasonable</td><td>1</td></tr>
+ * <tr><td>latches</td><td>1 a gate</td><td>1</td></tr>
+ * <tr><td>batter boards</td><td>1 at each end of a string</td><td>1</td></tr>
+ * <tr><td>mason's line</td><td>each string and 3 ft past both ends, up to the next foot in all</td><td>1</td></tr>
+ * <tr><td>stakes</td><td>1 a post</td><td>1</td></tr>
+ * <tr><td>marking paint</td><td>1 can for each 50 holes begun</td><td>1</td></tr>
+ * </table>
+ *
+ * <p>Sources: 1 common practice, no source; 2 IBC 2012, section 2304.9.5.
+ *
+ * <p>Left out: spares and waste, spilt concrete and holes wider than true, splices, what stains and caps take, and
+ * whether fasteners and hinges carry their load. Local code and licensed practice decide.
+ *
+ * <p>A takeoff is immutable. It takes up to 100,000 posts, rails and gate parts, and up to 10,000,000 boards.
+ *
+ * <p>Example: see the package.
+ */
+public final class Takeoff {
+
+    private static final int PLACES_NAMED = 6;
+
+    private final TakeoffSpec spec;
+    private final List<Piece> pieces;
+    private final List<Stick> sticks;
+    private final List<MaterialLine> materials;
+    private final List<Finding> findings;
+
+    private Takeoff(FencePlan plan, TakeoffSpec spec) {
+        this.spec = spec;
+        this.pieces = PieceList.of(plan);
+        this.sticks = Cutting.of(pieces, spec.kerf());
+        this.materials = Materials.of(plan, pieces, sticks, spec);
+        this.findings = findings(plan, pieces);
+    }
+
+    /**
+     * Takes off a plan with a kerf of 1/8 in and 60 lb bags of concrete mix.
+     *
+     * @param plan the plan, buildable or not
+     * @return the takeoff
+     * @throws IllegalArgumentException if the plan has over 100,000 posts, rails and gate parts or over 10,000,000 boards
+     */
+    public static Takeoff of(FencePlan plan) {
+        return of(plan, TakeoffSpec.builder().build());
+    }
+
+    /**
+     * Takes off a plan.
+     *
+     * @param plan the plan, buildable or not
+     * @param spec how to count
+     * @return the takeoff
+     * @throws IllegalArgumentException if the plan has over 100,000 posts, rails and gate parts or over 10,000,000 boards
+     */
+    public static Takeoff of(FencePlan plan, TakeoffSpec spec) {
+        return new Takeoff(plan, spec);
+    }
+
+    /**
+     * Returns how it counts.
+     *
+     * @return the spec
+     */
+    public TakeoffSpec spec() {
+        return spec;
+    }
+
+    /**
+     * Returns every piece to cut, once: posts, rails bay by bay, the parts of each gate, and boards, those alike of one
+     * stretch or gate in one entry.
+     *
+     * @return the pieces, unmodifiable
+     */
+    public List<Piece> pieces() {
+        return pieces;
+    }
+
+    /**
+     * Returns the cut list: the sticks to buy and which pieces come from which. Pieces too long for any length sold are
+     * on none of them.
+     *
+     * @return the sticks, by lumber and, within it, in the order of their longest piece, unmodifiable
+     */
+    public List<Stick> sticks() {
+        return sticks;
+    }
+
+    /**
+     * Returns the shopping list in the order in which it is loaded: posts, rails and gate lumber, boards, then bags, then
+     * hardware, and last what the layout takes, which is wanted first on site.
+     *
+     * @return the lines, unmodifiable; what is not needed has none
+     */
+    public List<MaterialLine> materials() {
+        return materials;
+    }
+
+    /**
+     * Returns what keeps the list from being bought or cut as it stands:
+     *
+     * <ul>
+     *   <li>{@code piece-too-long}, a blocker: no length sold is long enough; the shopping list has the piece as one to
+     *       order;
+     *   <li>{@code piece-too-wide}, a blocker: the lumber is narrower than the piece;
+     *   <li>{@code plan-not-buildable}, a warning: the plan has blockers, and what could not be laid out is not counted.
+     * </ul>
+     *
+     * <p>The findings of the plan are not repeated.
+     *
+     * @return the findings, most serious first, unmodifiable; empty if all is well
+     */
+    public List<Finding> findings() {
+        return findings;
+    }
+
+    private static List<Finding> findings(FencePlan plan, List<Piece> pieces) {
+        List<Finding> findings = new ArrayList<>();
+        alike(pieces.stream()
+                        .filter(piece ->
+                                piece.lumber().shortestFor(piece.overall()).isEmpty())
+                        .toList())
+                .forEach(places -> findings.add(tooLong(places)));
+        alike(pieces.stream()
+                        .filter(piece -> piece.width().compareTo(piece.lumber().width()) > 0)
+                        .toList())
+                .forEach(places -> findings.add(tooWide(places)));
+        long blockers = plan.findings().stream()
+                .filter(finding -> finding.severity() == Severity.BLOCKER)
+                .count();
+        if (blockers > 0) {
+            findings.add(Finding.warning(
+                            "plan-not-buildable",
+                            "plan",
+                            "the plan has " + blockers + (blockers == 1 ? " blocker" : " blockers")
+                                    + ", and what could not be laid out is not counted here")
+                    .remedy("settle them first, then take off again"));
+        }
+        findings.sort(Comparator.comparing(Finding::severity).reversed());
+        return List.copyOf(findings);
+    }
+
+    /** Pieces of one kind and size share a finding. */
+    private static List<List<Piece>> alike(List<Piece> pieces) {
+        record Size(PieceKind kind, Length overall, Length width) {}
+        Map<Size, List<Piece>> sizes = new LinkedHashMap<>();
+        for (Piece piece : pieces) {
+            sizes.computeIfAbsent(new Size(piece.kind(), piece.overall(), piece.width()), size -> new ArrayList<>())
+                    .add(piece);
+        }
+        return List.copyOf(sizes.values());
+    }
+
+    private static String places(List<Piece> pieces) {
+        List<String> labels = pieces.stream().map(Piece::label).distinct().toList();
+        int more = labels.size() - PLACES_NAMED;
+        return more <= 0
+                ? Shown.list(labels)
+                : String.join(", ", labels.subList(0, PLACES_NAMED)) + " and " + more + " more like these";
+    }
+
+    private static Finding tooLong(List<Piece> pieces) {
+        Piece piece = pieces.get(0);
+        Lumber lumber = piece.lumber();
+        Length longest = lumber.lengths().get(lumber.lengths().size() - 1);
+        String needed = Shown.tapeRoundedUp(piece.overall());
+        String remedy = piece.kind() == PieceKind.RAIL
+                ? "set the posts nearer together, or order " + lumber + " of that length"
+                : "order " + lumber + " of that length, and add it to the lengths sold";
+        return Finding.blocker(
+                        "piece-too-long",
+                        places(pieces),
+                        "the " + piece.kind() + " takes " + needed + ", and the longest " + lumber + " sold is "
+                                + Shown.shelf(longest))
+                .remedy(remedy)
+                .source(Citation.GEOMETRY);
+    }
+
+    private static Finding tooWide(List<Piece> pieces) {
+        Piece piece = pieces.get(0);
+        return Finding.blocker(
+                        "piece-too-wide",
+                        places(pieces),
+                        "the " + piece.kind() + " is " + Shown.inches(piece.width()) + " wide, and " + piece.lumber()
+                                + " is " + Shown.inches(piece.lumber().width()))
+                .remedy("choose wider lumber for gates, or a narrower brace")
+                .source(Citation.GEOMETRY);
+    }
+
+    /**
+     * Describes the takeoff.
+     *
+     * @return the shopping list, a line each
+     */
+    @Override
+    public String toString() {
+        StringBuilder text = new StringBuilder("takeoff");
+        materials.forEach(line -> text.append("\n  ").append(line));
+        return text.toString();
+    }
+}

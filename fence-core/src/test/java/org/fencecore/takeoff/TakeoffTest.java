@@ -1,0 +1,385 @@
+package org.fencecore.takeoff;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
+import static org.assertj.core.api.Assertions.within;
+import static org.fencecore.Plans.gate;
+import static org.fencecore.Plans.rectangle;
+import static org.fencecore.Plans.shots;
+
+import java.util.List;
+import org.fencecore.FencePlan;
+import org.fencecore.FencePlanner;
+import org.fencecore.PostKind;
+import org.fencecore.footing.BagSize;
+import org.fencecore.gate.GateSpec;
+import org.fencecore.layout.BoardPattern;
+import org.fencecore.site.Site;
+import org.fencecore.slope.RailSpec;
+import org.fencecore.style.FenceStyle;
+import org.fencecore.style.Lumber;
+import org.fencecore.units.Length;
+import org.fencecore.units.Mass;
+import org.fencecore.units.Volume;
+import org.fencecore.worksheet.Finding;
+import org.fencecore.worksheet.Severity;
+import org.junit.jupiter.api.Test;
+
+class TakeoffTest {
+
+    /*
+     * Worked by hand for small(), all in inches: one side of 19 ft 6 1/4 in, level, in the usual style, with a gate beside its
+     * first post. Lot side 234 1/4; strings 6 inside; post centres half a post
+     * further, 7 3/4, so the run is 234.25 - 15.5 = 218.75. The gate opening of 42 1/4 begins at the face of post 1:
+     * post 2 at 1.75 + 42.25 + 1.75 = 45.75. The stretch of 218.75 - 45.75 = 173 takes 2 bays of 86 1/2 (96 at most).
+     * Posts: 1 end, 2 gate, 3 line, 4 end.
+     *
+     * Posts     exposed 2 + 72 = 74, in the ground half of that, 37: 111, from 10 ft.
+     * Rails     3 x 2 bays, each from the outer edge of one post to the middle of the next: 86.5 + 1.75 = 88.25.
+     * Boards    boarded 173 + 3.5 = 176.5 = 20 boards of 5.5 and 19 gaps of 3.5, so 20 outside and 19 inside. Inside
+     *           board i (from 0) covers 4.5 + 9i to 10 + 9i; of the posts, at 0 to 3.5, 86.5 to 90 and 173 to 176.5, only
+     *           the middle one is met, by board 9 (85.5 to 91): 1 notched.
+     * Gate      leaf 42.25 - 0.75 = 41.5 = 5 boards and 4 gaps of 3.5: 9 boards. Frame 72 - 4 - 4 = 64 high. Stiles 2 of
+     *           64, rails 2 of 41.5 - 7 = 34.5, brace sqrt(34.5^2 + 57^2) = 66.628 at atan(57 / 34.5) = 58.81 degrees.
+     * 2x4       6 rails, each from its own 8 ft: 96 - 88.375 = 7.625 left. Brace: the steeper cut takes 0.125 / cos 58.81
+     *           = 0.241, so 96 - 66.869 = 29.131 is left, too little for a gate rail. Stiles: 96 - 64.125 = 31.875 left,
+     *           too little as well. Both gate rails from one more: 96 - 2 x 34.625 = 26.75 left. In all 6 + 1 + 2 + 1 = 10.
+     * Concrete  (pi/4 x 10.5^2 - 3.5^2) x 37 = 2750.6 cu in = 1.592 cu ft; / 0.45 = 3.5: 4 bags of 60 lb, 16 for 4 posts.
+     * Gravel    pi/4 x 10.5^2 x 6 = 519.5 cu in = 0.3007 cu ft, 1.203 for 4 posts: 3 bags of 1/2 cu ft.
+     * Fasteners 39 boards x 3 rails x 2 + 9 boards x 2 rails x 2 = 270; 6 rails x 2 ends x 2 = 24; (2 rails + 1 brace) x
+     *           2 ends x 2 = 12. Hinges: the frame is over 5 ft high, so 3.
+     * Layout    string 234.25 - 12 = 222.25, and 36 past both ends: 294.25 = 24.5 ft, so 25.
+     */
+    private final Takeoff small = Takeoff.of(small());
+
+    private static FencePlan small() {
+        return FencePlanner.plan(smallSite().build(), FenceStyle.builder().build());
+    }
+
+    private static Site.Builder smallSite() {
+        return levelSide(234.25 / 12).gate(gate("garden gate", 1, 30.625 / 12, 42.25));
+    }
+
+    private static Site.Builder levelSide(double feet) {
+        return Site.on(rectangle(feet, 60)).fenceOn(1).ground(1, shots(0, 0, feet, 0));
+    }
+
+    @Test
+    void everyPieceOfASmallFenceIsListedOnce() {
+        assertThat(small.pieces())
+                .extracting(Piece::kind, Piece::label, Piece::count, piece -> Shown.inches(piece.length()))
+                .containsExactly(
+                        tuple(PieceKind.POST, "post 1", 1, "111 in"),
+                        tuple(PieceKind.POST, "post 2", 1, "111 in"),
+                        tuple(PieceKind.POST, "post 3", 1, "111 in"),
+                        tuple(PieceKind.POST, "post 4", 1, "111 in"),
+                        tuple(PieceKind.RAIL, "bay 1 rail 1", 1, "88 1/4 in"),
+                        tuple(PieceKind.RAIL, "bay 1 rail 2", 1, "88 1/4 in"),
+                        tuple(PieceKind.RAIL, "bay 1 rail 3", 1, "88 1/4 in"),
+                        tuple(PieceKind.RAIL, "bay 2 rail 1", 1, "88 1/4 in"),
+                        tuple(PieceKind.RAIL, "bay 2 rail 2", 1, "88 1/4 in"),
+                        tuple(PieceKind.RAIL, "bay 2 rail 3", 1, "88 1/4 in"),
+                        tuple(PieceKind.GATE_STILE, "garden gate hinge stile", 1, "64 in"),
+                        tuple(PieceKind.GATE_STILE, "garden gate latch stile", 1, "64 in"),
+                        tuple(PieceKind.GATE_RAIL, "garden gate bottom rail", 1, "34 1/2 in"),
+                        tuple(PieceKind.GATE_RAIL, "garden gate top rail", 1, "34 1/2 in"),
+                        tuple(PieceKind.GATE_BRACE, "garden gate brace 1", 1, "66 5/8 in"),
+                        tuple(PieceKind.BOARD, "post 2 to post 4 boards", 38, "72 in"),
+                        tuple(PieceKind.BOARD, "post 2 to post 4 boards", 1, "72 in"),
+                        tuple(PieceKind.BOARD, "garden gate boards", 9, "72 in"));
+        assertThat(small.pieces().get(14).cuts())
+                .isEqualTo("both ends pointed: 31.2 deg off square against the rail, 58.8 deg against the stile");
+        assertThat(small.pieces().get(15).cuts()).isEqualTo("square ends");
+        assertThat(small.pieces().get(16).cuts()).isEqualTo("square ends, notched round a post");
+    }
+
+    @Test
+    void theShoppingListOfASmallFence() {
+        assertThat(small.materials())
+                .extracting(MaterialLine::quantity, MaterialLine::unit, MaterialLine::item)
+                .containsExactly(
+                        tuple(4, "pieces", "4x4 post, 10 ft"),
+                        tuple(10, "pieces", "2x4, 8 ft"),
+                        tuple(48, "pieces", "1x6 board, 6 ft"),
+                        tuple(16, "bags of 60 lb", "concrete mix"),
+                        tuple(3, "bags of 1/2 cu ft", "gravel"),
+                        tuple(270, "pieces", "exterior screw or ring-shank nail, under 2 1/4 in"),
+                        tuple(24, "pieces", "structural screw, 3 1/2 in"),
+                        tuple(12, "pieces", "structural screw, 5 1/2 in"),
+                        tuple(3, "pieces", "gate hinge with its screws"),
+                        tuple(1, "pieces", "gate latch with its screws"),
+                        tuple(2, "pieces", "batter board, two stakes and a crosspiece"),
+                        tuple(25, "ft", "mason's line"),
+                        tuple(4, "pieces", "stake"),
+                        tuple(1, "cans", "marking paint"));
+        assertThat(small.materials())
+                .extracting(MaterialLine::note)
+                .startsWith(
+                        "4 posts",
+                        "6 rails, 2 gate stiles, 2 gate rails and 1 gate brace",
+                        "48 boards",
+                        "4 a hole for 4 posts; 6.37 cu ft in all",
+                        "1.2 cu ft under 4 posts");
+        assertThat(small.findings()).isEmpty();
+    }
+
+    @Test
+    void theCutListOfASmallFence() {
+        assertThat(small.sticks().subList(4, 14))
+                .extracting(Stick::toString)
+                .startsWith("2x4, 8 ft: bay 1 rail 1; 7 5/8 in left")
+                .endsWith(
+                        "2x4, 8 ft: garden gate brace 1; 2 ft 5 1/8 in left",
+                        "2x4, 8 ft: garden gate hinge stile; 2 ft 7 7/8 in left",
+                        "2x4, 8 ft: garden gate latch stile; 2 ft 7 7/8 in left",
+                        "2x4, 8 ft: garden gate bottom rail, garden gate top rail; 2 ft 2 3/4 in left");
+        assertThat(small.sticks().get(10).left().inches()).isEqualTo(29.131, within(0.001));
+    }
+
+    @Test
+    void thePackageExampleHolds() {
+        assertThat(Shown.tape(small().runs().get(0).length())).isEqualTo("18 ft 2 3/4 in");
+        assertThat(small.pieces().get(4).label()).isEqualTo("bay 1 rail 1");
+        assertThat(small.pieces().get(4).length()).isEqualTo(Length.ofFeetAndInches(7, 4.25));
+        assertThat(small.sticks().get(13).pieces())
+                .extracting(Piece::label)
+                .containsExactly("garden gate bottom rail", "garden gate top rail");
+        assertThat(small.sticks().get(13).left()).isEqualTo(Length.ofFeetAndInches(2, 2.75));
+        assertThat(small.materials().get(0).item()).isEqualTo("4x4 post, 10 ft");
+        assertThat(small.materials().get(0).quantity()).isEqualTo(4);
+    }
+
+    @Test
+    void aRailWithSlantingEndsIsLongerOverAllThanAlongItsEdge() {
+        // One bay of 90 1/2 in up 20 %: (90.5 + 3.5) x sqrt(1 + 0.2^2) = 95.8616 in along the edge would come from 8
+        // ft,
+        // but
+        // the ends of a 3 1/2 in deep rail slant by 3.5 x 0.2 = 0.7 in.
+        double feet = 106.0 / 12;
+        Site site = Site.on(rectangle(feet, 60))
+                .fenceOn(1)
+                .ground(1, shots(0, 0, feet, feet / 5))
+                .build();
+        Takeoff takeoff =
+                Takeoff.of(FencePlanner.plan(site, FenceStyle.builder().build()));
+
+        List<Piece> rails = only(PieceKind.RAIL, takeoff);
+        assertThat(rails).hasSize(3).allSatisfy(rail -> {
+            assertThat(rail.length().inches()).isEqualTo(95.8616, within(0.0001));
+            assertThat(rail.overall().inches()).isEqualTo(96.5616, within(0.0001));
+            assertThat(rail.cuts()).isEqualTo("both ends 11.3 deg off square");
+        });
+        assertThat(item("2x4, 10 ft", takeoff).quantity()).isEqualTo(3);
+    }
+
+    @Test
+    void railsAreMitredAtTheCorner() {
+        Site site = levelSide(20).fenceOn(2).ground(2, shots(0, 0, 60, 0)).build();
+        FencePlan plan = FencePlanner.plan(site, FenceStyle.builder().build());
+        int corner = plan.posts().stream()
+                .filter(post -> post.kind() == PostKind.CORNER)
+                .findFirst()
+                .orElseThrow()
+                .number();
+
+        List<Piece> mitred = only(PieceKind.RAIL, Takeoff.of(plan)).stream()
+                .filter(rail -> rail.cuts().contains("mitred"))
+                .toList();
+        assertThat(mitred).hasSize(6).allSatisfy(rail -> {
+            assertThat(rail.cuts()).isEqualTo("square ends, mitred 45 deg at post " + corner);
+            assertThat(rail.sawing()).isEqualTo(Math.sqrt(2), within(1e-12));
+        });
+    }
+
+    @Test
+    void aPieceLongerThanAnySoldIsNamedAndOrdered() {
+        // The frost takes the posts to 90 in: 74 + 90 = 164 in = 13 ft 8 in, and 4x4 is sold to 12 ft.
+        Site site = smallSite().frostDepth(Length.ofInches(90)).build();
+        Takeoff takeoff =
+                Takeoff.of(FencePlanner.plan(site, FenceStyle.builder().build()));
+
+        assertThat(takeoff.findings()).singleElement().satisfies(finding -> {
+            assertThat(finding.severity()).isEqualTo(Severity.BLOCKER);
+            assertThat(finding.code()).isEqualTo("piece-too-long");
+            assertThat(finding.place()).isEqualTo("post 1, post 2, post 3 and post 4");
+            assertThat(finding.message()).isEqualTo("the post takes 13 ft 8 in, and the longest 4x4 sold is 12 ft");
+        });
+        assertThat(item("4x4 post, 13 ft 8 in or longer", takeoff))
+                .extracting(MaterialLine::quantity, MaterialLine::note)
+                .containsExactly(4, "to order: 4 posts");
+        assertThat(takeoff.sticks()).noneMatch(stick -> stick.lumber().name().equals("4x4"));
+    }
+
+    @Test
+    void piecesAlikeShareAFindingAndTheFirstAreNamed() {
+        // 173 in at 5 ft at most are 3 bays of 57 2/3 in. Rails of the end bays measure 59.42 in, of the middle one
+        // 57.67;
+        // 1.40 m are 55.12 in.
+        FenceStyle style = FenceStyle.builder()
+                .railLumber(Lumber.twoByFour().soldIn(Length.ofMetres(1.4)))
+                .minimumPostSpacing(Length.ofFeet(3))
+                .maximumPostSpacing(Length.ofFeet(5))
+                .build();
+        FencePlan plan = FencePlanner.plan(smallSite().build(), style);
+
+        assertThat(Takeoff.of(plan).findings())
+                .extracting(Finding::place, Finding::message)
+                .containsExactly(
+                        tuple(
+                                "bay 1 rail 1, bay 1 rail 2, bay 1 rail 3, bay 3 rail 1, bay 3 rail 2 and bay 3 rail 3",
+                                "the rail takes 4 ft 11 7/16 in, and the longest 2x4 sold is 1.40 m"),
+                        tuple(
+                                "bay 2 rail 1, bay 2 rail 2 and bay 2 rail 3",
+                                "the rail takes 4 ft 9 11/16 in, and the longest 2x4 sold is 1.40 m"));
+    }
+
+    @Test
+    void shortBoardsShareAStick() {
+        // 38 + 1 + 9 boards of 30 in, two from each of 6 ft: 19 sticks, then one with a notched and a gate board, then
+        // 4.
+        Takeoff takeoff = Takeoff.of(smallWithBoards(Length.ofInches(30)));
+
+        assertThat(takeoff.sticks()
+                        .subList(takeoff.sticks().size() - 3, takeoff.sticks().size()))
+                .extracting(Stick::toString)
+                .containsExactly(
+                        "19 1x6, 6 ft: post 2 to post 4 boards, post 2 to post 4 boards; 11 3/4 in left",
+                        "1x6, 6 ft: post 2 to post 4 boards, garden gate boards; 11 3/4 in left",
+                        "4 1x6, 6 ft: garden gate boards, garden gate boards; 11 3/4 in left");
+        assertThat(item("1x6 board, 6 ft", takeoff).quantity()).isEqualTo(24);
+    }
+
+    @Test
+    void theSawCutDecidesWhetherTwoBoardsComeFromOne() {
+        FencePlan plan = smallWithBoards(Length.ofInches(36));
+
+        assertThat(item("1x6 board, 6 ft", Takeoff.of(plan)).quantity()).isEqualTo(48);
+        TakeoffSpec noKerf = TakeoffSpec.builder().kerf(Length.ZERO).build();
+        assertThat(item("1x6 board, 6 ft", Takeoff.of(plan, noKerf)).quantity()).isEqualTo(24);
+    }
+
+    private static FencePlan smallWithBoards(Length length) {
+        RailSpec rails = RailSpec.builder().boardLength(length).build();
+        return FencePlanner.plan(
+                smallSite().build(), FenceStyle.builder().rails(rails).build());
+    }
+
+    @Test
+    void rippedPiecesSayTheirWidth() {
+        // 8 ft boarded side by side takes two boards ripped to 4 in, as the example of the layout package works out.
+        Site site = levelSide((96 - 3.5 + 15.5) / 12).build();
+        FenceStyle style = FenceStyle.builder()
+                .pattern(BoardPattern.sideBySide(Length.ofInches(5.5)))
+                .build();
+
+        assertThat(only(PieceKind.BOARD, Takeoff.of(FencePlanner.plan(site, style))))
+                .extracting(Piece::count, piece -> piece.width().inches(), Piece::cuts)
+                .containsExactly(tuple(16, 5.5, "square ends"), tuple(2, 4.0, "square ends, ripped to 4 in"));
+
+        FenceStyle slim = FenceStyle.builder()
+                .gate(GateSpec.builder().braceWidth(Length.ofInches(2.5)).build())
+                .build();
+        assertThat(only(
+                        PieceKind.GATE_BRACE,
+                        Takeoff.of(FencePlanner.plan(smallSite().build(), slim))))
+                .singleElement()
+                .extracting(Piece::cuts)
+                .asString()
+                .endsWith(", ripped to 2 1/2 in");
+    }
+
+    @Test
+    void aBraceWiderThanItsLumberIsABlocker() {
+        FenceStyle style = FenceStyle.builder()
+                .gate(GateSpec.builder().braceWidth(Length.ofInches(5.5)).build())
+                .build();
+
+        assertThat(Takeoff.of(FencePlanner.plan(smallSite().build(), style)).findings())
+                .singleElement()
+                .satisfies(finding -> {
+                    assertThat(finding.code()).isEqualTo("piece-too-wide");
+                    assertThat(finding.place()).isEqualTo("garden gate brace 1");
+                    assertThat(finding.message()).isEqualTo("the gate brace is 5 1/2 in wide, and 2x4 is 3 1/2 in");
+                });
+    }
+
+    @Test
+    void aPlanThatCannotBeLaidOutLeavesAnEmptyListAndAWarning() {
+        Site noGround = Site.on(rectangle(50, 50)).fenceOn(1).build();
+        Takeoff takeoff =
+                Takeoff.of(FencePlanner.plan(noGround, FenceStyle.builder().build()));
+
+        assertThat(takeoff.pieces()).isEmpty();
+        assertThat(takeoff.materials()).isEmpty();
+        assertThat(takeoff.findings())
+                .extracting(Finding::severity, Finding::code)
+                .containsExactly(tuple(Severity.WARNING, "plan-not-buildable"));
+    }
+
+    @Test
+    void concreteComesInTheBagAskedFor() {
+        BagSize metric = new BagSize(Mass.ofKilograms(25), Volume.ofCubicMetres(0.0125));
+        TakeoffSpec spec = TakeoffSpec.builder().bag(metric).build();
+
+        // 1.592 cu ft = 0.04507 m3 a hole, 3.6 bags.
+        assertThat(item("concrete mix", Takeoff.of(small(), spec)))
+                .extracting(MaterialLine::quantity, MaterialLine::unit)
+                .containsExactly(16, "bags of 25 kg");
+    }
+
+    @Test
+    void millionsOfBoardsAreAFewEntries() {
+        // 300,000 ft in bays of 16 ft with two rails: 18,751 posts and 37,500 rails; about 1,030,000 boards of 3 1/2
+        // in.
+        RailSpec twoRails = RailSpec.builder().rails(2).build();
+        FenceStyle style = FenceStyle.builder()
+                .pattern(BoardPattern.sideBySide(Length.ofInches(3.5)))
+                .boardLumber(Lumber.oneByFour())
+                .rails(twoRails)
+                .maximumPostSpacing(Length.ofFeet(15.5))
+                .build();
+        FencePlan plan = FencePlanner.plan(levelSide(300_000).build(), style);
+        Takeoff takeoff = Takeoff.of(plan);
+
+        assertThat(plan.boardCount()).isGreaterThan(1_000_000);
+        assertThat(only(PieceKind.BOARD, takeoff)).hasSizeLessThanOrEqualTo(2);
+        assertThat(item("1x4 board, 6 ft", takeoff).quantity()).isEqualTo(plan.boardCount());
+    }
+
+    @Test
+    void aPlanOverTheLimitIsRefused() {
+        FenceStyle close = FenceStyle.builder()
+                .minimumPostSpacing(Length.ZERO)
+                .maximumPostSpacing(Length.ofFeet(1))
+                .build();
+        FencePlan plan = FencePlanner.plan(levelSide(26_000).build(), close);
+
+        assertThatThrownBy(() -> Takeoff.of(plan))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("a takeoff takes up to 100000 and 10000000")
+                .hasMessageContaining("plan the job in parts");
+    }
+
+    @Test
+    void aKerfOutOfRangeIsRefused() {
+        TakeoffSpec.Builder spec = TakeoffSpec.builder();
+        assertThatThrownBy(() -> spec.kerf(Length.ofInches(1.1)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("kerf was")
+                .hasMessageContaining("from 0 to 1 in");
+        assertThatThrownBy(() -> spec.kerf(Length.ofInches(-0.125))).isInstanceOf(IllegalArgumentException.class);
+        assertThat(spec.build().kerf()).isEqualTo(Length.ofInches(0.125));
+    }
+
+    private static List<Piece> only(PieceKind kind, Takeoff takeoff) {
+        return takeoff.pieces().stream().filter(piece -> piece.kind() == kind).toList();
+    }
+
+    private static MaterialLine item(String item, Takeoff takeoff) {
+        return takeoff.materials().stream()
+                .filter(line -> line.item().equals(item))
+                .findFirst()
+                .orElseThrow();
+    }
+}
