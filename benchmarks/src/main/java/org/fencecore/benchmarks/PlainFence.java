@@ -38,7 +38,7 @@ final class PlainFence {
 
     double[] station = new double[64];
     double[] ground = new double[64];
-    double[] exposed = new double[64];
+    double[] top = new double[64];
     double[] tributary = new double[64];
     double[] embedment = new double[64];
     double[] concrete = new double[64];
@@ -102,6 +102,9 @@ final class PlainFence {
             addPost(0, startGround);
         }
         int first = posts - 1;
+        // Both sides pass a corner post: it stands on the lower ground and reaches the higher boards.
+        ground[first] = Math.min(ground[first], startGround);
+        reach(first, startGround + CLEARANCE + BOARD_LENGTH);
         double here = 0;
         double hereGround = startGround;
         for (double centre : gateCentres) {
@@ -152,15 +155,19 @@ final class PlainFence {
             int more = 2 * posts;
             station = Arrays.copyOf(station, more);
             ground = Arrays.copyOf(ground, more);
-            exposed = Arrays.copyOf(exposed, more);
+            top = Arrays.copyOf(top, more);
             tributary = Arrays.copyOf(tributary, more);
             embedment = Arrays.copyOf(embedment, more);
             concrete = Arrays.copyOf(concrete, more);
         }
         station[posts] = at;
         ground[posts] = height;
-        exposed[posts] = CLEARANCE + BOARD_LENGTH;
+        top[posts] = height + CLEARANCE + BOARD_LENGTH;
         posts++;
+    }
+
+    private void reach(int post, double height) {
+        top[post] = Math.max(top[post], height);
     }
 
     /** Gives half a bay or opening to each of two neighbouring posts. */
@@ -222,10 +229,8 @@ final class PlainFence {
         for (int shot = pieceAt(open) + 1; shot < at.length && at[shot] < shut; shot++) {
             highest = Math.max(highest, height[shot]);
         }
-        double top = highest + CLEARANCE + BOARD_LENGTH;
-        for (int post = posts - 2; post < posts; post++) {
-            exposed[post] = Math.max(exposed[post], top - ground[post]);
-        }
+        reach(posts - 2, highest + CLEARANCE + BOARD_LENGTH);
+        reach(posts - 1, highest + CLEARANCE + BOARD_LENGTH);
         carry(posts - 2, shut - open + POST);
         double leaf = shut - open - HINGE_AND_LATCH_GAP;
         double frame = BOARD_LENGTH - 2 * RAIL_FROM_BOARD_END;
@@ -278,14 +283,13 @@ final class PlainFence {
 
     /** Depth by wind, frost, the least and the rule of a third, rounded up to the inch; concrete in cubic inches. */
     private void setInGround(int post) {
-        double top = exposed[post];
+        double exposed = top[post] - ground[post];
         // To a sixteenth, so that bays which differ by rounding have the same footing; a hair less is not one more.
         double width = Math.ceil(tributary[post] * 16 - 1e-6) / 16;
-        double force = FenceJob.WIND_PSF / 144 * width * (top - CLEARANCE);
-        double reach = Math.max(0.55 * top, (CLEARANCE + top) / 2);
-        double bearing = LATERAL_BEARING_PSF_PER_FOOT / 1728;
-        double wind = poleDepth(force, reach, bearing, HOLE);
-        double depth = Math.max(Math.max(wind, FenceJob.FROST_DEPTH), Math.max(LEAST_EMBEDMENT, top / 2));
+        double force = FenceJob.WIND_PSF / 144 * width * (exposed - CLEARANCE);
+        double above = Math.max(0.55 * exposed, (CLEARANCE + exposed) / 2);
+        double wind = poleDepth(force, above, LATERAL_BEARING_PSF_PER_FOOT / 1728, HOLE);
+        double depth = Math.max(Math.max(wind, FenceJob.FROST_DEPTH), Math.max(LEAST_EMBEDMENT, exposed / 2));
         embedment[post] = Math.ceil(depth - 1e-6);
         concrete[post] = (Math.PI / 4 * HOLE * HOLE - POST * POST) * embedment[post];
     }

@@ -49,7 +49,8 @@ class PlainFenceTest {
         for (int i = 0; i < plain.posts; i++) {
             Post post = plan.posts().get(i);
             assertThat(post.ground().inches()).as("ground at %s", post).isCloseTo(plain.ground[i], INCHES);
-            assertThat(post.exposed().inches()).as("height of %s", post).isCloseTo(plain.exposed[i], INCHES);
+            assertThat(post.top().inches()).as("top of %s", post).isCloseTo(plain.top[i], INCHES);
+            assertThat(post.exposed().inches()).isCloseTo(plain.top[i] - plain.ground[i], INCHES);
             // Both round up to the whole inch.
             assertThat(post.footing().embedment().inches())
                     .as("embedment of %s", post)
