@@ -6,6 +6,7 @@ import org.fencecore.FencePlanner;
 import org.fencecore.Stretch;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.BoardPlacement;
+import org.fencecore.layout.Face;
 import org.fencecore.units.Length;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -33,6 +34,7 @@ public class BoardsBenchmark {
 
     private static final int FEET = 5000;
     private static final double BOARD = 5.5;
+    private static final long BOARD_NANOMETRES = 139_700_000;
 
     private final List<BoardLayout> layouts =
             FencePlanner.plan(FenceJob.ofFeet(FEET).site(), FenceJob.style()).stretches().stream()
@@ -40,6 +42,9 @@ public class BoardsBenchmark {
                     .flatMap(boards -> boards.stream())
                     .toList();
     private final PlainFence plain = PlainFence.plan(FenceJob.ofFeet(FEET));
+    private final long[] boardedNanometres = layouts.stream()
+            .mapToLong(layout -> layout.clearLength().nanometres())
+            .toArray();
 
     /** How many boards there are. */
     int count() {
@@ -65,6 +70,47 @@ public class BoardsBenchmark {
         for (BoardLayout layout : layouts) {
             for (BoardPlacement board : layout.boards()) {
                 sum = sum.plus(board.left()).plus(board.right());
+            }
+        }
+        return sum;
+    }
+
+    /** The boards of the plan row by row, outside and then inside. */
+    @Benchmark
+    public long placementsByRow() {
+        long sum = 0;
+        for (BoardLayout layout : layouts) {
+            sum += edges(layout.row(Face.OUTSIDE).boards())
+                    + edges(layout.row(Face.INSIDE).boards());
+        }
+        return sum;
+    }
+
+    private static long edges(List<BoardPlacement> boards) {
+        long sum = 0;
+        for (BoardPlacement board : boards) {
+            sum += board.left().nanometres() + board.right().nanometres();
+        }
+        return sum;
+    }
+
+    /** A loop on whole nanometres that shares out what the gaps leave over, as the plan does: a division a gap. */
+    @Benchmark
+    public long plainNanometres() {
+        long sum = 0;
+        for (int stretch = 0; stretch < plain.stretches; stretch++) {
+            int boards = plain.boards[stretch];
+            long gaps = boardedNanometres[stretch] - boards * BOARD_NANOMETRES;
+            long spaces = boards - 1L;
+            long gapStart = 0;
+            for (int board = 0; board < boards; board++) {
+                long left = board * BOARD_NANOMETRES + (2L * board * gaps + spaces) / (2 * spaces);
+                if (board > 0) {
+                    long behind = gapStart - (BOARD_NANOMETRES - (left - gapStart)) / 2;
+                    sum += behind + (behind + BOARD_NANOMETRES);
+                }
+                gapStart = left + BOARD_NANOMETRES;
+                sum += left + gapStart;
             }
         }
         return sum;
