@@ -1,21 +1,27 @@
 package org.fencecore;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fencecore.geometry.Corner;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Polygon;
 import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.ProfilePoint;
 import org.fencecore.geometry.Segment;
 import org.fencecore.geometry.Side;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
+import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Finding;
 
 /** The lines of one fenced side: lot side, string and post line, and how the fence ends at both of its corners. */
 final class FenceLine {
+
+    /** A post stands a little off the lot corner where the shot was taken; further than this is another matter. */
+    private static final Length FURTHEST_PAST_SHOTS = Length.ofFeet(2);
 
     final int side;
     final Segment string;
@@ -55,17 +61,26 @@ final class FenceLine {
         Length half = style.postLumber().width().dividedBy(2);
         Corner start = postLines.corner(startCorner);
         Corner end = postLines.corner(endCorner);
-        // Seen from the post line, the rails' outer faces lie this far outside; there both runs' rails meet.
-        Length out = half.plus(style.railLumber().thickness()).negated();
-        railPastStart = cornerAtStart ? start.mitreRun(out).negated() : half;
-        railPastEnd = cornerAtEnd ? end.mitreRun(out).negated() : half;
-        // The arriving run's boards stop flush with its rails; the first board that leaves covers their edge, which
-        // lies the board's thickness times the sine of the corner further back.
+        Length face = half.plus(style.railLumber().thickness());
+        railPastStart = cornerAtStart ? longPoint(start, half, face) : half;
+        railPastEnd = cornerAtEnd ? longPoint(end, half, face) : half;
+        // The arriving run's boards stop where the rails' outer faces meet; the first board that leaves covers their
+        // edge, which lies the board's thickness times the sine of the corner further back.
         Length lap = style.boardLumber()
                 .thickness()
                 .times(Ratio.of(start.interiorAngle().sin()));
-        boardsPastStart = cornerAtStart ? railPastStart.plus(lap) : half;
-        boardsPastEnd = railPastEnd;
+        boardsPastStart = cornerAtStart ? pastTo(start, face).plus(lap) : half;
+        boardsPastEnd = cornerAtEnd ? pastTo(end, face) : half;
+    }
+
+    /** How far past a corner post's middle the lines meet that lie so far outside both post lines; negative if before. */
+    private static Length pastTo(Corner corner, Length outside) {
+        return corner.mitreRun(outside.negated()).negated();
+    }
+
+    /** A mitred rail's long point is on its outer face, but on its inner one where the corner points into the lot. */
+    private static Length longPoint(Corner corner, Length innerFace, Length outerFace) {
+        return Length.max(pastTo(corner, innerFace), pastTo(corner, outerFace));
     }
 
     /** The ground under the post line, in stations along it; empty, with a finding, when the shots do not cover it. */
@@ -74,12 +89,15 @@ final class FenceLine {
         Interval needed = Interval.of(startAlongSide, startAlongSide.plus(postLine.length()));
         if (shots.isEmpty()) {
             findings.add(Finding.blocker("no-ground", "side " + side, "no heights of the ground were given")
-                    .remedy("take at least two shots on this side, from " + Shown.alongSide(needed.start()) + " or before to "
-                            + Shown.alongSide(needed.end()) + " or beyond"));
+                    .remedy("take at least two shots on this side, from " + Shown.alongSide(needed.start())
+                            + " or before to " + Shown.alongSide(needed.end()) + " or beyond"));
             return Optional.empty();
         }
-        if (!shots.get().covers(needed)) {
-            Interval have = shots.get().extent();
+        Profile profile = shots.get();
+        Interval have = profile.extent();
+        Length before = have.start().minus(needed.start());
+        Length after = needed.end().minus(have.end());
+        if (Length.max(before, after).compareTo(FURTHEST_PAST_SHOTS) > 0) {
             findings.add(Finding.blocker(
                             "ground-not-covered",
                             "side " + side,
@@ -87,11 +105,39 @@ final class FenceLine {
                                     + Shown.alongSide(have.end()) + ", and the fence from "
                                     + Shown.alongSide(needed.start()) + " to " + Shown.alongSide(needed.end())
                                     + " along the side")
-                    .remedy("take shots at both lot corners"));
+                    .remedy("take shots at both ends of the fence"));
             return Optional.empty();
         }
-        return Optional.of(shots.get()
-                .between(needed.start(), needed.end())
-                .shiftedBy(startAlongSide.negated(), Length.ZERO));
+        if (before.isPositive() || after.isPositive()) {
+            findings.add(Finding.note(
+                            "ground-continued",
+                            "side " + side,
+                            "the fence reaches up to " + Shown.tape(Length.max(before, after))
+                                    + " past the ground shots, where the ground was taken to go on at the same grade")
+                    .remedy("take shots at both ends of the fence"));
+            profile = continued(profile, needed);
+        }
+        return Optional.of(
+                profile.between(needed.start(), needed.end()).shiftedBy(startAlongSide.negated(), Length.ZERO));
+    }
+
+    private static Profile continued(Profile shots, Interval needed) {
+        List<ProfilePoint> points = new ArrayList<>(shots.points());
+        ProfilePoint first = points.get(0);
+        ProfilePoint last = points.get(points.size() - 1);
+        if (needed.start().compareTo(first.station()) < 0) {
+            Slope grade = shots.slopeAt(first.station());
+            points.add(0, on(first, grade, needed.start()));
+        }
+        if (needed.end().compareTo(last.station()) > 0) {
+            Slope grade = shots.slopeBetween(
+                    shots.points().get(shots.points().size() - 2).station(), last.station());
+            points.add(on(last, grade, needed.end()));
+        }
+        return Profile.of(points);
+    }
+
+    private static ProfilePoint on(ProfilePoint known, Slope grade, Length station) {
+        return new ProfilePoint(station, known.elevation().plus(grade.riseOver(station.minus(known.station()))));
     }
 }

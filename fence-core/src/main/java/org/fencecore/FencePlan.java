@@ -76,9 +76,7 @@ public final class FencePlan {
      * @return the bays along the fence, unmodifiable
      */
     public List<Bay> bays() {
-        return stretches().stream()
-                .flatMap(stretch -> stretch.bays().stream())
-                .toList();
+        return stretches().stream().flatMap(stretch -> stretch.bays().stream()).toList();
     }
 
     /**

@@ -68,7 +68,6 @@ final class FootingNotes {
         if (parts.size() == 1) {
             return (posts.size() == 1 ? "post " : "posts ") + parts.get(0);
         }
-        return "posts " + String.join(", ", parts.subList(0, parts.size() - 1)) + " and "
-                + parts.get(parts.size() - 1);
+        return "posts " + String.join(", ", parts.subList(0, parts.size() - 1)) + " and " + parts.get(parts.size() - 1);
     }
 }

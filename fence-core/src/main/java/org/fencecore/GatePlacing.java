@@ -66,8 +66,8 @@ final class GatePlacing {
                                 "its opening begins at " + along(wanted.start()) + ", before that of "
                                         + before.location().name() + " ends at "
                                         + along(before.opening().end()))
-                        .remedy("move one of them; with a shared post the openings must be "
-                                + Shown.tape(half.times(2)) + " apart"));
+                        .remedy("move one of them; with a shared post the openings must be " + Shown.tape(half.times(2))
+                                + " apart"));
             } else if (wanted.start().compareTo(free.minus(hole)) < 0
                     || wanted.end().compareTo(last.plus(hole)) > 0) {
                 findings.add(Finding.blocker(
@@ -76,7 +76,8 @@ final class GatePlacing {
                                 "its opening from " + along(wanted.start()) + " to " + along(wanted.end())
                                         + " reaches past the posts of this side, whose faces are at " + along(half)
                                         + " and " + along(last))
-                        .remedy("centre it from " + along(half.plus(wanted.length().dividedBy(2))) + " to "
+                        .remedy("centre it from "
+                                + along(half.plus(wanted.length().dividedBy(2))) + " to "
                                 + along(last.minus(wanted.length().dividedBy(2)))));
             } else {
                 Interval opening = settle(gate, wanted, free, last);

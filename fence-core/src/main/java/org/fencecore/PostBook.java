@@ -65,7 +65,8 @@ final class PostBook {
         }
 
         private Length exposed() {
-            return Objects.requireNonNull(top, "top of a post that nothing stands at").minus(ground);
+            return Objects.requireNonNull(top, "top of a post that nothing stands at")
+                    .minus(ground);
         }
 
         /** Adds half of a bay or opening to the fence whose wind the post carries. */

@@ -38,7 +38,12 @@ final class RunDraft {
 
     /** Fence between two fixed posts: which posts of this run, and all that does not need them finished. */
     private record StretchDraft(
-            int firstPost, SlopeFit slope, Interval boarded, Interval railed, Optional<BoardLayout> boards, int notched) {}
+            int firstPost,
+            SlopeFit slope,
+            Interval boarded,
+            Interval railed,
+            Optional<BoardLayout> boards,
+            int notched) {}
 
     /** A gate and which post of this run it begins at. */
     private record GateDraft(
@@ -55,8 +60,7 @@ final class RunDraft {
         this.book = book;
         this.findings = findings;
         this.half = style.postLumber().width().dividedBy(2);
-        List<GatePlacing.Placed> placed =
-                GatePlacing.place(site.gates(), line, style, style.holeDiameter(), findings);
+        List<GatePlacing.Placed> placed = GatePlacing.place(site.gates(), line, style, style.holeDiameter(), findings);
         layOut(placed);
     }
 
@@ -86,12 +90,7 @@ final class RunDraft {
     private void enterCorner(int lotCorner, boolean shared, Length station) {
         PostKind kind = shared ? PostKind.CORNER : PostKind.END;
         posts.add(book.atCorner(
-                lotCorner,
-                kind,
-                line.postLine.pointAt(station),
-                ground.elevationAt(station),
-                line.side,
-                findings));
+                lotCorner, kind, line.postLine.pointAt(station), ground.elevationAt(station), line.side, findings));
         stations.add(station);
     }
 
@@ -102,8 +101,8 @@ final class RunDraft {
         if (station.equals(here)) {
             return;
         }
-        PostSpacing spacing = PostSpacing.equalBays(
-                station.minus(here), style.maximumPostSpacing(), style.minimumPostSpacing());
+        PostSpacing spacing =
+                PostSpacing.equalBays(station.minus(here), style.maximumPostSpacing(), style.minimumPostSpacing());
         for (Length along : spacing.stations().subList(1, spacing.bayCount())) {
             enter(PostKind.LINE, here.plus(along));
         }
@@ -120,7 +119,8 @@ final class RunDraft {
         List<Length> at = List.copyOf(stations.subList(first, stations.size()));
         if (isTooSteep(first)) {
             Length usual = style.rack().clearance().plus(style.rails().boardLength());
-            posts.subList(first, posts.size()).forEach(post -> post.reach(post.ground().plus(usual)));
+            posts.subList(first, posts.size())
+                    .forEach(post -> post.reach(post.ground().plus(usual)));
             return;
         }
         SlopeFit slope = SlopeFit.rack(ground, at, style.rack());
@@ -191,7 +191,8 @@ final class RunDraft {
         }
         int notched = 0;
         for (Length post : at) {
-            Interval body = Interval.of(post.minus(half), post.plus(half)).shiftedBy(boarded.start().negated());
+            Interval body = Interval.of(post.minus(half), post.plus(half))
+                    .shiftedBy(boarded.start().negated());
             notched += boards.get().row(Face.INSIDE).boardsMeeting(body).size();
         }
         return notched;
@@ -201,10 +202,7 @@ final class RunDraft {
         Interval opening = gate.opening();
         String place = "side " + line.side + ", " + gate.location().name();
         GateDesign design = GateDesign.forOpening(
-                opening.length(),
-                style.gateFrameHeight(),
-                gate.location().hinges(),
-                style.gate());
+                opening.length(), style.gateFrameHeight(), gate.location().hinges(), style.gate());
         tell(design.findings(), place);
         Length bottom = ground.between(opening.start(), opening.end())
                 .highest()
@@ -229,7 +227,8 @@ final class RunDraft {
 
     /** Puts the run together from the finished posts; bays are numbered on from those of the runs before. */
     Run build(List<Post> finished, int baysBefore) {
-        List<Post> own = posts.stream().map(post -> finished.get(post.number - 1)).toList();
+        List<Post> own =
+                posts.stream().map(post -> finished.get(post.number - 1)).toList();
         List<Stretch> built = new ArrayList<>();
         int number = baysBefore;
         for (StretchDraft draft : stretches) {

@@ -15,8 +15,8 @@ import net.jqwik.api.Provide;
 import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Segment;
 import org.fencecore.layout.BoardLayout;
-import org.fencecore.layout.BoardPlacement;
 import org.fencecore.layout.BoardPattern;
+import org.fencecore.layout.BoardPlacement;
 import org.fencecore.layout.Face;
 import org.fencecore.site.Course;
 import org.fencecore.site.GateLocation;
@@ -70,7 +70,8 @@ class FencePlannerProperties {
             }
             Collections.reverse(courses);
             Site.Builder site = Site.on(LotBoundary.of(courses)).fenceOn(2, 3, 4);
-            IntStream.rangeClosed(1, 3).forEach(side -> site.ground(5 - side, ground(side).reversed()));
+            IntStream.rangeClosed(1, 3)
+                    .forEach(side -> site.ground(5 - side, ground(side).reversed()));
             GateLocation gate = gate();
             site.gate(GateLocation.named("gate")
                     .onSide(4)
@@ -133,7 +134,8 @@ class FencePlannerProperties {
         Length reach = USUAL.holeDiameter().dividedBy(2);
         for (Segment side : plan.site().lot().outline().orElseThrow().sides()) {
             assertThat(plan.posts())
-                    .allSatisfy(post -> assertThat(side.distanceTo(post.centre())).isGreaterThanOrEqualTo(reach));
+                    .allSatisfy(
+                            post -> assertThat(side.distanceTo(post.centre())).isGreaterThanOrEqualTo(reach));
         }
         assertThat(plan.posts())
                 .extracting(Post::number)
@@ -172,7 +174,8 @@ class FencePlannerProperties {
             for (Stretch stretch : run.stretches()) {
                 Profile bottom = stretch.slope().bottomLine();
                 assertThat(run.ground()
-                                .between(bottom.extent().start(), bottom.extent().end())
+                                .between(
+                                        bottom.extent().start(), bottom.extent().end())
                                 .clearanceUnder(bottom)
                                 .min())
                         .isGreaterThanOrEqualTo(USUAL.rack().minimumClearance().minus(nanometre));
@@ -204,8 +207,7 @@ class FencePlannerProperties {
         double metre = 0.3048;
         LotBoundary metric = LotBoundary.of(yard.lot().courses().stream()
                 .map(course -> Course.of(
-                        course.bearing(),
-                        Length.ofMetres(course.distance().feet() * metre)))
+                        course.bearing(), Length.ofMetres(course.distance().feet() * metre)))
                 .toList());
         Site.Builder site = Site.on(metric).fenceOn(1, 2, 3);
         IntStream.rangeClosed(1, 3).forEach(side -> site.ground(side, yard.ground(side)));
@@ -217,7 +219,8 @@ class FencePlannerProperties {
         FencePlan inMetres = FencePlanner.plan(site.build(), USUAL);
         assertThat(inMetres.posts()).hasSameSizeAs(plan.posts());
         for (int i = 0; i < plan.posts().size(); i++) {
-            assertThat(inMetres.posts().get(i).centre()).isEqualTo(plan.posts().get(i).centre());
+            assertThat(inMetres.posts().get(i).centre())
+                    .isEqualTo(plan.posts().get(i).centre());
             assertThat(inMetres.posts().get(i).footing().embedment())
                     .isEqualTo(plan.posts().get(i).footing().embedment());
         }

@@ -57,7 +57,9 @@ class FencePlannerTest {
         assertThat(plan.posts().get(0).kind()).isEqualTo(PostKind.END);
         assertThat(plan.posts().get(3).kind()).isEqualTo(PostKind.LINE);
         assertThat(plan.posts()).allSatisfy(post -> assertThat(post.exposed()).isEqualTo(in(74)));
-        assertThat(plan.bays()).hasSize(7).allSatisfy(bay -> assertThat(bay.spacing()).isEqualTo(in(83.5)));
+        assertThat(plan.bays())
+                .hasSize(7)
+                .allSatisfy(bay -> assertThat(bay.spacing()).isEqualTo(in(83.5)));
 
         assertThat(plan.bays().get(0).rails()).extracting(RailCut::length).containsOnly(in(85.25));
         assertThat(plan.bays().get(3).rails()).extracting(RailCut::length).containsOnly(in(83.5));
@@ -70,8 +72,7 @@ class FencePlannerTest {
         BoardLayout boards = stretch.boards().orElseThrow();
         assertThat(boards.row(Face.OUTSIDE).count()).isEqualTo(66);
         assertThat(boards.row(Face.INSIDE).count()).isEqualTo(65);
-        assertThat(boards.row(Face.OUTSIDE).gap().inches())
-                .isCloseTo(225 / 65.0, offset(1e-6));
+        assertThat(boards.row(Face.OUTSIDE).gap().inches()).isCloseTo(225 / 65.0, offset(1e-6));
         assertThat(plan.boardCount()).isEqualTo(131);
         assertThat(plan.isBuildable()).isTrue();
     }
@@ -85,7 +86,8 @@ class FencePlannerTest {
             assertThat(run.string().distanceTo(post.centre())).isEqualTo(in(3.5 / 2));
             assertThat(post.footing().holeDiameter()).isEqualTo(in(10.5));
         }
-        assertThat(plan.bays()).allSatisfy(bay -> assertThat(bay.spacing()).isBetween(Length.ofFeet(6), Length.ofFeet(8)));
+        assertThat(plan.bays())
+                .allSatisfy(bay -> assertThat(bay.spacing()).isBetween(Length.ofFeet(6), Length.ofFeet(8)));
         assertThat(plan.bays())
                 .allSatisfy(bay -> assertThat(bay.slope().clearance().min()).isBetween(in(1), in(2)));
     }
@@ -150,23 +152,56 @@ class FencePlannerTest {
         assertThat(first.posts().get(first.posts().size() - 1))
                 .isSameAs(second.posts().get(0))
                 .satisfies(post -> assertThat(post.kind()).isEqualTo(PostKind.CORNER));
-        assertThat(first.stretches().get(0).boarded().end()).isEqualTo(first.length().plus(in(3.25)));
+        assertThat(first.stretches().get(0).boarded().end())
+                .isEqualTo(first.length().plus(in(3.25)));
         assertThat(second.stretches().get(0).boarded().start()).isEqualTo(in(-4));
         List<RailCut> lastRails = first.stretches().get(0).bays().get(6).rails();
         assertThat(lastRails.get(0).length())
                 .isEqualTo(first.stretches().get(0).bays().get(6).spacing().plus(in(3.25)));
     }
 
+    /**
+     * The inner corner of an L, 270 degrees inside: the outer faces of the rails meet 1 3/4 + 1 1/2 = 3 1/4 in before the
+     * post's middle, so the long points are on the inner faces, 1 3/4 in before it. The boards that arrive stop where the
+     * faces meet, and those that leave begin clear of their 3/4 in.
+     */
+    @Test
+    void railsAndBoardsAtACornerThatPointsIntoTheLot() {
+        LotBoundary lot = LotBoundary.of(List.of(
+                Plans.course(90, 100),
+                Plans.course(0, 60),
+                Plans.course(270, 40),
+                Plans.course(0, 80),
+                Plans.course(270, 60),
+                Plans.course(180, 140)));
+        Site site = Site.on(lot)
+                .fenceOn(3, 4)
+                .ground(3, shots(0, 0, 40, 0))
+                .ground(4, shots(0, 0, 80, 0))
+                .build();
+        FencePlan plan = FencePlanner.plan(site, USUAL);
+
+        Stretch arriving = plan.runs().get(0).stretches().get(0);
+        Stretch leaving = plan.runs().get(1).stretches().get(0);
+        Bay lastBay = arriving.bays().get(arriving.bays().size() - 1);
+        assertThat(lastBay.rails().get(0).length()).isEqualTo(lastBay.spacing().minus(in(1.75)));
+        assertThat(arriving.boarded().end())
+                .isEqualTo(plan.runs().get(0).length().minus(in(3.25)));
+        assertThat(leaving.boarded().start()).isEqualTo(in(3.25 + 0.75));
+    }
+
     /** 2.5 ft up in 50 ft is 5 %: every rail is sqrt(1.0025) longer, and the marks on the post stay those of the top. */
     @Test
     void railsFollowAnEvenGrade() {
-        Site site = Site.on(rectangle(50, 40)).fenceOn(1).ground(1, shots(0, 0, 50, 2.5)).build();
+        Site site = Site.on(rectangle(50, 40))
+                .fenceOn(1)
+                .ground(1, shots(0, 0, 50, 2.5))
+                .build();
         FencePlan plan = FencePlanner.plan(site, USUAL);
 
         Bay bay = plan.bays().get(3);
         assertThat(bay.slope().grade().percent()).isCloseTo(5, offset(1e-6));
-        assertThat(bay.rails().get(0).length().inches())
-                .isCloseTo(83.5 * Math.sqrt(1.0025), offset(1e-6));
+        assertThat(bay.rails().get(0).length().inches()).isCloseTo(83.5 * Math.sqrt(1.0025), offset(1e-6));
         RailMarks top = bay.rails().get(2).from();
         assertThat(top.top()).isEqualTo(in(70));
     }
@@ -196,7 +231,8 @@ class FencePlannerTest {
         assertThat(windyPlan.posts().get(3).footing().embedment())
                 .isGreaterThan(calmPost.footing().embedment())
                 .isGreaterThan(windyPlan.posts().get(0).footing().embedment());
-        assertThat(windyPlan.posts().get(3).footing()).isSameAs(windyPlan.posts().get(4).footing());
+        assertThat(windyPlan.posts().get(3).footing())
+                .isSameAs(windyPlan.posts().get(4).footing());
     }
 
     // ---- what is wrong ----
@@ -273,8 +309,11 @@ class FencePlannerTest {
         assertThat(plan.gates().get(0).to()).isSameAs(plan.gates().get(1).from());
         assertThat(plan.gates().get(1).opening().start())
                 .isEqualTo(plan.gates().get(0).opening().end().plus(in(3.5)));
-        assertThat(plan.gates().get(2).to()).isSameAs(plan.posts().get(plan.posts().size() - 1));
-        assertThat(plan.findings()).filteredOn(finding -> finding.code().equals("gate-moved")).hasSize(2);
+        assertThat(plan.gates().get(2).to())
+                .isSameAs(plan.posts().get(plan.posts().size() - 1));
+        assertThat(plan.findings())
+                .filteredOn(finding -> finding.code().equals("gate-moved"))
+                .hasSize(2);
     }
 
     @Test
@@ -286,7 +325,10 @@ class FencePlannerTest {
 
     @Test
     void groundThatDoesNotCoverTheRun() {
-        Site site = Site.on(rectangle(50, 40)).fenceOn(1).ground(1, shots(5, 0, 50, 0)).build();
+        Site site = Site.on(rectangle(50, 40))
+                .fenceOn(1)
+                .ground(1, shots(5, 0, 50, 0))
+                .build();
         Finding finding = blocker(FencePlanner.plan(site, USUAL));
         assertThat(finding.code()).isEqualTo("ground-not-covered");
         assertThat(finding.place()).isEqualTo("side 1");
@@ -297,9 +339,28 @@ class FencePlannerTest {
                 .isEqualTo("no-ground");
     }
 
+    /** Shots from 1 ft to 49 ft, the posts 7 3/4 in from the corners: 5 % goes on for 4 1/4 in, 0.2125 in up and down. */
+    @Test
+    void groundGoesOnALittlePastTheShots() {
+        Site site = Site.on(rectangle(50, 40))
+                .fenceOn(1)
+                .ground(1, shots(1, 0, 49, 2.4))
+                .build();
+        FencePlan plan = FencePlanner.plan(site, USUAL);
+        assertThat(plan.posts().get(0).ground()).isEqualTo(in(-0.2125));
+        assertThat(plan.posts().get(7).ground()).isEqualTo(in(28.8 + 0.2125));
+        assertThat(plan.findings())
+                .filteredOn(finding -> finding.code().equals("ground-continued"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.message()).contains("4 1/4\""));
+    }
+
     @Test
     void groundTooSteepToBuildOn() {
-        Site site = Site.on(rectangle(50, 40)).fenceOn(1).ground(1, shots(0, 0, 20, 0, 30, 15, 50, 15)).build();
+        Site site = Site.on(rectangle(50, 40))
+                .fenceOn(1)
+                .ground(1, shots(0, 0, 20, 0, 30, 15, 50, 15))
+                .build();
         FencePlan plan = FencePlanner.plan(site, USUAL);
         assertThat(plan.findings())
                 .filteredOn(finding -> finding.severity() == Severity.BLOCKER)
@@ -313,14 +374,22 @@ class FencePlannerTest {
         Site site = levelSide().gate(gate("gate", 1, 3.8, 48)).build();
         FencePlan plan = FencePlanner.plan(site, USUAL);
         assertThat(plan.stretches()).hasSize(2);
-        assertThat(blocker(FencePlanner.plan(Site.on(rectangle(2, 40)).fenceOn(1).ground(1, shots(0, 0, 2, 0)).build(), USUAL))
+        assertThat(blocker(FencePlanner.plan(
+                                Site.on(rectangle(2, 40))
+                                        .fenceOn(1)
+                                        .ground(1, shots(0, 0, 2, 0))
+                                        .build(),
+                                USUAL))
                         .code())
                 .isEqualTo("too-short-for-boards");
     }
 
     @Test
     void aLotTooNarrowForTheSetback() {
-        Site site = Site.on(rectangle(50, 1)).fenceOn(1).ground(1, shots(0, 0, 50, 0)).build();
+        Site site = Site.on(rectangle(50, 1))
+                .fenceOn(1)
+                .ground(1, shots(0, 0, 50, 0))
+                .build();
         assertThat(blocker(FencePlanner.plan(site, USUAL)).code()).isEqualTo("lot-too-narrow");
     }
 
@@ -348,8 +417,10 @@ class FencePlannerTest {
 
     @Test
     void worksheetsAreBuiltOnDemandAndCoverTheWork() {
-        FencePlan plan = FencePlanner.plan(levelSide().gate(gate("g", 1, 20, 42)).build(), USUAL);
-        assertThat(plan.worksheets()).allSatisfy(sheet -> assertThat(sheet.lines()).isNotEmpty());
+        FencePlan plan =
+                FencePlanner.plan(levelSide().gate(gate("g", 1, 20, 42)).build(), USUAL);
+        assertThat(plan.worksheets())
+                .allSatisfy(sheet -> assertThat(sheet.lines()).isNotEmpty());
         assertThat(plan.worksheets()).extracting(sheet -> sheet.title()).anyMatch(title -> title.contains("Closure"));
     }
 

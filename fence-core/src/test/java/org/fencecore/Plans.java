@@ -17,8 +17,8 @@ public final class Plans {
 
     /** A rectangle that begins in its south-west corner and goes round clockwise, its first side due north. */
     public static LotBoundary rectangle(double feetNorth, double feetEast) {
-        return LotBoundary.of(List.of(
-                course(0, feetNorth), course(90, feetEast), course(180, feetNorth), course(270, feetEast)));
+        return LotBoundary.of(
+                List.of(course(0, feetNorth), course(90, feetEast), course(180, feetNorth), course(270, feetEast)));
     }
 
     public static Course course(double azimuthDegrees, double feet) {

@@ -11,88 +11,96 @@ final class BoardExplanation {
 
     private static final String PLACE = "boards";
 
-    private final Length clearLength;
+    private final BoardLayout layout;
     private final BoardPattern pattern;
     private final BoardFit fit;
     private final BoardFitter fitter;
 
     BoardExplanation(BoardLayout layout, BoardFit fit) {
-        this.clearLength = layout.clearLength();
+        this.layout = layout;
         this.pattern = layout.pattern();
         this.fit = fit;
-        this.fitter = new BoardFitter(clearLength, pattern);
+        this.fitter = new BoardFitter(layout.clearLength(), pattern);
     }
 
     // ---- why ----
 
     String reason() {
-        String range = "the gap from " + pattern.leastGap() + " to " + pattern.mostGap();
-        if (fit.choice() == Fitting.FULL_BOARDS) {
-            return boards(fit.count(), " full") + ": of the counts that keep " + range
-                    + " it has the gap nearest the preferred " + pattern.preferredGap();
-        }
-        int over = fitter.reaching();
-        String noCount = "no count of full boards keeps " + range + ": " + fullBoards(over - 1) + " and "
-                + fullBoards(over) + "; so ";
-        return noCount + chosenInstead();
-    }
-
-    private String chosenInstead() {
-        String middle = fit.ripped() + " in the middle of " + fit.count() + " are ripped to " + rippedWidth();
         return switch (fit.choice()) {
-            case FULL_BOARDS -> throw new IllegalStateException("full boards are not a way out");
-            case MIDDLE_RIPPED -> middle + " at the preferred gap of " + gap();
+            case FULL_BOARDS ->
+                fit.count() + (fit.count() == 1 ? " full board" : " full boards")
+                        + ": of the counts that keep " + range() + " it has the gap nearest the preferred "
+                        + pattern.preferredGap();
+            case MIDDLE_RIPPED -> noFullCount() + middleRipped() + " at the preferred gap of " + gap();
             case MIDDLE_RIPPED_CLOSER ->
-                middle + " and the gap is closed to " + gap()
+                noFullCount() + middleRipped() + " and the gap is closed to " + gap()
                         + ", because at the preferred gap of " + pattern.preferredGap()
                         + " ripping would leave less than "
                         + Length.ofNanometres(
-                                fitter.leastWidth(pattern.preferredGap().nanometres())) + " or reach the end boards";
+                                fitter.leastWidth(pattern.preferredGap().nanometres()))
+                        + " or reach the end boards";
             case ALL_RIPPED ->
-                "all " + fit.count() + " are ripped to " + rippedWidth() + " with a gap of " + gap()
+                noFullCount() + "all " + fit.count() + " are ripped to " + rippedWidth()
+                        + " with a gap of " + gap()
                         + ", because the boards between the ends are too few to take up the difference and keep "
                         + smallest();
             case RULES_BROKEN ->
-                "with no ripped board under " + smallest() + " the nearest is " + boards(fit.count(), "")
-                        + " with a gap of " + gap();
+                noFullCount() + "as no board may be ripped under " + smallest() + ", the nearest is " + fit.count()
+                        + (fit.count() == 1 ? " board" : " boards") + " with a gap of " + gap();
         };
+    }
+
+    private String range() {
+        return "the gap from " + pattern.leastGap() + " to " + pattern.mostGap();
+    }
+
+    private String noFullCount() {
+        int reaching = fitter.reaching();
+        return "no count of full boards keeps " + range() + ": " + fullBoards(reaching - 1) + " and "
+                + fullBoards(reaching) + "; so ";
     }
 
     /** Says what so many full boards come to. */
     private String fullBoards(int count) {
-        long over = count * pattern.width().nanometres() - clearLength.nanometres();
+        long over = count * pattern.width().nanometres() - layout.clearLength().nanometres();
         if (over > 0) {
             return count + " are " + Length.ofNanometres(over) + " too long";
         }
+        String leave = count + (count == 1 ? " leaves " : " leave ");
         return fitter.spaces(count) == 0
-                ? count + " leaves " + Length.ofNanometres(-over) + " open"
-                : count + " leave a gap of " + Length.ofNanometres(fitter.fullGap(count));
+                ? leave + Length.ofNanometres(-over) + " open"
+                : leave + "a gap of " + Length.ofNanometres(fitter.fullGap(count));
     }
 
-    private static String boards(int count, String kind) {
-        return count + kind + (count == 1 ? " board" : " boards");
+    private String middleRipped() {
+        return fit.ripped() + " in the middle of " + fit.count() + " are ripped to " + rippedWidth();
     }
 
     // ---- what is wrong ----
 
     List<Finding> findings() {
         List<Finding> findings = new ArrayList<>();
-        if (fit.spaces() > 0 && (gap().compareTo(pattern.leastGap()) < 0 || gap().compareTo(pattern.mostGap()) > 0)) {
+        // By the totals: rounded to the nanometre, a gap or width could pass that is not quite in range.
+        if (fit.gapTotal() < fit.spaces() * pattern.leastGap().nanometres()
+                || fit.gapTotal() > fit.spaces() * pattern.mostGap().nanometres()) {
             findings.add(Finding.blocker(
                             "gap-out-of-range",
                             PLACE,
-                            "the gap is " + gap() + (pattern.isShadowbox() ? ", a lap of " + lap() : "") + ", not from "
-                                    + pattern.leastGap() + " to " + pattern.mostGap())
-                    .remedy("change the clear length of " + clearLength
+                            "the gap is " + gap()
+                                    + layout.lap()
+                                            .map(lap -> ", a lap of " + lap)
+                                            .orElse("") + ", not from " + pattern.leastGap() + " to "
+                                    + pattern.mostGap())
+                    .remedy("change the clear length of " + layout.clearLength()
                             + " by moving a post, accept other gaps, or take another width of board")
                     .source(Citation.GEOMETRY));
         }
-        if (fit.ripped() > 0 && rippedWidth().compareTo(smallest()) < 0) {
+        if (fit.rippedTotal() < fit.ripped() * fitter.smallest()) {
             findings.add(Finding.blocker(
                             "board-too-narrow",
                             PLACE,
                             "boards would be ripped to " + rippedWidth() + ", under the least of " + smallest())
-                    .remedy("change the clear length of " + clearLength
+                    .remedy("change the clear length of " + layout.clearLength()
                             + " by moving a post, accept narrower ripped boards, or take another width of board")
                     .source(Citation.GEOMETRY));
         }
@@ -101,7 +109,7 @@ final class BoardExplanation {
                             "end-board-ripped",
                             PLACE,
                             "all " + fit.count() + " boards, those at the ends too, are ripped to " + rippedWidth())
-                    .remedy("for full boards at the ends change the clear length of " + clearLength
+                    .remedy("for full boards at the ends change the clear length of " + layout.clearLength()
                             + " by moving a post")
                     .source(Citation.COMMON_PRACTICE));
         }
@@ -110,10 +118,6 @@ final class BoardExplanation {
 
     private Length gap() {
         return Length.ofNanometres(fit.gap());
-    }
-
-    private Length lap() {
-        return pattern.width().minus(gap()).dividedBy(2);
     }
 
     private Length rippedWidth() {

@@ -84,7 +84,8 @@ public final class BoardRow {
 
     /**
      * Returns the boards that cross a stretch, such as those that meet a post or a rail joint. A board that only touches
-     * an end of the stretch does not meet it. A stretch of no length meets the board it is in.
+     * an end of the stretch does not meet it. A stretch of no length meets the board it is in. They are found by halving, not by
+     * going through the row.
      *
      * @param stretch from where to where, measured from the left end of the clear length
      * @return the boards from left to right, as an unmodifiable view; empty if none

@@ -3,8 +3,8 @@ package org.fencecore.layout;
 /**
  * The ways to fill a clear length with boards, in the order in which they are tried; the first that works is taken.
  *
- * <p>Full boards come first because a rip saw cut takes time and shows. Boards to be ripped stand in the middle, where
- * two posts do not invite the eye to compare them with the end boards (common practice, no source).
+ * <p>Full boards come first because a cut along the grain takes time and shows. Where some must be ripped they stand in
+ * the middle, the same from both ends, with a full board beside either post (common practice, no source).
  */
 public enum Fitting {
     /** All boards are full, and equal gaps within the range take up the rest. */

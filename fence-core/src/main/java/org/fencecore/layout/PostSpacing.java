@@ -2,6 +2,7 @@ package org.fencecore.layout;
 
 import java.util.List;
 import org.fencecore.units.Length;
+import org.fencecore.units.tape.TapeFormat;
 import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Worksheet;
@@ -35,6 +36,7 @@ import org.jspecify.annotations.Nullable;
 public final class PostSpacing {
 
     private static final int MOST_BAYS = 10_000_000;
+    private static final TapeFormat TAPE = TapeFormat.feetAndInches(16);
 
     private final Length length;
     private final Length maximum;
@@ -119,11 +121,14 @@ public final class PostSpacing {
         }
         String fewer = bays == 1
                 ? "the stretch itself is no longer than that"
-                : (bays - 1) + " would be " + length.dividedBy(bays - 1L) + ", over the maximum of " + maximum;
-        return List.of(Finding.warning(
+                : (bays - 1) + " would be " + TAPE.format(length.dividedBy(bays - 1L)) + ", over the maximum of "
+                        + TAPE.format(maximum);
+        return List.of(Finding.note(
                         "bay-short",
                         "posts",
-                        bays + (bays == 1 ? " bay of " : " bays are ") + spacing() + ", under the minimum of " + minimum
+                        bays + (bays == 1 ? " bay of " : " bays are ") + TAPE.format(spacing())
+                                + ", under the minimum of "
+                                + TAPE.format(minimum)
                                 + "; " + fewer)
                 .remedy("lengthen the stretch by moving an end post, or accept other limits")
                 .source(Citation.GEOMETRY));

@@ -73,7 +73,9 @@ public final class BuildSheet {
             strings(text);
             section(text, "4. POSTS AND HOLES", PostTable.of(plan, tape));
             text.append("  Along: level distance from the middle of the side's first post; keep the tape level.\n")
-                    .append("  Post middles stand ").append(tape.format(half())).append(" inside the string.\n")
+                    .append("  Post middles stand ")
+                    .append(tape.format(half()))
+                    .append(" inside the string.\n")
                     .append("  Exposed: from the ground to the top of the post. Cut the tops to a string, not to this."
                             + " Holes are as deep as the post in the ground and the gravel under it.\n");
             rails(text);
@@ -110,8 +112,11 @@ public final class BuildSheet {
                 .append(", ")
                 .append(plural(plan.boardCount(), "board"))
                 .append('\n');
-        text.append("  Pattern: ").append(plan.style().pattern()).append("; boards ")
-                .append(tape.format(plan.style().rails().boardLength())).append(" long\n");
+        text.append("  Pattern: ")
+                .append(plan.style().pattern())
+                .append("; boards ")
+                .append(tape.format(plan.style().rails().boardLength()))
+                .append(" long\n");
         if (!plan.isBuildable()) {
             text.append("\n  *** THIS FENCE CANNOT BE BUILT AS DESCRIBED: see the findings marked BLOCKER. ***\n");
         }
@@ -136,7 +141,8 @@ public final class BuildSheet {
         for (List<Finding> findings : List.of(plan.findings(), takeoff.findings())) {
             for (Finding finding : findings) {
                 String remedy = finding.remedy().isEmpty() ? "" : " What to do: " + finding.remedy() + ".";
-                String source = finding.source().map(cited -> " [" + cited + "]").orElse("");
+                String source =
+                        finding.source().map(cited -> " [" + cited + "]").orElse("");
                 wrap(
                         text,
                         "  " + finding.severity() + "  ",
@@ -159,16 +165,22 @@ public final class BuildSheet {
                     deed.format(run.string().end().north()));
         }
         section(text, "3. STRINGS", table);
-        text.append("  Strings run ").append(tape.format(plan.site().setback()))
+        text.append("  Strings run ")
+                .append(tape.format(plan.site().setback()))
                 .append(" inside the boundary and mark the outside face of the posts.\n")
                 .append("  E and N: east and north of the lot corner where side 1 begins.\n");
         TextTable diagonals = TextTable.of("corner", "angle", "on each string", "diagonal must read");
         for (int i = 0; i < plan.runs().size(); i++) {
-            CornerCheck.after(plan, i).ifPresent(check -> diagonals.row(
-                    check.name(), degrees(check.angle()), tape.format(check.leg()), tape.format(check.diagonal())));
+            CornerCheck.after(plan, i)
+                    .ifPresent(check -> diagonals.row(
+                            check.name(),
+                            degrees(check.angle()),
+                            tape.format(check.leg()),
+                            tape.format(check.diagonal())));
         }
         if (!diagonals.isEmpty()) {
-            text.append("\n  To prove a corner, mark both strings from where they cross and measure between the marks:\n");
+            text.append(
+                    "\n  To prove a corner, mark both strings from where they cross and measure between the marks:\n");
             text.append(diagonals.toText("  "));
         }
     }
@@ -178,30 +190,33 @@ public final class BuildSheet {
         text.append("  Marks are the TOP of each rail above the ground at the post, from the bottom rail up.\n")
                 .append("  Rails sit on the outside face of the posts and meet on the middle of line posts. Lengths are"
                         + " along the slope;\n")
-                .append("  at a corner to the long point. Cut both ends off square by the angle given, so that they stand"
-                        + " plumb.\n");
+                .append(
+                        "  at a corner to the long point. Cut both ends off square by the angle given, so that they stand"
+                                + " plumb.\n");
     }
 
     private void boards(StringBuilder text) {
         TextTable table = TextTable.of("stretch", "boarded", "outside", "gap", "inside", "ripped", "notched", "fit");
         for (Stretch stretch : plan.stretches()) {
-            stretch.boards().ifPresent(layout -> table.row(
-                    stretch,
-                    tape.format(stretch.boarded().length()),
-                    BoardTable.outside(layout),
-                    tape.format(BoardTable.gap(layout)),
-                    BoardTable.inside(layout),
-                    layout.ripped().isEmpty()
-                            ? "none"
-                            : layout.ripped().stream()
-                                    .map(board -> tape.format(board.width()))
-                                    .collect(Collectors.joining(", ")),
-                    stretch.notchedBoards(),
-                    BoardTable.fit(layout)));
+            stretch.boards()
+                    .ifPresent(layout -> table.row(
+                            stretch,
+                            tape.format(stretch.boarded().length()),
+                            BoardTable.outside(layout),
+                            tape.format(BoardTable.gap(layout)),
+                            BoardTable.inside(layout),
+                            layout.ripped().isEmpty()
+                                    ? "none"
+                                    : layout.ripped().stream()
+                                            .map(board -> tape.format(board.width()))
+                                            .collect(Collectors.joining(", ")),
+                            stretch.notchedBoards(),
+                            BoardTable.fit(layout)));
         }
         section(text, "6. BOARDS", table);
-        text.append("  Set each board to its mark, measured from the start of the stretch; do not add gaps up. All marks"
-                        + " are in boards.csv.\n")
+        text.append(
+                        "  Set each board to its mark, measured from the start of the stretch; do not add gaps up. All marks"
+                                + " are in boards.csv.\n")
                 .append("  A full board stands at every corner, end and gate. Board bottoms stand ")
                 .append(tape.format(plan.style().rack().clearance()))
                 .append(" above the ground at the posts unless the findings say otherwise.\n");

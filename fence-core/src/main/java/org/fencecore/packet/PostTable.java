@@ -15,7 +15,16 @@ final class PostTable {
 
     static TextTable of(FencePlan plan, TapeFormat tape) {
         TextTable table = TextTable.of(
-                "post", "kind", "side", "along", "ground", "exposed", "in ground", "post length", "hole across", "hole deep");
+                "post",
+                "kind",
+                "side",
+                "along",
+                "ground",
+                "exposed",
+                "in ground",
+                "post length",
+                "hole across",
+                "hole deep");
         TapeFormat heights = TapeFormat.decimalFeet(2);
         Set<Post> listed = new HashSet<>();
         for (Run run : plan.runs()) {

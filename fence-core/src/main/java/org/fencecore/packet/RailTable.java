@@ -16,7 +16,16 @@ final class RailTable {
 
     static TextTable of(FencePlan plan, TapeFormat tape) {
         TextTable table = TextTable.of(
-                "bay", "posts", "spacing", "rise", "grade", "rails", "rail length", "end cut", "marks at first", "marks at second");
+                "bay",
+                "posts",
+                "spacing",
+                "rise",
+                "grade",
+                "rails",
+                "rail length",
+                "end cut",
+                "marks at first",
+                "marks at second");
         for (Bay bay : plan.bays()) {
             List<RailCut> rails = bay.rails();
             table.row(

@@ -280,8 +280,8 @@ public final class Site {
          */
         public Builder windPressure(Pressure newWindPressure) {
             if (newWindPressure.isNegative()) {
-                throw new IllegalArgumentException(
-                        "wind pressure was " + newWindPressure + "; it must be 0 or more: wind from either side counts");
+                throw new IllegalArgumentException("wind pressure was " + newWindPressure
+                        + "; it must be 0 or more: wind from either side counts");
             }
             windPressure = newWindPressure;
             return this;

@@ -350,20 +350,29 @@ public final class FenceStyle {
             requireSame("board width of the pattern", pattern.width(), boardLumber);
             requireSame("depth of the rails", rails.railDepth(), railLumber);
             requireSame("width of the gate's members", gate.memberWidth(), gateLumber);
+            if (gate.braceWidth().compareTo(gateLumber.width()) > 0) {
+                throw new IllegalArgumentException("width of the gate's brace was " + gate.braceWidth() + " but "
+                        + gateLumber + " is " + gateLumber.width() + " wide; a brace can be no wider");
+            }
+            if (!gate.memberThickness().equals(gateLumber.thickness())) {
+                throw new IllegalArgumentException("thickness of the gate's members was " + gate.memberThickness()
+                        + " but " + gateLumber + " is " + gateLumber.thickness() + " thick; make them the same");
+            }
             for (Lumber lumber : new Lumber[] {boardLumber, railLumber, postLumber, gateLumber}) {
                 if (lumber.lengths().isEmpty()) {
                     throw new IllegalArgumentException(lumber + " is not sold in any length; call soldIn");
                 }
             }
             if (!postLumber.thickness().equals(postLumber.width())) {
-                throw new IllegalArgumentException("post lumber was " + postLumber + ", "
-                        + postLumber.thickness() + " by " + postLumber.width() + "; posts must be square");
+                throw new IllegalArgumentException("post lumber was " + postLumber + ", " + postLumber.thickness()
+                        + " by " + postLumber.width() + "; posts must be square");
             }
             if (minimumPostSpacing.isNegative()
                     || maximumPostSpacing.compareTo(minimumPostSpacing) < 0
                     || maximumPostSpacing.compareTo(postLumber.width()) <= 0) {
                 throw new IllegalArgumentException("post spacing was from " + minimumPostSpacing + " to "
-                        + maximumPostSpacing + "; the least must be 0 or more, and the most over the post's own width of "
+                        + maximumPostSpacing
+                        + "; the least must be 0 or more, and the most over the post's own width of "
                         + postLumber.width() + " and no less than the least");
             }
             if (holeDiameter != null && holeDiameter.compareTo(postLumber.width()) <= 0) {
@@ -377,8 +386,8 @@ public final class FenceStyle {
 
         private static void requireSame(String what, Length length, Lumber lumber) {
             if (!length.equals(lumber.width())) {
-                throw new IllegalArgumentException(what + " was " + length + " but " + lumber + " is "
-                        + lumber.width() + " wide; make them the same, or choose other lumber");
+                throw new IllegalArgumentException(what + " was " + length + " but " + lumber + " is " + lumber.width()
+                        + " wide; make them the same, or choose other lumber");
             }
         }
     }

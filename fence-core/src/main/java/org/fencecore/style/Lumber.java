@@ -1,9 +1,11 @@
 package org.fencecore.style;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.fencecore.units.Length;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One size of wood as a yard sells it: what it is called, its dressed size, and the lengths on the shelf.
@@ -160,9 +162,21 @@ public final class Lumber {
      * @return the length to buy; empty when none is long enough
      */
     public Optional<Length> shortestFor(Length piece) {
-        return lengths.stream()
-                .filter(length -> length.compareTo(piece) >= 0)
-                .findFirst();
+        return lengths.stream().filter(length -> length.compareTo(piece) >= 0).findFirst();
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Lumber that
+                && name.equals(that.name)
+                && thickness.equals(that.thickness)
+                && width.equals(that.width)
+                && lengths.equals(that.lengths);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(name, thickness, width, lengths);
     }
 
     @Override

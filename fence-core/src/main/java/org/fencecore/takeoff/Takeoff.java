@@ -123,8 +123,8 @@ public final class Takeoff {
     }
 
     /**
-     * Returns the shopping list in the order in which it is loaded: posts, rails and gate lumber, boards, then bags, then
-     * hardware, and last what the layout takes, which is wanted first on site.
+     * Returns the shopping list in the order in which it is loaded: posts, rails and gate lumber, boards, lumber to order,
+     * then bags, then hardware, and last what the layout takes, which is wanted first on site.
      *
      * @return the lines, unmodifiable; what is not needed has none
      */

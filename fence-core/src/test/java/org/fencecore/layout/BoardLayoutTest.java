@@ -189,7 +189,7 @@ class BoardLayoutTest {
         });
         assertThat(layout.reason())
                 .isEqualTo("no count of full boards keeps the gap from 0 in to 1/8 in: 2 leave a gap of 2 1/2 in and 3"
-                        + " are 3 in too long; so with no ripped board under 5 1/2 in the nearest is 2 boards with a"
+                        + " are 3 in too long; so as no board may be ripped under 5 1/2 in, the nearest is 2 boards with a"
                         + " gap of 2 1/2 in");
 
         // Between one board and two nothing is left but to halve the length.
@@ -229,6 +229,18 @@ class BoardLayoutTest {
         assertThat(single.count()).isEqualTo(1);
         assertThat(single.gap()).isEqualTo(Length.ZERO);
         assertThat(single.pitch()).isEqualTo(WIDTH);
+    }
+
+    @Test
+    void aGapUnderTheRangeByAPartOfANanometreIsFound() {
+        // 4 boards with 3 gaps of 1 in, and a nanometre short.
+        BoardPattern pattern =
+                BoardPattern.spaced(in(4), in(1)).gaps(in(1), in(1), in(1)).smallestPart(Ratio.of(1));
+        BoardLayout layout = BoardLayout.fit(in(19).minus(Length.ofNanometres(1)), pattern);
+
+        assertThat(layout.row(Face.OUTSIDE).gap()).isEqualTo(in(1));
+        assertThat(layout.choice()).isEqualTo(Fitting.RULES_BROKEN);
+        assertThat(layout.findings()).extracting(Finding::code).containsExactly("gap-out-of-range");
     }
 
     @Test

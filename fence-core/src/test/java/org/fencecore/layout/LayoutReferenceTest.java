@@ -35,7 +35,7 @@ class LayoutReferenceTest {
         assertThat(layout.findings()).isEmpty();
     }
 
-    /** The count and gap that eHow article 6497936 publishes for 105 in would need 108 in. */
+    /** The count and gap that ehow.co.uk article 6497936 publishes for 105 in would need 108 in. */
     @Test
     void thePublishedMistakeDoesNotFillItsOpening() {
         assertThat(22 * 1.5 + 23 * 3.27).isCloseTo(108.21, within(1e-9));

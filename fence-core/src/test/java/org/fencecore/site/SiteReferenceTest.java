@@ -78,7 +78,8 @@ class SiteReferenceTest {
     @Test
     void executiveOrder7893() {
         LotBoundary lot = fromSouth(
-                "162°16'", 110.00, "252°16'", 337.54, "264°15'", 61.55, "354°15'", 110.00, "84°15'", 50.00, "72°16'", 326.00);
+                "162°16'", 110.00, "252°16'", 337.54, "264°15'", 61.55, "354°15'", 110.00, "84°15'", 50.00, "72°16'",
+                326.00);
         assertThat(lot.closure().misclosure().feet()).isCloseTo(0.0012, offset(0.0001));
         assertThat(lot.area().orElseThrow().acres()).isCloseTo(0.979, offset(0.0005));
     }
@@ -110,8 +111,7 @@ class SiteReferenceTest {
     private static LotBoundary fromSouth(Object... pairs) {
         List<Course> courses = new ArrayList<>();
         for (int i = 0; i < pairs.length; i += 2) {
-            courses.add(
-                    Course.of(Bearing.ofAzimuthFromSouth(Angle.parse((String) pairs[i])), feet(pairs[i + 1])));
+            courses.add(Course.of(Bearing.ofAzimuthFromSouth(Angle.parse((String) pairs[i])), feet(pairs[i + 1])));
         }
         return LotBoundary.of(courses);
     }

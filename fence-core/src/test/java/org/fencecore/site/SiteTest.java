@@ -42,7 +42,10 @@ class SiteTest {
         LotBoundary open = LotBoundary.of(
                 List.of(Plans.course(0, 30), Plans.course(90, 40), Plans.course(180, 30), Plans.course(270, 39.9)));
         assertThat(open.worksheet().result()).isEqualTo(open.closure().misclosure());
-        assertThat(open.worksheet().toText()).contains("= 0.100 ft").contains("latitude").contains("compass rule");
+        assertThat(open.worksheet().toText())
+                .contains("= 0.100 ft")
+                .contains("latitude")
+                .contains("compass rule");
         assertThat(open.closure().toString()).contains("0.10 ft").contains("1 part in 1399");
     }
 
@@ -82,13 +85,9 @@ class SiteTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Site.on(LOT).windPressure(Pressure.ofPsf(-1)))
                 .withMessageContaining("-1 psf");
-        assertThatIllegalStateException()
-                .isThrownBy(() -> Site.on(LOT).build())
-                .withMessageContaining("fenceOn");
+        assertThatIllegalStateException().isThrownBy(() -> Site.on(LOT).build()).withMessageContaining("fenceOn");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> Site.on(LOT)
-                        .gate(Plans.gate("g", 1, 10, 48))
-                        .gate(Plans.gate("g", 2, 10, 48)))
+                .isThrownBy(() -> Site.on(LOT).gate(Plans.gate("g", 1, 10, 48)).gate(Plans.gate("g", 2, 10, 48)))
                 .withMessageContaining("two gates");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Plans.gate("g", 1, 10, 0))
@@ -99,7 +98,9 @@ class SiteTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Plans.gate("g", 0, 1, 48))
                 .withMessageContaining("onSide");
-        assertThatIllegalArgumentException().isThrownBy(() -> GateLocation.named(" ")).withMessageContaining("name");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> GateLocation.named(" "))
+                .withMessageContaining("name");
         assertThatIllegalStateException()
                 .isThrownBy(() -> GateLocation.named("g").onSide(1).build())
                 .withMessageContaining("centredAt");

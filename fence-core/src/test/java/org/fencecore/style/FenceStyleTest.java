@@ -39,7 +39,8 @@ class FenceStyleTest {
     void theShortestStickThatWillDo() {
         Lumber rails = Lumber.twoByFour();
         assertThat(rails.shortestFor(Length.ofFeet(8))).contains(Length.ofFeet(8));
-        assertThat(rails.shortestFor(Length.ofFeet(8).plus(Length.ofNanometres(1)))).contains(Length.ofFeet(10));
+        assertThat(rails.shortestFor(Length.ofFeet(8).plus(Length.ofNanometres(1))))
+                .contains(Length.ofFeet(10));
         assertThat(rails.shortestFor(Length.ofFeet(17))).isEmpty();
     }
 
@@ -57,9 +58,8 @@ class FenceStyleTest {
                         .build())
                 .withMessageContaining("depth of the rails");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> FenceStyle.builder()
-                        .postLumber(Lumber.twoByFour())
-                        .build())
+                .isThrownBy(() ->
+                        FenceStyle.builder().postLumber(Lumber.twoByFour()).build())
                 .withMessageContaining("square");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> FenceStyle.builder()
@@ -84,10 +84,7 @@ class FenceStyleTest {
     void railsThatWouldMeetOnTheSteepestBayAreRefused() {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> FenceStyle.builder()
-                        .rails(RailSpec.builder()
-                                .boardLength(in(52))
-                                .rails(10)
-                                .build())
+                        .rails(RailSpec.builder().boardLength(in(52)).rails(10).build())
                         .build())
                 .withMessageContaining("number of rails was 10");
     }

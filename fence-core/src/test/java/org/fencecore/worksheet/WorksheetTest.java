@@ -24,9 +24,7 @@ class WorksheetTest {
                         Citation.COMMON_PRACTICE)
                 .build();
         assertThat(sheet.result()).isEqualTo(leaf);
-        assertThat(sheet.toText())
-                .isEqualTo(
-                        """
+        assertThat(sheet.toText()).isEqualTo("""
                         Gate leaf
                           clear opening = 47 1/2 in   [given]
                           leaf width = opening - hinge gap - latch gap = 47 1/2 - 1/2 - 1/4 = 46 3/4 in   [common practice, no source]
@@ -35,7 +33,8 @@ class WorksheetTest {
 
     @Test
     void aWorksheetSaysSomething() {
-        assertThatIllegalStateException().isThrownBy(() -> Worksheet.titled("Empty").build());
+        assertThatIllegalStateException()
+                .isThrownBy(() -> Worksheet.titled("Empty").build());
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new WorkLine(" ", "", "", 1, "1", Citation.GEOMETRY))
                 .withMessageContaining("name");

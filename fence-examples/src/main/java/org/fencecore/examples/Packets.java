@@ -21,7 +21,6 @@ final class Packets {
         for (Map.Entry<String, String> file : files.entrySet()) {
             Files.writeString(folder.resolve(file.getKey()), file.getValue());
         }
-        System.out.println("\n" + files.size() + " files of the packet are in "
-                + folder.getParent().getFileName() + "/" + name);
+        System.out.println("\n" + files.size() + " files of the packet are in the folder target/" + name);
     }
 }

@@ -72,9 +72,7 @@ public final class SlopingBackYardExample {
                 .maximumPostSpacing(Length.ofFeet(7))
                 .holeDiameter(Length.ofInches(12))
                 .gate(GateSpec.builder().middleRail(true).build())
-                .rack(RackSpec.builder()
-                        .maximumGrade(Slope.ofPercent(12))
-                        .build())
+                .rack(RackSpec.builder().maximumGrade(Slope.ofPercent(12)).build())
                 .build();
         return FencePlanner.plan(site, style);
     }

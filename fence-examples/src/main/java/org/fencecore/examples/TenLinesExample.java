@@ -33,8 +33,11 @@ public final class TenLinesExample {
                 .point(Length.ZERO, Length.parse("10.0 ft"))
                 .point(Length.parse("50 ft"), Length.parse("6.5 ft"))
                 .build();
-        GateLocation gate = GateLocation.named("side gate").onSide(1)
-                .centredAt(Length.parse("12 ft")).clearOpening(Length.parse("47 1/2 in")).build();
+        GateLocation gate = GateLocation.named("side gate")
+                .onSide(1)
+                .centredAt(Length.parse("12 ft"))
+                .clearOpening(Length.parse("47 1/2 in"))
+                .build();
         Site site = Site.on(lot).fenceOn(1).ground(1, ground).gate(gate).build();
         FencePlan plan = FencePlanner.plan(site, FenceStyle.builder().build());
 

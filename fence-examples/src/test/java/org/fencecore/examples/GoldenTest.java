@@ -37,8 +37,7 @@ class GoldenTest {
     @Test
     void readmeShowsTheTenLinesAndTheirOutput() throws IOException {
         String readme = Files.readString(Path.of("../README.md"));
-        String source =
-                Files.readString(Path.of("src/main/java/org/fencecore/examples/TenLinesExample.java"));
+        String source = Files.readString(Path.of("src/main/java/org/fencecore/examples/TenLinesExample.java"));
         String lines = source.substring(
                         source.indexOf('\n', source.indexOf("// README begins")) + 1, source.indexOf("// README ends"))
                 .stripTrailing()

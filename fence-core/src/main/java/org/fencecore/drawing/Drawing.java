@@ -1,0 +1,202 @@
+package org.fencecore.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * A drawing before it is put on paper: lines, pieces, dimensions and words in the sizes of the real thing, with the
+ * title, notes and key that go with it.
+ *
+ * <p>{@link PlanView}, {@link ElevationView} and {@link GateView} make the drawings of a fence, and {@link Svg} writes
+ * any drawing at a standard scale. A drawing is immutable.
+ *
+ * <pre>{@code
+ * Drawing stake = Drawing.titled("Stake")
+ *         .add(Outline.rectangle(Layer.POSTS, Length.ZERO, Length.ZERO, Length.ofInches(2), Length.ofInches(24)))
+ *         .note("Point the lower end.")
+ *         .build();
+ * String svg = Svg.write(stake, Paper.LETTER);
+ * }</pre>
+ */
+public final class Drawing {
+
+    private final String title;
+    private final String description;
+    private final List<Shape> shapes;
+    private final List<String> notes;
+    private final List<Key> key;
+    private final boolean northUp;
+
+    private Drawing(Builder from) {
+        title = from.title;
+        description = from.description;
+        shapes = List.copyOf(from.shapes);
+        notes = List.copyOf(from.notes);
+        key = List.copyOf(from.key);
+        northUp = from.northUp;
+    }
+
+    /**
+     * Starts a drawing.
+     *
+     * @param title what it shows, in a few words
+     * @return a builder without shapes
+     */
+    public static Builder titled(String title) {
+        return new Builder(title);
+    }
+
+    /**
+     * Returns what it shows.
+     *
+     * @return the title
+     */
+    public String title() {
+        return title;
+    }
+
+    /**
+     * Returns what it shows in a sentence or two, for the title block and for those who cannot see it.
+     *
+     * @return the description, empty when none was given
+     */
+    public String description() {
+        return description;
+    }
+
+    /**
+     * Returns its parts.
+     *
+     * @return the parts in the order they were added, unmodifiable
+     */
+    public List<Shape> shapes() {
+        return shapes;
+    }
+
+    /**
+     * Returns the notes to be written beside it.
+     *
+     * @return the notes, unmodifiable
+     */
+    public List<String> notes() {
+        return notes;
+    }
+
+    /**
+     * Returns how its layers and symbols are explained.
+     *
+     * @return the lines of the key, unmodifiable
+     */
+    public List<Key> key() {
+        return key;
+    }
+
+    /**
+     * Tells whether it is a plan with north up.
+     *
+     * @return true if it takes a north arrow
+     */
+    public boolean isNorthUp() {
+        return northUp;
+    }
+
+    @Override
+    public String toString() {
+        return title;
+    }
+
+    /** Collects the parts of a drawing. */
+    public static final class Builder {
+
+        private final String title;
+        private String description = "";
+        private final List<Shape> shapes = new ArrayList<>();
+        private final List<String> notes = new ArrayList<>();
+        private final List<Key> key = new ArrayList<>();
+        private boolean northUp;
+
+        private Builder(String title) {
+            this.title = Objects.requireNonNull(title, "title");
+        }
+
+        /**
+         * Sets what it shows in a sentence or two.
+         *
+         * @param newDescription the description
+         * @return this builder
+         */
+        public Builder description(String newDescription) {
+            description = Objects.requireNonNull(newDescription, "newDescription");
+            return this;
+        }
+
+        /**
+         * Adds a part. Parts are painted layer by layer, and within a layer in the order they are added; of two labels
+         * with room for one, the first added stays.
+         *
+         * @param shape the part
+         * @return this builder
+         */
+        public Builder add(Shape shape) {
+            shapes.add(Objects.requireNonNull(shape, "shape"));
+            return this;
+        }
+
+        /**
+         * Adds a note to be written beside the drawing.
+         *
+         * @param note the note, in sentences
+         * @return this builder
+         */
+        public Builder note(String note) {
+            notes.add(Objects.requireNonNull(note, "note"));
+            return this;
+        }
+
+        /**
+         * Explains how a layer is drawn.
+         *
+         * @param layer the layer
+         * @param text what it is
+         * @return this builder
+         */
+        public Builder key(Layer layer, String text) {
+            key.add(new Key(layer, Optional.empty(), text));
+            return this;
+        }
+
+        /**
+         * Explains a symbol.
+         *
+         * @param layer the layer the symbol is on
+         * @param symbol the symbol
+         * @param text what it is
+         * @return this builder
+         */
+        public Builder key(Layer layer, Symbol symbol, String text) {
+            key.add(new Key(layer, Optional.of(symbol), text));
+            return this;
+        }
+
+        /**
+         * Says that the drawing is a plan with north up, which gets a north arrow.
+         *
+         * @return this builder
+         */
+        public Builder northUp() {
+            northUp = true;
+            return this;
+        }
+
+        /**
+         * Returns the drawing.
+         *
+         * @return the drawing
+         */
+        public Drawing build() {
+            return new Drawing(this);
+        }
+    }
+}

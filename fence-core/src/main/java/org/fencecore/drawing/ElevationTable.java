@@ -1,0 +1,154 @@
+package org.fencecore.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import org.fencecore.Bay;
+import org.fencecore.GateBay;
+import org.fencecore.Post;
+import org.fencecore.Run;
+import org.fencecore.Stretch;
+import org.fencecore.geometry.Clearance;
+import org.fencecore.geometry.Interval;
+import org.fencecore.geometry.Profile;
+import org.fencecore.layout.BoardLayout;
+import org.fencecore.layout.Face;
+import org.fencecore.units.Length;
+
+/** The table under an elevation: what a crew reads off it, post by post and bay by bay. */
+final class ElevationTable {
+
+    private final Run run;
+    private final Unrolled unrolled;
+
+    private ElevationTable(Run run, Unrolled unrolled) {
+        this.run = run;
+        this.unrolled = unrolled;
+    }
+
+    static Ladder of(Run run, Unrolled unrolled) {
+        return new ElevationTable(run, unrolled).ladder();
+    }
+
+    private Ladder ladder() {
+        String first = "from post " + run.posts().get(0).number();
+        return new Ladder(
+                deepest(),
+                List.of(
+                        new Ladder.Rung("post", Lettering.NUMBER, posts(post -> Integer.toString(post.number()))),
+                        row("centre to centre", spacings()),
+                        row(first, posts(post -> Notes.TAPE.format(run.station(post)))),
+                        row("post above ground", posts(post -> Notes.TAPE.format(post.exposed()))),
+                        row(
+                                "depth of hole",
+                                posts(post -> Notes.TAPE.format(post.footing().holeDepth()))),
+                        row("gap under boards", gaps()),
+                        row("rise to the right", rises()),
+                        row("boards", boarded(ElevationTable::boards)),
+                        row("space between boards", boarded(ElevationTable::space))));
+    }
+
+    private static Ladder.Rung row(String heading, List<Ladder.Cell> cells) {
+        return new Ladder.Rung(heading, Lettering.NOTE, cells);
+    }
+
+    private Length deepest() {
+        Length deepest = run.ground().lowest().elevation();
+        for (Post post : run.posts()) {
+            deepest = Length.min(deepest, post.ground().minus(post.footing().holeDepth()));
+        }
+        return deepest;
+    }
+
+    private List<Ladder.Cell> posts(Function<Post, String> figure) {
+        List<Ladder.Cell> cells = new ArrayList<>();
+        for (Post post : run.posts()) {
+            Length across = unrolled.across(run.station(post));
+            cells.add(new Ladder.Cell(Interval.of(across, across), figure.apply(post)));
+        }
+        return cells;
+    }
+
+    private List<Ladder.Cell> spacings() {
+        List<Ladder.Cell> cells = new ArrayList<>();
+        for (int post = 1; post < run.posts().size(); post++) {
+            Interval stations =
+                    between(run.posts().get(post - 1), run.posts().get(post));
+            cells.add(cell(stations, Notes.TAPE.format(stations.length())));
+        }
+        return cells;
+    }
+
+    private List<Ladder.Cell> gaps() {
+        List<Ladder.Cell> cells = new ArrayList<>();
+        bays().forEach(bay -> cells.add(cell(stations(bay), gap(bay.slope().clearance()))));
+        for (GateBay gate : run.gates()) {
+            Profile bottoms = Profile.builder()
+                    .point(gate.opening().start(), gate.boardBottom())
+                    .point(gate.opening().end(), gate.boardBottom())
+                    .build();
+            cells.add(cell(
+ between(gate.from(), gate.to()), gap(run.ground().clearanceUnder(bottoms))));
+        }
+        return cells;
+    }
+
+    private static String gap(Clearance gap) {
+        String least = Notes.TAPE.format(gap.min());
+        String most = Notes.TAPE.format(gap.max());
+        return least.equals(most) ? least : least + " to " + most;
+    }
+
+    private List<Ladder.Cell> rises() {
+        List<Ladder.Cell> cells = new ArrayList<>();
+        for (Bay bay : bays()) {
+            Length rise = unrolled.turned()
+                    ? bay.slope().rise().negated()
+                    : bay.slope().rise();
+            String figure = Notes.TAPE.format(rise);
+            cells.add(cell(stations(bay), rise.isPositive() ? "+" + figure : figure));
+        }
+        return cells;
+    }
+
+    /** A figure for each stretch and leaf that has boards. */
+    private List<Ladder.Cell> boarded(Function<BoardLayout, String> figure) {
+        List<Ladder.Cell> cells = new ArrayList<>();
+        for (Stretch stretch : run.stretches()) {
+            stretch.boards()
+                    .ifPresent(layout -> cells.add(cell(between(stretch.from(), stretch.to()), figure.apply(layout))));
+        }
+        for (GateBay gate : run.gates()) {
+            gate.boards().ifPresent(layout -> cells.add(cell(between(gate.from(), gate.to()), figure.apply(layout))));
+        }
+        return cells;
+    }
+
+    private static String boards(BoardLayout layout) {
+        int inside = layout.row(Face.INSIDE).count();
+        int outside = layout.row(Face.OUTSIDE).count();
+        return inside == 0 ? Integer.toString(outside) : outside + " + " + inside;
+    }
+
+    private static String space(BoardLayout layout) {
+        return Notes.TAPE.format(layout.row(Face.OUTSIDE).gap());
+    }
+
+    private Interval between(Post from, Post to) {
+        return Interval.of(run.station(from), run.station(to));
+    }
+
+    private List<Bay> bays() {
+        return run.stretches().stream()
+                .flatMap(stretch -> stretch.bays().stream())
+                .toList();
+    }
+
+    private static Interval stations(Bay bay) {
+        return Interval.of(bay.slope().start(), bay.slope().end());
+    }
+
+    private Ladder.Cell cell(Interval stations, String figure) {
+        return new Ladder.Cell(unrolled.across(stations), figure);
+    }
+}

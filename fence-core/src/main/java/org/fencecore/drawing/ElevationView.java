@@ -1,0 +1,195 @@
+package org.fencecore.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fencecore.FencePlan;
+import org.fencecore.GateBay;
+import org.fencecore.Post;
+import org.fencecore.Run;
+import org.fencecore.Stretch;
+import org.fencecore.footing.FootingDesign;
+import org.fencecore.geometry.Interval;
+import org.fencecore.geometry.ProfilePoint;
+import org.fencecore.style.FenceStyle;
+import org.fencecore.units.Angle;
+import org.fencecore.units.Length;
+
+/**
+ * One side of a fence unrolled, as one sees it standing outside: the ground and the frost line, posts with hole, gravel
+ * and concrete, rails, every board of both faces, and the gates; under it a table with spacings, distances from the first
+ * post, heights of posts, depths of holes and gaps under the boards.
+ *
+ * <p>Where the outside is on the right hand going along the run, the run goes from left to right; where it is on the
+ * left, the drawing is turned round, so that the run begins at the right. The drawing says which way one looks. Across is
+ * the station along the run, or on a turned drawing the run's length less the station; up is height in the datum of the
+ * shots. Boards stand plumb and are cut square, so each one's bottom is drawn level, with its middle on the line of the
+ * board bottoms.
+ *
+ * <p>A run with over {@link #MOST_BOARDS} boards has them drawn bay by bay as one piece, and says so. Beyond the first and
+ * the last post the ground is drawn level as far as the holes reach.
+ *
+ * <pre>{@code
+ * for (Run run : plan.runs()) {
+ *     Drawing drawing = ElevationView.of(plan, run);
+ * }
+ * }</pre>
+ */
+public final class ElevationView {
+
+    /** The most boards that are drawn one by one. */
+    public static final int MOST_BOARDS = 20_000;
+
+    /** The most posts an elevation is drawn with. */
+    public static final int MOST_POSTS = 10_000;
+
+    private static final Length NEAR = Length.ofMillimetres(1.2);
+    private static final List<String> WINDS =
+            List.of("north", "northeast", "east", "southeast", "south", "southwest", "west", "northwest");
+
+    private final FencePlan plan;
+    private final Run run;
+    private final Unrolled unrolled;
+    private final Length boardLength;
+    private final Drawing.Builder drawing;
+
+    private ElevationView(FencePlan plan, Run run) {
+        this.plan = plan;
+        this.run = run;
+        this.unrolled = Unrolled.of(run);
+        this.boardLength = plan.style().rails().boardLength();
+        this.drawing = Drawing.titled("Elevation of side " + run.side());
+    }
+
+    /**
+     * Draws a run from outside.
+     *
+     * @param plan the plan
+     * @param run one of its runs
+     * @return the drawing
+     * @throws IllegalArgumentException if the run is not one of the plan's, or has more than {@value #MOST_POSTS} posts
+     */
+    public static Drawing of(FencePlan plan, Run run) {
+        if (!plan.runs().contains(run)) {
+            throw new IllegalArgumentException(
+                    "run was " + run + " of another plan; take it from the runs of the plan that is drawn");
+        }
+        if (run.posts().size() > MOST_POSTS) {
+            throw new IllegalArgumentException(
+                    "the run along " + run + " has " + run.posts().size() + " posts; one drawing shows up to "
+                            + MOST_POSTS + ": plan the fence in parts");
+        }
+        return new ElevationView(plan, run).draw();
+    }
+
+    private Drawing draw() {
+        drawing.description("Seen from outside the lot, looking " + lookingTo() + ". The run begins at the "
+                + (unrolled.turned() ? "right" : "left") + ". " + counts());
+        Notes.blockers(plan.findings()).ifPresent(drawing::note);
+        if (run.posts().isEmpty()) {
+            return drawing.build();
+        }
+        run.posts().forEach(this::post);
+        ground();
+        fence();
+        run.gates()
+                .forEach(gate -> drawing.add(Label.beside(
+                        Spot.of(
+                                unrolled.across(gate.opening()).middle(),
+                                gate.boardBottom().plus(boardLength)),
+                        Angle.RIGHT,
+                        NEAR,
+                        gate.name())));
+        drawing.add(ElevationTable.of(run, unrolled));
+        FenceStyle style = plan.style();
+        drawing.note("Posts " + style.postLumber() + ", rails " + style.railLumber() + ", boards "
+                + style.boardLumber() + ", " + Notes.figure(boardLength) + " long, plumb. Figures are level and plumb"
+                + " measures.");
+        return drawing.build();
+    }
+
+    /** Square to the run, from outside to inside. */
+    private String lookingTo() {
+        Angle azimuth = run.postLine()
+                .bearing()
+                .plus(unrolled.turned() ? Angle.RIGHT : Angle.RIGHT.negated())
+                .azimuth();
+        return WINDS.get((int) Math.round(azimuth.degrees() / 45) % WINDS.size());
+    }
+
+    private int boardCount() {
+        return run.stretches().stream().mapToInt(Stretch::boardCount).sum()
+                + run.gates().stream().mapToInt(GateBay::boardCount).sum();
+    }
+
+    private String counts() {
+        return Notes.count(run.posts().size(), "post") + ", " + Notes.count(boardCount(), "board") + ", "
+                + Notes.count(run.gates().size(), "gate") + ".";
+    }
+
+    private void post(Post post) {
+        Length station = run.station(post);
+        FootingDesign footing = post.footing();
+        Length half = footing.spec().postWidth().dividedBy(2);
+        Length holeHalf = footing.holeDiameter().dividedBy(2);
+        Interval body = Interval.of(station.minus(half), station.plus(half));
+        Interval hole = Interval.of(station.minus(holeHalf), station.plus(holeHalf));
+        Length foot = post.ground().minus(footing.embedment());
+        Length concreteTop = post.ground().plus(footing.spec().concreteTop());
+        drawing.add(unrolled.upright(Layer.GRAVEL, hole, post.ground().minus(footing.holeDepth()), foot));
+        drawing.add(unrolled.upright(Layer.CONCRETE, hole, foot, concreteTop));
+        drawing.add(unrolled.upright(Layer.POSTS, body, foot, post.top()));
+        drawing.add(Label.beside(unrolled.spot(station, post.top()), Angle.RIGHT, NEAR, Integer.toString(post.number()))
+                .withLettering(Lettering.NUMBER));
+    }
+
+    private void ground() {
+        drawing.key(Layer.GROUND, "ground");
+        Length reach = run.posts().get(0).footing().holeDiameter();
+        List<ProfilePoint> points = new ArrayList<>(run.ground().points());
+        ProfilePoint first = points.get(0);
+        ProfilePoint last = points.get(points.size() - 1);
+        points.add(0, new ProfilePoint(first.station().minus(reach), first.elevation()));
+        points.add(new ProfilePoint(last.station().plus(reach), last.elevation()));
+        drawing.add(line(Layer.GROUND, points, Length.ZERO));
+        plan.site().frostDepth().filter(Length::isPositive).ifPresent(depth -> {
+            drawing.key(Layer.FROST, "frost, " + Notes.figure(depth) + " deep");
+            drawing.add(line(Layer.FROST, points, depth));
+        });
+        drawing.key(Layer.CONCRETE, "concrete");
+        drawing.key(Layer.GRAVEL, "gravel");
+    }
+
+    private Line line(Layer layer, List<ProfilePoint> points, Length below) {
+        return new Line(
+                layer,
+                points.stream()
+                        .map(point ->
+                                unrolled.spot(point.station(), point.elevation().minus(below)))
+                        .toList());
+    }
+
+    private void fence() {
+        boolean oneByOne = boardCount() <= MOST_BOARDS;
+        for (Stretch stretch : run.stretches()) {
+            StretchParts parts = new StretchParts(stretch, unrolled, run.ground(), boardLength);
+            parts.rails().forEach(drawing::add);
+            (oneByOne ? parts.boards() : parts.boardedBays()).forEach(drawing::add);
+        }
+        for (GateBay gate : run.gates()) {
+            LeafParts leaf = new LeafParts(gate, unrolled, plan.style().rails().bottomRailAboveBottoms());
+            if (oneByOne) {
+                leaf.boards(boardLength).forEach(drawing::add);
+            }
+            leaf.frame().forEach(drawing::add);
+        }
+        drawing.key(Layer.POSTS, "post, rail behind boards");
+        if (!oneByOne) {
+            drawing.note("Boards are drawn bay by bay: over " + MOST_BOARDS + " are not drawn one by one.");
+            return;
+        }
+        drawing.key(Layer.OUTSIDE_BOARDS, "board, outside face");
+        if (plan.style().pattern().isShadowbox()) {
+            drawing.key(Layer.INSIDE_BOARDS, "board, inside face");
+        }
+    }
+}

@@ -1,0 +1,52 @@
+package org.fencecore.drawing;
+
+import java.util.Locale;
+
+/**
+ * What a part of a drawing shows. Layers are painted in the order they have here, each over those before it, and all
+ * parts of a layer are drawn alike.
+ */
+public enum Layer {
+    /** Gravel under the posts. */
+    GRAVEL,
+    /** Concrete round the posts. */
+    CONCRETE,
+    /** How deep the ground freezes. */
+    FROST,
+    /** Boards on the inside face. */
+    INSIDE_BOARDS,
+    /** Boards on the outside face, and those of a stretch too long to draw them one by one. */
+    OUTSIDE_BOARDS,
+    /** Posts in elevation, seen through the boards. */
+    POSTS,
+    /** Rails in elevation, seen through the boards. */
+    RAILS,
+    /** Stiles and rails of a gate's frame. */
+    GATE_FRAME,
+    /** Braces of a gate. */
+    GATE_BRACE,
+    /** The surface of the ground. */
+    GROUND,
+    /** The boundary of the lot. */
+    BOUNDARY,
+    /** The strings the posts are set to. */
+    STRINGS,
+    /** The leaf of a gate standing open, and the way it swings. */
+    SWING,
+    /** Where posts stand, marked by kind and not to scale. */
+    POST_MARKS,
+    /** Dimension lines and tables. */
+    DIMENSIONS,
+    /** Everything written. */
+    LETTERING;
+
+    /**
+     * Returns its name as files write it.
+     *
+     * @return small letters with hyphens, such as {@code outside-boards}
+     */
+    @Override
+    public String toString() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

@@ -1,0 +1,216 @@
+package org.fencecore.drawing;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.fencecore.FencePlan;
+import org.fencecore.GateBay;
+import org.fencecore.Post;
+import org.fencecore.PostKind;
+import org.fencecore.Run;
+import org.fencecore.gate.HingeSide;
+import org.fencecore.geometry.Point;
+import org.fencecore.geometry.Polygon;
+import org.fencecore.geometry.Segment;
+import org.fencecore.geometry.Side;
+import org.fencecore.units.Angle;
+import org.fencecore.units.Length;
+
+/**
+ * The plan of a fence, north up: the boundary with the number, bearing and distance of each side, the strings with their
+ * lengths, every post by kind and number, and the gates with the way they swing.
+ *
+ * <p>Posts are marked with symbols that are not to scale; everything else is. A gate is drawn swinging into the lot, on
+ * the hinge side it was designed for; that it opens inward is assumed (common practice, no source), as the plan of a
+ * fence does not say. A lot that could not be laid out gives a sheet with notes alone.
+ *
+ * <pre>{@code
+ * Drawing drawing = PlanView.of(plan);
+ * Files.writeString(file, Svg.write(drawing, Paper.LETTER));
+ * }</pre>
+ */
+public final class PlanView {
+
+    /** The most posts a plan is drawn with. */
+    public static final int MOST_POSTS = 10_000;
+
+    private static final Length NEAR = Length.ofMillimetres(1.6);
+    private static final Length FAR = Length.ofMillimetres(9);
+
+    private final FencePlan plan;
+    private final Drawing.Builder drawing;
+
+    private PlanView(FencePlan plan) {
+        this.plan = plan;
+        this.drawing = Drawing.titled("Fence plan").northUp();
+    }
+
+    /**
+     * Draws the plan of a fence.
+     *
+     * @param plan the plan, buildable or not
+     * @return the drawing, across being east and up being north
+     * @throws IllegalArgumentException if the plan has more than {@value #MOST_POSTS} posts
+     */
+    public static Drawing of(FencePlan plan) {
+        if (plan.posts().size() > MOST_POSTS) {
+            throw new IllegalArgumentException("the plan has " + plan.posts().size()
+                    + " posts; one drawing shows up to " + MOST_POSTS + ": plan the fence in parts");
+        }
+        return new PlanView(plan).draw();
+    }
+
+    private Drawing draw() {
+        drawing.description("Seen from above. " + counts());
+        Notes.blockers(plan.findings()).ifPresent(drawing::note);
+        plan.site().lot().outline().ifPresent(this::boundary);
+        plan.runs().forEach(this::run);
+        posts();
+        plan.runs().forEach(this::names);
+        if (!plan.runs().isEmpty()) {
+            drawing.key(Layer.STRINGS, "string, at the posts' outside faces");
+            drawing.note("Strings run " + Notes.figure(plan.site().setback()) + " inside the boundary.");
+        }
+        if (!plan.gates().isEmpty()) {
+            drawing.key(Layer.SWING, "gate leaf open, and its swing");
+            drawing.note("Gates are drawn swinging into the lot.");
+        }
+        drawing.note("Before digging, have the boundary staked by a licensed surveyor and buried lines marked.");
+        return drawing.build();
+    }
+
+    private String counts() {
+        int gates = plan.gates().size();
+        return Notes.count(plan.runs().size(), "side") + " fenced, "
+                + Notes.count(plan.posts().size(), "post") + ", " + Notes.count(gates, "gate") + ".";
+    }
+
+    private void boundary(Polygon outline) {
+        drawing.key(Layer.BOUNDARY, "boundary");
+        List<Spot> corners = outline.vertices().stream().map(Spot::of).toList();
+        drawing.add(new Outline(Layer.BOUNDARY, corners));
+        for (int side = 0; side < corners.size(); side++) {
+            Segment line = outline.side(side);
+            Angle along = direction(line);
+            Angle outward = along.plus(outline.inside() == Side.LEFT ? Angle.RIGHT.negated() : Angle.RIGHT);
+            drawing.add(Label.beside(
+                            Spot.of(line.start().midpoint(line.end())),
+                            outward,
+                            NEAR,
+                            "side " + (side + 1) + ": "
+                                    + plan.site().lot().courses().get(side))
+                    .withTurn(along));
+        }
+    }
+
+    /** The direction of a line, anticlockwise from east. */
+    private static Angle direction(Segment line) {
+        return Angle.RIGHT.minus(line.bearing().azimuth());
+    }
+
+    private static Angle inward(Run run) {
+        return direction(run.postLine()).plus(run.outside() == Side.RIGHT ? Angle.RIGHT : Angle.RIGHT.negated());
+    }
+
+    private void run(Run run) {
+        drawing.add(Line.of(
+                Layer.STRINGS,
+                Spot.of(run.string().start()),
+                Spot.of(run.string().end())));
+        run.gates().forEach(gate -> swing(run, gate));
+    }
+
+    private void swing(Run run, GateBay gate) {
+        boolean startsLeft = run.outside() == Side.RIGHT;
+        boolean hingesAtStart = startsLeft == (gate.design().hingeSide() == HingeSide.LEFT);
+        Length hingeGap = gate.design().spec().hingeGap();
+        Length leaf = gate.design().leafWidth();
+        Length hinge = hingesAtStart
+                ? gate.opening().start().plus(hingeGap)
+                : gate.opening().end().minus(hingeGap);
+        Length latch = hingesAtStart ? hinge.plus(leaf) : hinge.minus(leaf);
+        Length inside = run.outside() == Side.RIGHT ? leaf.negated() : leaf;
+        Spot hinges = Spot.of(run.postLine().pointAt(hinge));
+        Spot closed = Spot.of(run.postLine().pointAt(latch));
+        Spot open = Spot.of(run.postLine().pointAt(hinge, inside));
+        boolean anticlockwise = hingesAtStart == startsLeft;
+        drawing.add(Line.of(Layer.SWING, hinges, open));
+        drawing.add(new SwingArc(Layer.SWING, hinges, closed, anticlockwise ? Angle.RIGHT : Angle.RIGHT.negated()));
+    }
+
+    private void posts() {
+        Set<PostKind> kinds = EnumSet.noneOf(PostKind.class);
+        for (Post post : plan.posts()) {
+            kinds.add(post.kind());
+            drawing.add(new Mark(Layer.POST_MARKS, Spot.of(post.centre()), symbol(post.kind())));
+        }
+        for (Post post : plan.posts()) {
+            drawing.add(Label.beside(Spot.of(post.centre()), towardLot(post), NEAR, Integer.toString(post.number()))
+                    .withLettering(Lettering.NUMBER));
+        }
+        kinds.forEach(kind -> drawing.key(Layer.POST_MARKS, symbol(kind), Notes.word(kind) + " post"));
+    }
+
+    private static Symbol symbol(PostKind kind) {
+        return switch (kind) {
+            case CORNER -> Symbol.FILLED_SQUARE;
+            case END -> Symbol.OPEN_SQUARE;
+            case GATE -> Symbol.DIAMOND;
+            case LINE -> Symbol.DOT;
+        };
+    }
+
+    /** Into the lot from a post: from a corner between both its sides, from an end clear of the side without a fence. */
+    private Angle towardLot(Post post) {
+        double across = 0;
+        double up = 0;
+        for (Run run : runsOf(post)) {
+            across += inward(run).cos();
+            up += inward(run).sin();
+            if (post.kind() == PostKind.END) {
+                Angle along = direction(run.postLine());
+                int ahead = run.station(post).isZero() ? 1 : -1;
+                across += ahead * along.cos();
+                up += ahead * along.sin();
+            }
+        }
+        return Angle.ofRadians(StrictMath.atan2(up, across));
+    }
+
+    private List<Run> runsOf(Post post) {
+        List<Run> runs = new ArrayList<>();
+        for (Run run : plan.runs()) {
+            Point centre = post.centre();
+            boolean atEnd = run.postLine().start().equals(centre)
+                    || run.postLine().end().equals(centre);
+            if (atEnd || run.posts().contains(post)) {
+                runs.add(run);
+            }
+        }
+        return runs;
+    }
+
+    private void names(Run run) {
+        Angle along = direction(run.postLine());
+        Angle inward = inward(run);
+        for (GateBay gate : run.gates()) {
+            Length leaf = gate.design().leafWidth();
+            Length inside = run.outside() == Side.RIGHT ? leaf.negated() : leaf;
+            drawing.add(Label.beside(
+                            Spot.of(run.postLine().pointAt(gate.opening().middle(), inside)),
+                            inward,
+                            NEAR,
+                            gate.name() + ", "
+                                    + Notes.TAPE.format(gate.opening().length()) + " clear")
+                    .withTurn(along));
+        }
+        Spot middle = Spot.of(run.string().start().midpoint(run.string().end()));
+        drawing.add(Label.beside(
+                        middle,
+                        inward,
+                        FAR,
+                        "string " + Notes.TAPE.format(run.string().length()))
+                .withTurn(along));
+    }
+}

@@ -1,0 +1,98 @@
+package org.fencecore.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.fencecore.Bay;
+import org.fencecore.RailCut;
+import org.fencecore.Stretch;
+import org.fencecore.geometry.Interval;
+import org.fencecore.geometry.Profile;
+import org.fencecore.layout.BoardPlacement;
+import org.fencecore.layout.Face;
+import org.fencecore.slope.FittedBay;
+import org.fencecore.units.Length;
+import org.fencecore.units.Ratio;
+
+/** The rails and boards of one stretch in elevation. */
+final class StretchParts {
+
+    private final Stretch stretch;
+    private final Unrolled unrolled;
+    private final Profile ground;
+    private final Profile bottomLine;
+    private final Length boardLength;
+
+    StretchParts(Stretch stretch, Unrolled unrolled, Profile ground, Length boardLength) {
+        this.stretch = stretch;
+        this.unrolled = unrolled;
+        this.ground = ground;
+        this.bottomLine = stretch.slope().bottomLine();
+        this.boardLength = boardLength;
+    }
+
+    List<Shape> rails() {
+        List<Shape> shapes = new ArrayList<>();
+        List<Bay> bays = stretch.bays();
+        for (int bay = 0; bay < bays.size(); bay++) {
+            boolean last = bay == bays.size() - 1;
+            Length end = last ? stretch.boarded().end() : bays.get(bay).slope().end();
+            for (RailCut rail : bays.get(bay).rails()) {
+                shapes.add(rail(bays.get(bay), rail, end));
+            }
+        }
+        return shapes;
+    }
+
+    /** A rail reaches back from its end by its level length: past the first post of the stretch, if it is the first. */
+    private Shape rail(Bay bay, RailCut rail, Length end) {
+        FittedBay slope = bay.slope();
+        Length start = end.minus(rail.length().times(Ratio.of(rail.endCut().cos())));
+        Length bottom = ground.elevationAt(slope.start()).plus(rail.from().bottom());
+        Length depth = rail.from().top().minus(rail.from().bottom());
+        return unrolled.leaning(
+                Layer.RAILS,
+                Interval.of(start, end),
+                bottom.plus(slope.grade().riseOver(start.minus(slope.start()))),
+                bottom.plus(slope.grade().riseOver(end.minus(slope.start()))),
+                depth);
+    }
+
+    List<Shape> boards() {
+        List<Shape> shapes = new ArrayList<>();
+        stretch.boards().ifPresent(layout -> {
+            for (BoardPlacement board : layout.boards()) {
+                Interval stations = Interval.of(board.left(), board.right())
+                        .shiftedBy(stretch.boarded().start());
+                Length bottom = bottomAt(stations.middle());
+                Layer layer = board.face() == Face.OUTSIDE ? Layer.OUTSIDE_BOARDS : Layer.INSIDE_BOARDS;
+                shapes.add(unrolled.upright(layer, stations, bottom, bottom.plus(boardLength)));
+            }
+        });
+        return shapes;
+    }
+
+    /** The boards of each bay as one piece. */
+    List<Shape> boardedBays() {
+        List<Shape> shapes = new ArrayList<>();
+        for (Bay bay : stretch.bays()) {
+            Interval stations = Interval.of(bay.slope().start(), bay.slope().end());
+            shapes.add(unrolled.leaning(
+                    Layer.OUTSIDE_BOARDS, stations, bottomAt(stations.start()), bottomAt(stations.end()), boardLength));
+        }
+        return shapes;
+    }
+
+    /** The height of the board bottoms, past the first and last post on the grade of the bay there. */
+    private Length bottomAt(Length station) {
+        Interval posts = bottomLine.extent();
+        if (station.compareTo(posts.start()) < 0) {
+            FittedBay first = stretch.bays().get(0).slope();
+            return bottomLine.elevationAt(posts.start()).plus(first.grade().riseOver(station.minus(posts.start())));
+        }
+        if (station.compareTo(posts.end()) > 0) {
+            FittedBay last = stretch.bays().get(stretch.bays().size() - 1).slope();
+            return bottomLine.elevationAt(posts.end()).plus(last.grade().riseOver(station.minus(posts.end())));
+        }
+        return bottomLine.elevationAt(station);
+    }
+}

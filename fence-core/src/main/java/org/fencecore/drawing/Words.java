@@ -1,0 +1,83 @@
+package org.fencecore.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Text as it can be written on a sheet: of characters that XML holds, on one line, and not longer than a sheet. */
+final class Words {
+
+    /** A name longer than this is cut; no sheet has room for it. */
+    static final int MOST_CHARACTERS = 60;
+
+    private static final int REPLACEMENT = 0xFFFD;
+
+    private Words() {}
+
+    /**
+     * Returns a text on one line: line breaks and tabs become spaces, and what XML 1.0 does not allow, halves of
+     * surrogate pairs and other control characters become U+FFFD.
+     */
+    static String clean(String text) {
+        StringBuilder clean = new StringBuilder(text.length());
+        text.codePoints().map(Words::allowed).forEach(clean::appendCodePoint);
+        return clean.toString().strip();
+    }
+
+    /** Returns a clean text, cut with an ellipsis if no sheet could hold it. */
+    static String oneLine(String text) {
+        String clean = clean(text);
+        if (clean.codePointCount(0, clean.length()) <= MOST_CHARACTERS) {
+            return clean;
+        }
+        return clean.substring(0, clean.offsetByCodePoints(0, MOST_CHARACTERS - 1)) + "…";
+    }
+
+    private static int allowed(int letter) {
+        if (letter == '\t' || letter == '\n' || letter == '\r' || letter == 0x2028 || letter == 0x2029) {
+            return ' ';
+        }
+        boolean broken = Character.isISOControl(letter)
+                || (letter >= Character.MIN_SURROGATE && letter <= Character.MAX_SURROGATE)
+                || letter == 0xFFFE
+                || letter == 0xFFFF;
+        return broken ? REPLACEMENT : letter;
+    }
+
+    /** Breaks a text into lines no longer than a width in mm; a word longer than that is broken. */
+    static List<String> wrap(String text, Lettering lettering, double width) {
+        List<String> lines = new ArrayList<>();
+        StringBuilder line = new StringBuilder();
+        for (String word : clean(text).split(" +", -1)) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (lettering.widthOf(longer) <= width) {
+                line.setLength(0);
+                line.append(longer);
+                continue;
+            }
+            if (!line.isEmpty()) {
+                lines.add(line.toString());
+                line.setLength(0);
+            }
+            line.append(breakOff(word, lettering, width, lines));
+        }
+        lines.add(line.toString());
+        return lines;
+    }
+
+    /** Adds full lines of a word that is too long for one, and returns the rest. */
+    private static String breakOff(String word, Lettering lettering, double width, List<String> lines) {
+        StringBuilder part = new StringBuilder();
+        int[] letters = word.codePoints().toArray();
+        for (int letter : letters) {
+            int length = part.length();
+            part.appendCodePoint(letter);
+            if (length > 0 && lettering.widthOf(part.toString()) > width) {
+                part.setLength(length);
+                lines.add(part.toString());
+                part.setLength(0);
+                part.appendCodePoint(letter);
+            }
+        }
+        return part.toString();
+    }
+}

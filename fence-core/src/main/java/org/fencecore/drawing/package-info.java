@@ -1,0 +1,5 @@
+/** x. */
+@NullMarked
+package org.fencecore.drawing;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,69 @@
+package org.fencecore.drawing;
+
+import java.util.List;
+import org.fencecore.FencePlan;
+import org.fencecore.FencePlanner;
+import org.fencecore.footing.SoilClass;
+import org.fencecore.gate.HingeSide;
+import org.fencecore.geometry.Bearing;
+import org.fencecore.geometry.Profile;
+import org.fencecore.site.Course;
+import org.fencecore.site.GateLocation;
+import org.fencecore.site.LotBoundary;
+import org.fencecore.site.Site;
+import org.fencecore.style.FenceStyle;
+import org.fencecore.units.Length;
+import org.fencecore.units.Pressure;
+
+/** A wholly invented back yard that falls away from the house: three sides of shadowbox fence and two gates. */
+final class BackYard {
+
+    private BackYard() {}
+
+    static FencePlan plan() {
+        return FencePlanner.plan(site("side gate"), FenceStyle.builder().build());
+    }
+
+    /** The site with its first gate under another name. */
+    static Site site(String gateName) {
+        LotBoundary lot = LotBoundary.of(List.of(
+                course("S 2°15' W", 58.40),
+                course("N 87°45' W", 66.00),
+                course("N 2°15' E", 58.40),
+                course("S 87°45' E", 66.00)));
+        return Site.on(lot)
+                .fenceOn(1, 2, 3)
+                .ground(1, feet(0, 101.2, 14, 100.1, 31, 97.9, 58.40, 95.6))
+                .ground(2, feet(0, 95.6, 22, 95.2, 45, 94.1, 66.00, 93.9))
+                .ground(3, feet(0, 93.9, 18, 95.8, 40, 98.2, 58.40, 99.8))
+                .gate(GateLocation.named(gateName)
+                        .onSide(1)
+                        .centredAt(Length.ofFeet(9))
+                        .clearOpening(Length.ofInches(42))
+                        .hinges(HingeSide.RIGHT)
+                        .build())
+                .gate(GateLocation.named("garden gate")
+                        .onSide(3)
+                        .centredAt(Length.ofFeet(44))
+                        .clearOpening(Length.ofInches(47.5))
+                        .hinges(HingeSide.LEFT)
+                        .build())
+                .soil(SoilClass.SAND)
+                .windPressure(Pressure.ofPsf(12))
+                .frostDepth(Length.ofInches(30))
+                .build();
+    }
+
+    static Course course(String bearing, double feet) {
+        return Course.of(Bearing.parse(bearing), Length.ofFeet(feet));
+    }
+
+    /** Ground from pairs of station and elevation in feet. */
+    static Profile feet(double... pairs) {
+        Profile.Builder ground = Profile.builder();
+        for (int i = 0; i < pairs.length; i += 2) {
+            ground.point(Length.ofFeet(pairs[i]), Length.ofFeet(pairs[i + 1]));
+        }
+        return ground.build();
+    }
+}
