@@ -96,7 +96,7 @@ public class BoardsBenchmark {
 
     /** A loop on whole nanometres that shares out what the gaps leave over, as the plan does: a division a gap. */
     @Benchmark
-    public long plainNanometres() {
+    public long nanometres() {
         long sum = 0;
         for (int stretch = 0; stretch < plain.stretches; stretch++) {
             int boards = plain.boards[stretch];
@@ -118,7 +118,7 @@ public class BoardsBenchmark {
 
     /** The baseline: a loop on inches in {@code double}, front row and then back row. */
     @Benchmark
-    public double plainLoop() {
+    public double doubles() {
         double sum = 0;
         for (int stretch = 0; stretch < plain.stretches; stretch++) {
             int boards = plain.boards[stretch];

@@ -35,7 +35,7 @@ public class FirstPlanBenchmark {
 
     /** The baseline: the figures of the plan in plain arrays. */
     @Benchmark
-    public Object plainArithmetic() {
+    public Object doubles() {
         return PlainFence.plan(FenceJob.ofFeet(200));
     }
 }

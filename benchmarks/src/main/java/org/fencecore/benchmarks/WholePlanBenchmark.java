@@ -54,7 +54,7 @@ public class WholePlanBenchmark {
 
     /** The baseline: the figures of the plan in plain arrays. */
     @Benchmark
-    public Object plainArithmetic() {
+    public Object doubles() {
         return PlainFence.plan(job);
     }
 }

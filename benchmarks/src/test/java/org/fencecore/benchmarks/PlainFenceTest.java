@@ -135,11 +135,11 @@ class PlainFenceTest {
     @Test
     void goingThroughTheBoardsAddsUpToTheSame() {
         BoardsBenchmark programs = new BoardsBenchmark();
-        double inches = programs.plainLoop();
+        double inches = programs.doubles();
         assertThat(programs.placements() / 25_400_000.0).isCloseTo(inches, within(1e-6 * programs.count()));
         assertThat(programs.placementsAsLengths().nanometres()).isEqualTo(programs.placements());
         assertThat(programs.placementsByRow()).isEqualTo(programs.placements());
         // Halves of a nanometre may go either way, at two edges of each board.
-        assertThat(Math.abs(programs.plainNanometres() - programs.placements())).isLessThan(2L * programs.count());
+        assertThat(Math.abs(programs.nanometres() - programs.placements())).isLessThan(2L * programs.count());
     }
 }
