@@ -32,6 +32,9 @@ import org.fencecore.worksheet.Finding;
  */
 public final class FencePlanner {
 
+    /** Shots of one corner from two set-ups may differ by so much. */
+    private static final Length SAME_SHOT = Length.ofInches(1);
+
     private FencePlanner() {}
 
     /**
@@ -72,6 +75,7 @@ public final class FencePlanner {
             return List.of();
         }
         checkOverhang(site, style, findings);
+        checkCornerHeights(site, outline, findings);
         List<RunDraft> drafts = new ArrayList<>();
         for (int side : site.fencedSides()) {
             FenceLine line = new FenceLine(site, style, outline, strings.get(), postLines.get(), side);
@@ -81,6 +85,34 @@ public final class FencePlanner {
             });
         }
         return drafts;
+    }
+
+    /** Two sides' shots of the corner they share must agree, or their heights are not of one datum. */
+    private static void checkCornerHeights(Site site, Polygon outline, List<Finding> findings) {
+        int sides = outline.vertices().size();
+        for (int side : site.fencedSides()) {
+            int next = side % sides + 1;
+            Length corner = outline.side(side - 1).length();
+            Optional<Length> here = height(site, side, corner);
+            Optional<Length> there = height(site, next, Length.ZERO);
+            if (!site.fencedSides().contains(next) || here.isEmpty() || there.isEmpty()) {
+                continue;
+            }
+            Length difference = here.get().minus(there.get()).abs();
+            if (difference.compareTo(SAME_SHOT) > 0) {
+                findings.add(Finding.warning(
+                                "ground-does-not-meet",
+                                "corner of sides " + side + " and " + next,
+                                "the shots of the two sides put the ground here " + Shown.tape(difference) + " apart")
+                        .remedy("check the datum and the shots; the corner post takes the lower height"));
+            }
+        }
+    }
+
+    private static Optional<Length> height(Site site, int side, Length station) {
+        return site.ground(side)
+                .filter(shots -> shots.extent().contains(station))
+                .map(shots -> shots.elevationAt(station));
     }
 
     /** No part of the fence may stand over the boundary: neither boards and rails, nor the concrete. */

@@ -16,6 +16,7 @@ import org.fencecore.worksheet.Worksheet;
  * @param location where the owner wanted it
  * @param from the post where the opening begins, going along the run
  * @param to the post where the opening ends
+ * @param hingePost the one of the two that carries the hinges
  * @param opening the opening as it will be, post face to post face, in stations along the run
  * @param design the leaf: frame, brace and gaps
  * @param boards the boards on the leaf, from its left edge seen from outside; empty when it is too narrow for the pattern
@@ -25,6 +26,7 @@ public record GateBay(
         GateLocation location,
         Post from,
         Post to,
+        Post hingePost,
         Interval opening,
         GateDesign design,
         Optional<BoardLayout> boards,
@@ -37,6 +39,15 @@ public record GateBay(
      */
     public String name() {
         return location.name();
+    }
+
+    /**
+     * Returns the post that the latch is on.
+     *
+     * @return the one of the two posts that does not carry the hinges
+     */
+    public Post latchPost() {
+        return hingePost.equals(from) ? to : from;
     }
 
     /**

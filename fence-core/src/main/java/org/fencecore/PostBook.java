@@ -82,25 +82,11 @@ final class PostBook {
     }
 
     /** The post at a corner of the lot, shared by the runs that meet there. */
-    Entry atCorner(int lotCorner, PostKind kind, Point centre, Length ground, int side, List<Finding> findings) {
-        @Nullable Entry there = cornerPosts.get(lotCorner);
-        if (there == null) {
-            Entry entry = add(kind, centre, ground);
-            cornerPosts.put(lotCorner, entry);
-            return entry;
-        }
-        Length difference = there.ground.minus(ground).abs();
-        if (difference.compareTo(Length.ofInches(1)) > 0) {
-            findings.add(Finding.warning(
-                            "ground-does-not-meet",
-                            "post " + there.number,
-                            "the shots of side " + side + " put the ground here " + Shown.tape(difference)
-                                    + " off those of the side before")
-                    .remedy("check the datum and the shots at this corner; the lower height is taken"));
-        }
+    Entry atCorner(int lotCorner, PostKind kind, Point centre, Length ground) {
+        Entry entry = cornerPosts.computeIfAbsent(lotCorner, corner -> add(kind, centre, ground));
         // The two lines of shots pass a corner post on different sides; whichever is called first, the lower counts.
-        there.ground = Length.min(there.ground, ground);
-        return there;
+        entry.ground = Length.min(entry.ground, ground);
+        return entry;
     }
 
     List<Post> posts(List<Finding> findings) {

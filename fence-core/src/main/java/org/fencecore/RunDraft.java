@@ -4,8 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fencecore.gate.GateDesign;
+import org.fencecore.gate.HingeSide;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.Side;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.Face;
 import org.fencecore.layout.PostSpacing;
@@ -17,6 +19,7 @@ import org.fencecore.slope.SlopeFit;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Slope;
+import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
 
 /**
@@ -89,8 +92,7 @@ final class RunDraft {
 
     private void enterCorner(int lotCorner, boolean shared, Length station) {
         PostKind kind = shared ? PostKind.CORNER : PostKind.END;
-        posts.add(book.atCorner(
-                lotCorner, kind, line.postLine.pointAt(station), ground.elevationAt(station), line.side, findings));
+        posts.add(book.atCorner(lotCorner, kind, line.postLine.pointAt(station), ground.elevationAt(station)));
         stations.add(station);
     }
 
@@ -204,10 +206,19 @@ final class RunDraft {
         GateDesign design = GateDesign.forOpening(
                 opening.length(), style.gateFrameHeight(), gate.location().hinges(), style.gate());
         tell(design.findings(), place);
-        Length bottom = ground.between(opening.start(), opening.end())
-                .highest()
-                .elevation()
-                .plus(style.rack().clearance());
+        Profile underLeaf = ground.between(opening.start(), opening.end());
+        Length bottom = underLeaf.highest().elevation().plus(style.rack().clearance());
+        Length gap = bottom.minus(underLeaf.lowest().elevation());
+        if (gap.compareTo(style.rack().maximumClearance()) > 0) {
+            findings.add(Finding.warning(
+                            "gate-gap",
+                            place,
+                            "the leaf hangs level over ground that falls, so the gap under it grows to "
+                                    + Shown.tape(gap) + ", over the maximum of "
+                                    + Shown.tape(style.rack().maximumClearance()))
+                    .remedy("level the ground under the gate, close the gap, or move the gate to flatter ground")
+                    .source(Citation.COMMON_PRACTICE));
+        }
         Length top = bottom.plus(style.rails().boardLength()).plus(style.postAboveBoards());
         for (PostBook.Entry post : List.of(posts.get(first), posts.get(first + 1))) {
             post.reach(top);
@@ -244,18 +255,26 @@ final class RunDraft {
             }
             built.add(new Stretch(bays, draft.slope(), draft.boarded(), draft.boards(), draft.notched()));
         }
-        List<GateBay> hung = gates.stream()
-                .map(draft -> new GateBay(
-                        draft.placed().location(),
-                        own.get(draft.firstPost()),
-                        own.get(draft.firstPost() + 1),
-                        draft.placed().opening(),
-                        draft.design(),
-                        draft.boards(),
-                        draft.boardBottom()))
-                .toList();
+        List<GateBay> hung = gates.stream().map(draft -> hung(draft, own)).toList();
         return new Run(
                 line.side, line.string, line.postLine, line.outside, ground, line.startAlongSide, own, built, hung);
+    }
+
+    private GateBay hung(GateDraft draft, List<Post> own) {
+        Post from = own.get(draft.firstPost());
+        Post to = own.get(draft.firstPost() + 1);
+        // Someone outside, facing the fence, has the run's beginning on the left when the outside is on its right.
+        boolean beginsLeft = line.outside == Side.RIGHT;
+        boolean hingesLeft = draft.design().hingeSide() == HingeSide.LEFT;
+        return new GateBay(
+                draft.placed().location(),
+                from,
+                to,
+                beginsLeft == hingesLeft ? from : to,
+                draft.placed().opening(),
+                draft.design(),
+                draft.boards(),
+                draft.boardBottom());
     }
 
     /** Rails meet on the middle of line posts and run past the fixed posts at both ends of the stretch. */

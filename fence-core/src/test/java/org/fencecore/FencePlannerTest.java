@@ -126,6 +126,29 @@ class FencePlannerTest {
         assertEndsFull(gate.boards().orElseThrow());
     }
 
+    /**
+     * Side 1 goes north with the lot on its right, so someone outside looks east: left is north, the gate's far post. The
+     * same lot called the other way round has that side last, going south, and left is its beginning.
+     */
+    @Test
+    void hingesAreWhereTheyAreSeenFromOutside() {
+        Site clockwise = levelSide().gate(gate("g", 1, 12, 48)).build();
+        GateBay gate = FencePlanner.plan(clockwise, USUAL).gates().get(0);
+        assertThat(gate.hingePost()).isSameAs(gate.to());
+        assertThat(gate.latchPost()).isSameAs(gate.from());
+
+        LotBoundary counter = LotBoundary.of(
+                List.of(Plans.course(90, 40), Plans.course(0, 50), Plans.course(270, 40), Plans.course(180, 50)));
+        Site reversed = Site.on(counter)
+                .fenceOn(4)
+                .ground(4, shots(0, 0, 50, 0))
+                .gate(gate("g", 4, 38, 48))
+                .build();
+        GateBay same = FencePlanner.plan(reversed, USUAL).gates().get(0);
+        assertThat(same.hingePost()).isSameAs(same.from());
+        assertThat(same.hingePost().centre()).isEqualTo(gate.hingePost().centre());
+    }
+
     private static void assertEndsFull(BoardLayout layout) {
         var outside = layout.row(Face.OUTSIDE).boards();
         assertThat(outside.get(0).isFull()).isTrue();
@@ -218,6 +241,11 @@ class FencePlannerTest {
         GateBay gate = plan.gates().get(0);
         // The opening's far edge is 27 ft along the side, where the ground is at 2.7 ft.
         assertThat(gate.boardBottom()).isEqualTo(Length.ofFeet(2.7).plus(in(2)));
+        // From 23 to 27 ft the ground rises 4.8 in: under the near edge the gap is 6.8 in.
+        assertThat(plan.findings())
+                .filteredOn(finding -> finding.code().equals("gate-gap"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.message()).contains("6 13/16\""));
         // The lower post must reach as high as the leaf.
         assertThat(gate.from().top()).isEqualTo(gate.boardBottom().plus(Length.ofFeet(6)));
     }

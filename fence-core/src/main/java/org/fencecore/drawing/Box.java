@@ -32,6 +32,11 @@ record Box(double x, double y, double halfWidth, double halfHeight, double turn)
         return distance >= reach(dx, dy) + other.reach(dx, dy) - 1e-9;
     }
 
+    /** Adds room before and after the line. */
+    Box widened(double ends) {
+        return new Box(x, y, halfWidth + ends, halfHeight, turn);
+    }
+
     Box movedBy(double dx, double dy) {
         return new Box(x + dx, y + dy, halfWidth, halfHeight, turn);
     }

@@ -24,6 +24,7 @@ public final class Drawing {
 
     private final String title;
     private final String description;
+    private final Optional<String> caution;
     private final List<Shape> shapes;
     private final List<String> notes;
     private final List<Key> key;
@@ -32,6 +33,7 @@ public final class Drawing {
     private Drawing(Builder from) {
         title = from.title;
         description = from.description;
+        caution = from.caution;
         shapes = List.copyOf(from.shapes);
         notes = List.copyOf(from.notes);
         key = List.copyOf(from.key);
@@ -64,6 +66,15 @@ public final class Drawing {
      */
     public String description() {
         return description;
+    }
+
+    /**
+     * Returns what must be read before anything else.
+     *
+     * @return the caution, written bold above the notes; empty if there is none
+     */
+    public Optional<String> caution() {
+        return caution;
     }
 
     /**
@@ -112,6 +123,7 @@ public final class Drawing {
 
         private final String title;
         private String description = "";
+        private Optional<String> caution = Optional.empty();
         private final List<Shape> shapes = new ArrayList<>();
         private final List<String> notes = new ArrayList<>();
         private final List<Key> key = new ArrayList<>();
@@ -129,6 +141,17 @@ public final class Drawing {
          */
         public Builder description(String newDescription) {
             description = Objects.requireNonNull(newDescription, "newDescription");
+            return this;
+        }
+
+        /**
+         * Sets what must be read before anything else, such as that the design cannot be built.
+         *
+         * @param newCaution the caution, in sentences
+         * @return this builder
+         */
+        public Builder caution(String newCaution) {
+            caution = Optional.of(newCaution);
             return this;
         }
 

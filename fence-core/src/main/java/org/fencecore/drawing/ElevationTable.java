@@ -3,6 +3,7 @@ package org.fencecore.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.fencecore.Bay;
 import org.fencecore.GateBay;
 import org.fencecore.Post;
@@ -31,21 +32,30 @@ final class ElevationTable {
     }
 
     private Ladder ladder() {
-        String first = "from post " + run.posts().get(0).number();
-        return new Ladder(
-                deepest(),
-                List.of(
-                        new Ladder.Rung("post", Lettering.NUMBER, posts(post -> Integer.toString(post.number()))),
-                        row("centre to centre", spacings()),
-                        row(first, posts(post -> Notes.TAPE.format(run.station(post)))),
-                        row("post above ground", posts(post -> Notes.TAPE.format(post.exposed()))),
-                        row(
-                                "depth of hole",
-                                posts(post -> Notes.TAPE.format(post.footing().holeDepth()))),
-                        row("gap under boards", gaps()),
-                        row("rise to the right", rises()),
-                        row("boards", boarded(ElevationTable::boards)),
-                        row("space between boards", boarded(ElevationTable::space))));
+        List<Ladder.Rung> rungs = new ArrayList<>();
+        rungs.add(new Ladder.Rung("post", Lettering.NUMBER, posts(post -> Integer.toString(post.number()))));
+        rungs.add(row("centre to centre", spacings()));
+        rungs.add(row("from post " + run.posts().get(0).number(), posts(post -> Notes.TAPE.format(run.station(post)))));
+        rungs.add(row("post above ground", posts(post -> Notes.TAPE.format(post.exposed()))));
+        rungs.add(row(
+                "depth of hole", posts(post -> Notes.TAPE.format(post.footing().holeDepth()))));
+        rungs.add(row("gap under boards", gaps()));
+        rungs.add(row("rise to the right", rises()));
+        rungs.add(row(isOnBothFaces() ? "boards outside + inside" : "boards", boarded(ElevationTable::boards)));
+        if (layouts().anyMatch(layout -> layout.row(Face.OUTSIDE).gap().isPositive())) {
+            rungs.add(row("space between, about", boarded(ElevationTable::space)));
+        }
+        return new Ladder(deepest(), rungs);
+    }
+
+    private Stream<BoardLayout> layouts() {
+        return Stream.concat(
+                run.stretches().stream().flatMap(stretch -> stretch.boards().stream()),
+                run.gates().stream().flatMap(gate -> gate.boards().stream()));
+    }
+
+    private boolean isOnBothFaces() {
+        return layouts().anyMatch(layout -> layout.row(Face.INSIDE).count() > 0);
     }
 
     private static Ladder.Rung row(String heading, List<Ladder.Cell> cells) {
@@ -72,8 +82,7 @@ final class ElevationTable {
     private List<Ladder.Cell> spacings() {
         List<Ladder.Cell> cells = new ArrayList<>();
         for (int post = 1; post < run.posts().size(); post++) {
-            Interval stations =
-                    between(run.posts().get(post - 1), run.posts().get(post));
+            Interval stations = between(run.posts().get(post - 1), run.posts().get(post));
             cells.add(cell(stations, Notes.TAPE.format(stations.length())));
         }
         return cells;
@@ -87,8 +96,7 @@ final class ElevationTable {
                     .point(gate.opening().start(), gate.boardBottom())
                     .point(gate.opening().end(), gate.boardBottom())
                     .build();
-            cells.add(cell(
- between(gate.from(), gate.to()), gap(run.ground().clearanceUnder(bottoms))));
+            cells.add(cell(between(gate.from(), gate.to()), gap(run.ground().clearanceUnder(bottoms))));
         }
         return cells;
     }
@@ -106,7 +114,7 @@ final class ElevationTable {
                     ? bay.slope().rise().negated()
                     : bay.slope().rise();
             String figure = Notes.TAPE.format(rise);
-            cells.add(cell(stations(bay), rise.isPositive() ? "+" + figure : figure));
+            cells.add(cell(stations(bay), figure.startsWith("-") || figure.startsWith("0") ? figure : "+" + figure));
         }
         return cells;
     }

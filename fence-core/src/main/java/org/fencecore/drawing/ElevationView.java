@@ -84,7 +84,7 @@ public final class ElevationView {
     private Drawing draw() {
         drawing.description("Seen from outside the lot, looking " + lookingTo() + ". The run begins at the "
                 + (unrolled.turned() ? "right" : "left") + ". " + counts());
-        Notes.blockers(plan.findings()).ifPresent(drawing::note);
+        Notes.blockers(plan.findings()).ifPresent(drawing::caution);
         if (run.posts().isEmpty()) {
             return drawing.build();
         }

@@ -79,32 +79,43 @@ final class Furniture {
     }
 
     private static Ink wordBlock(Drawing drawing, List<String> notes, double width, int mostLines) {
-        List<String> lines = new ArrayList<>(Words.wrap(drawing.description(), Lettering.NOTE, width));
-        for (String note : notes) {
-            lines.addAll(Words.wrap(note, Lettering.NOTE, width));
-        }
-        if (lines.size() > mostLines) {
-            lines.subList(mostLines - 1, lines.size()).clear();
-            lines.add("More notes than this sheet has room for.");
-        }
         Ink block = new Ink();
         double y = 0;
-        List<String> title = Words.wrap(drawing.title(), Lettering.TITLE, width);
-        for (String line : title.subList(0, Math.min(2, title.size()))) {
+        for (String line : title(drawing.title(), width)) {
             y = line(block, line, Lettering.TITLE, 0, y);
         }
-        for (String line : lines) {
+        for (String line : cut(Words.wrap(drawing.caution().orElse(""), Lettering.NUMBER, width), mostLines / 2)) {
+            y = line(block, line, Lettering.NUMBER, 0, y);
+        }
+        List<String> lines = new ArrayList<>(Words.wrap(drawing.description(), Lettering.NOTE, width));
+        notes.forEach(note -> lines.addAll(Words.wrap(note, Lettering.NOTE, width)));
+        for (String line : cut(lines, mostLines)) {
             y = line(block, line, Lettering.NOTE, 0, y);
         }
         return block;
     }
 
+    private static List<String> cut(List<String> lines, int most) {
+        if (lines.size() <= most) {
+            return lines;
+        }
+        List<String> first = new ArrayList<>(lines.subList(0, most - 1));
+        first.add("More than this sheet has room for.");
+        return first;
+    }
+
+    private static List<String> title(String title, double width) {
+        List<String> lines = Words.wrap(title, Lettering.TITLE, width);
+        return lines.size() <= 2 ? lines : List.of(lines.get(0), lines.get(1) + "…");
+    }
+
     /** Writes a line below y and returns where the next one begins. */
     private static double line(Ink block, String text, Lettering lettering, double x, double y) {
         double leading = LEADING * lettering.millimetres();
-        if (!text.isEmpty()) {
-            block.add(Writing.from(text, lettering, x, y + leading / 2));
+        if (text.isEmpty()) {
+            return y;
         }
+        block.add(Writing.from(text, lettering, x, y + leading / 2));
         return y + leading;
     }
 
@@ -135,11 +146,15 @@ final class Furniture {
 
     private static Ink scaleBlock(Drawing drawing, Paper paper, Scale scale) {
         Ink block = new Ink();
+        if (drawing.shapes().isEmpty()) {
+            return block;
+        }
         double y = line(block, "Scale " + scale, Lettering.NUMBER, 0, 0);
         Length bar = bar(paper, scale);
         double length = scale.millimetres(bar);
         TapeFormat real = paper.isMetric() ? TapeFormat.metres(1) : TapeFormat.decimalFeet(0);
-        line(block, real.format(bar), Lettering.NOTE, length - 2, y);
+        block.add(
+                Writing.upTo(real.format(bar), Lettering.NOTE, length, y + LEADING * Lettering.NOTE.millimetres() / 2));
         y = line(block, "0", Lettering.NOTE, 0, y);
         block.add(Trace.rectangle(THIN, 0, y, length, BAR_HEIGHT));
         for (int part = 0; part < 4; part += 2) {

@@ -1,9 +1,10 @@
 package org.fencecore.drawing;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.fencecore.GateBay;
-import org.fencecore.gate.FrameMember;
 import org.fencecore.gate.FramePiece;
 import org.fencecore.gate.GateBrace;
 import org.fencecore.gate.GateDesign;
@@ -51,7 +52,7 @@ public final class GateView {
         drawing.description("Frame seen from outside, boards left off. Hangs between post "
                 + gate.from().number() + " and post " + gate.to().number() + ", hinges on the "
                 + (hingesLeft() ? "left" : "right") + ".");
-        Notes.blockers(design.findings()).ifPresent(drawing::note);
+        Notes.blockers(design.findings()).ifPresent(drawing::caution);
         posts();
         design.pieces().forEach(this::piece);
         design.braces().forEach(this::brace);
@@ -130,7 +131,12 @@ public final class GateView {
         Length member = design.spec().memberWidth();
         Length postTop = height.plus(POST_BEYOND);
         across(Length.ZERO, width, Length.ZERO, ROW.negated(), "leaf ");
-        across(member, member.plus(design.clearWidth()), Length.ZERO, ROW.times(2).negated(), "between stiles ");
+        across(
+                member,
+                member.plus(design.clearWidth()),
+                Length.ZERO,
+                ROW.times(2).negated(),
+                "between stiles ");
         across(leftPost(), rightPost(), postTop, ROW.times(2), "clear opening ");
         across(leftPost(), Length.ZERO, postTop, ROW, "");
         across(width, rightPost(), postTop, ROW, "");
@@ -167,16 +173,19 @@ public final class GateView {
                         .map(piece -> piece.member() + " " + Notes.figure(piece.length()))
                         .collect(Collectors.joining(", "))
                 + ", cut square.");
-        for (GateBrace brace : design.braces()) {
-            drawing.note("Brace of " + size(brace.thickness(), brace.width()) + ", "
-                    + Notes.figure(brace.length()) + " point to point, from the "
-                    + FrameMember.HINGE_STILE + " up to the " + FrameMember.LATCH_STILE + ". Cut each end to a point: "
-                    + degrees(brace.railCut()) + " off square against the rail, "
-                    + degrees(brace.stileCut()) + " against the stile. It bears "
-                    + Notes.figure(brace.railBearing()) + " on the rail and "
-                    + Notes.figure(brace.stileBearing()) + " on the stile.");
-        }
+        Map<String, Integer> braces = new LinkedHashMap<>();
+        design.braces().forEach(brace -> braces.merge(braceNote(brace), 1, Integer::sum));
+        braces.forEach((note, number) -> drawing.note(Notes.count(number, "brace") + note));
         drawing.note("Square when both diagonals are " + Notes.figure(design.diagonal()) + ".");
+    }
+
+    private static String braceNote(GateBrace brace) {
+        return " of " + size(brace.thickness(), brace.width()) + ", " + Notes.figure(brace.length())
+                + " point to point, from the " + brace.foot().stile() + " up to the "
+                + brace.head().stile() + ". Cut each end to a point: " + degrees(brace.railCut())
+                + " off square against the rail, " + degrees(brace.stileCut()) + " against the stile. It bears "
+                + Notes.figure(brace.railBearing()) + " on the rail and " + Notes.figure(brace.stileBearing())
+                + " on the stile.";
     }
 
     private static String size(Length thickness, Length width) {

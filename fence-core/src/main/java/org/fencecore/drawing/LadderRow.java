@@ -55,8 +55,13 @@ final class LadderRow {
         return Words.oneLine(rung.heading());
     }
 
+    /** Where the stretches end; none where they lie too close for figures between them. */
     List<Double> ticks() {
-        return ticks;
+        double closest = Double.POSITIVE_INFINITY;
+        for (int i = 1; i < ticks.size(); i++) {
+            closest = Math.min(closest, ticks.get(i) - ticks.get(i - 1));
+        }
+        return closest < rung.lettering().millimetres() ? List.of() : ticks;
     }
 
     double tickHeight() {
@@ -70,23 +75,22 @@ final class LadderRow {
     }
 
     double left() {
-        return level.stream()
-                .mapToDouble(w -> w.box().x() - w.box().halfWidth())
-                .min()
-                .orElse(0);
+        return level.stream().mapToDouble(w -> w.box().x() - reach(w)).min().orElse(0);
     }
 
     double right() {
-        return level.stream()
-                .mapToDouble(w -> w.box().x() + w.box().halfWidth())
-                .max()
-                .orElse(0);
+        return level.stream().mapToDouble(w -> w.box().x() + reach(w)).max().orElse(0);
+    }
+
+    private double reach(Writing writing) {
+        return standing ? writing.box().halfHeight() : writing.box().halfWidth();
     }
 
     Stream<Writing> writings(double top) {
         if (!standing) {
             return level.stream().map(writing -> writing.movedBy(0, top));
         }
+        double middle = top + height() / 2;
         List<Writing> upright = new ArrayList<>();
         double filled = Double.NEGATIVE_INFINITY;
         for (Writing writing : level) {
@@ -96,8 +100,7 @@ final class LadderRow {
                 continue;
             }
             filled = box.x() + box.halfHeight();
-            upright.add(Writing.centred(
-                    writing.text(), writing.lettering(), box.x(), top + height() / 2, -Math.PI / 2));
+            upright.add(Writing.centred(writing.text(), writing.lettering(), box.x(), middle, -Math.PI / 2));
         }
         return upright.stream();
     }

@@ -10,8 +10,14 @@ import java.util.Optional;
  */
 final class Placing {
 
-    /** How often a label that has no room is moved one line further. */
+    /** How often a note that has no room is moved one line further. */
     private static final int MOST_MOVES = 3;
+
+    /** Numbers stay near what they number. */
+    private static final int MOST_MOVES_OF_NUMBERS = 1;
+
+    /** The least space between two words on a line, in mm. */
+    private static final double SPACE = 1;
 
     private static final double LINE = 1.3;
     private static final double LADDER_GAP = 4;
@@ -114,8 +120,8 @@ final class Placing {
 
     private void place(Label label) {
         double turn = upright(-label.turn().radians());
-        Writing writing = Writing.centred(
-                Words.oneLine(label.text()), label.lettering(), x(label.at()), y(label.at()), turn);
+        Writing writing =
+                Writing.centred(Words.oneLine(label.text()), label.lettering(), x(label.at()), y(label.at()), turn);
         if (label.toward().isEmpty()) {
             settle(writing, 0, 0);
             return;
@@ -130,10 +136,11 @@ final class Placing {
     /** Writes where there is room: at its place or up to a few lines further in a direction. */
     private void settle(Writing writing, double dx, double dy) {
         double step = LINE * writing.lettering().millimetres();
-        int moves = dx == 0 && dy == 0 ? 0 : MOST_MOVES;
+        int moves = writing.lettering() == Lettering.NUMBER ? MOST_MOVES_OF_NUMBERS : MOST_MOVES;
         for (int move = 0; move <= moves; move++) {
             Writing moved = writing.movedBy(dx * step * move, dy * step * move);
-            if (!ink.isTaken(moved.box()) && marks.stream().noneMatch(moved.box()::overlaps)) {
+            Box room = moved.box().widened(SPACE);
+            if (!ink.isTaken(room) && marks.stream().noneMatch(moved.box()::overlaps)) {
                 ink.add(moved);
                 return;
             }

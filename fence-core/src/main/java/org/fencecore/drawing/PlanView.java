@@ -3,6 +3,7 @@ package org.fencecore.drawing;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
@@ -14,6 +15,7 @@ import org.fencecore.geometry.Point;
 import org.fencecore.geometry.Polygon;
 import org.fencecore.geometry.Segment;
 import org.fencecore.geometry.Side;
+import org.fencecore.site.Course;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 
@@ -62,18 +64,22 @@ public final class PlanView {
     }
 
     private Drawing draw() {
-        drawing.description("Seen from above. " + counts());
-        Notes.blockers(plan.findings()).ifPresent(drawing::note);
-        plan.site().lot().outline().ifPresent(this::boundary);
+        drawing.description("Seen from above, north up. " + counts());
+        Notes.blockers(plan.findings()).ifPresent(drawing::caution);
+        Optional<Polygon> outline = plan.site().lot().outline();
+        outline.ifPresent(this::boundary);
         plan.runs().forEach(this::run);
         posts();
-        plan.runs().forEach(this::names);
+        // Where there is room for one label only, the number of a post stays, then its gate's name.
+        plan.runs().forEach(this::gateNames);
+        outline.ifPresent(this::sideNames);
+        plan.runs().forEach(this::stringLength);
         if (!plan.runs().isEmpty()) {
-            drawing.key(Layer.STRINGS, "string, at the posts' outside faces");
+            drawing.key(Layer.STRINGS, "string, outside face of posts");
             drawing.note("Strings run " + Notes.figure(plan.site().setback()) + " inside the boundary.");
         }
         if (!plan.gates().isEmpty()) {
-            drawing.key(Layer.SWING, "gate leaf open, and its swing");
+            drawing.key(Layer.SWING, "gate leaf, open, and swing");
             drawing.note("Gates are drawn swinging into the lot.");
         }
         drawing.note("Before digging, have the boundary staked by a licensed surveyor and buried lines marked.");
@@ -88,18 +94,18 @@ public final class PlanView {
 
     private void boundary(Polygon outline) {
         drawing.key(Layer.BOUNDARY, "boundary");
-        List<Spot> corners = outline.vertices().stream().map(Spot::of).toList();
-        drawing.add(new Outline(Layer.BOUNDARY, corners));
-        for (int side = 0; side < corners.size(); side++) {
+        drawing.add(new Outline(
+                Layer.BOUNDARY, outline.vertices().stream().map(Spot::of).toList()));
+    }
+
+    private void sideNames(Polygon outline) {
+        List<Course> courses = plan.site().lot().courses();
+        for (int side = 0; side < courses.size(); side++) {
             Segment line = outline.side(side);
             Angle along = direction(line);
             Angle outward = along.plus(outline.inside() == Side.LEFT ? Angle.RIGHT.negated() : Angle.RIGHT);
-            drawing.add(Label.beside(
-                            Spot.of(line.start().midpoint(line.end())),
-                            outward,
-                            NEAR,
-                            "side " + (side + 1) + ": "
-                                    + plan.site().lot().courses().get(side))
+            Spot middle = Spot.of(line.start().midpoint(line.end()));
+            drawing.add(Label.beside(middle, outward, NEAR, "side " + (side + 1) + ": " + courses.get(side))
                     .withTurn(along));
         }
     }
@@ -161,19 +167,13 @@ public final class PlanView {
         };
     }
 
-    /** Into the lot from a post: from a corner between both its sides, from an end clear of the side without a fence. */
+    /** Into the lot from a post; from a corner post, between both its sides. */
     private Angle towardLot(Post post) {
         double across = 0;
         double up = 0;
         for (Run run : runsOf(post)) {
             across += inward(run).cos();
             up += inward(run).sin();
-            if (post.kind() == PostKind.END) {
-                Angle along = direction(run.postLine());
-                int ahead = run.station(post).isZero() ? 1 : -1;
-                across += ahead * along.cos();
-                up += ahead * along.sin();
-            }
         }
         return Angle.ofRadians(StrictMath.atan2(up, across));
     }
@@ -191,26 +191,19 @@ public final class PlanView {
         return runs;
     }
 
-    private void names(Run run) {
-        Angle along = direction(run.postLine());
-        Angle inward = inward(run);
+    private void gateNames(Run run) {
         for (GateBay gate : run.gates()) {
             Length leaf = gate.design().leafWidth();
             Length inside = run.outside() == Side.RIGHT ? leaf.negated() : leaf;
-            drawing.add(Label.beside(
-                            Spot.of(run.postLine().pointAt(gate.opening().middle(), inside)),
-                            inward,
-                            NEAR,
-                            gate.name() + ", "
-                                    + Notes.TAPE.format(gate.opening().length()) + " clear")
-                    .withTurn(along));
+            Spot beyondSwing = Spot.of(run.postLine().pointAt(gate.opening().middle(), inside));
+            String name = gate.name() + ", " + Notes.TAPE.format(gate.opening().length()) + " clear";
+            drawing.add(Label.beside(beyondSwing, inward(run), NEAR, name).withTurn(direction(run.postLine())));
         }
+    }
+
+    private void stringLength(Run run) {
         Spot middle = Spot.of(run.string().start().midpoint(run.string().end()));
-        drawing.add(Label.beside(
-                        middle,
-                        inward,
-                        FAR,
-                        "string " + Notes.TAPE.format(run.string().length()))
-                .withTurn(along));
+        String length = "string " + Notes.TAPE.format(run.string().length());
+        drawing.add(Label.beside(middle, inward(run), FAR, length).withTurn(direction(run.postLine())));
     }
 }

@@ -42,8 +42,8 @@ final class Sheet {
             if (placing.leftOut() > 0) {
                 notes.add(
                         0,
-                        "Left out for lack of room: " + placing.leftOut()
-                                + " labels or figures. Take them from the tables, or print on larger paper.");
+                        "Labels and figures left out for lack of room: " + placing.leftOut()
+                                + ". Take them from the tables, or print on larger paper.");
             }
             for (Furniture furniture : new Furniture[] {
                 Furniture.below(drawing, paper, scale, notes), Furniture.beside(drawing, paper, scale, notes)

@@ -84,10 +84,13 @@ public final class Svg {
         xml.writeAttribute("font-family", "sans-serif");
         xml.writeAttribute("stroke-linejoin", "round");
         element("title", Words.clean(sheet.drawing.title()));
-        element("desc", Words.clean(sheet.drawing.description() + " Scale " + sheet.placing.scale + "."));
+        element("desc", description());
         start("rect", "width", width, "height", height, "fill", "#ffffff");
         xml.writeEndElement();
         for (Layer layer : Layer.values()) {
+            if (layer == Layer.SWING) {
+                masks();
+            }
             drawingLayer(layer);
         }
         furniture();
@@ -96,6 +99,12 @@ public final class Svg {
         xml.writeCharacters("\n");
         xml.writeEndElement();
         xml.writeEndDocument();
+    }
+
+    private String description() {
+        Drawing drawing = sheet.drawing;
+        String scale = drawing.shapes().isEmpty() ? "" : " Scale " + sheet.placing.scale + ".";
+        return Words.clean(drawing.caution().map(caution -> caution + " ").orElse("") + drawing.description() + scale);
     }
 
     private void drawingLayer(Layer layer) throws XMLStreamException {
@@ -176,11 +185,13 @@ public final class Svg {
         group(name, Pen.of(Layer.LETTERING));
         for (Writing writing : writings) {
             Writing moved = writing.movedBy(dx, dy);
-            if (moved.masked()) {
-                mask(moved.box());
-            }
             Lettering lettering = moved.lettering();
-            start("text", "text-anchor", moved.anchor().name().toLowerCase(Locale.ROOT), "font-size", number(lettering.millimetres()));
+            start(
+                    "text",
+                    "text-anchor",
+                    moved.anchor().name().toLowerCase(Locale.ROOT),
+                    "font-size",
+                    number(lettering.millimetres()));
             if (lettering.isBold()) {
                 xml.writeAttribute("font-weight", "bold");
             }
@@ -191,13 +202,18 @@ public final class Svg {
         xml.writeEndElement();
     }
 
-    /** Blots out the lines under a label. */
-    private void mask(Box box) throws XMLStreamException {
-        double halfWidth = box.halfWidth() + MASK_MARGIN;
-        start("rect", "width", number(2 * halfWidth), "height", number(2 * box.halfHeight()));
-        xml.writeAttribute("fill", "#ffffff");
-        xml.writeAttribute("fill-opacity", "0.8");
-        place(box, -halfWidth, -box.halfHeight());
+    /** Blots out the heavier lines under labels; finer ones, such as the swing of a gate, go over. */
+    private void masks() throws XMLStreamException {
+        start("g", "class", "masks", "fill", "#ffffff", "fill-opacity", "0.8");
+        for (Writing writing : sheet.placing.ink.writings) {
+            if (writing.masked()) {
+                Box box = writing.box().movedBy(sheet.zeroX, sheet.zeroY);
+                double halfWidth = box.halfWidth() + MASK_MARGIN;
+                start("rect", "width", number(2 * halfWidth), "height", number(2 * box.halfHeight()));
+                place(box, -halfWidth, -box.halfHeight());
+                xml.writeEndElement();
+            }
+        }
         xml.writeEndElement();
     }
 

@@ -110,7 +110,7 @@ public final class PostSpacing {
     }
 
     /**
-     * Returns what is wrong with the spacing: a warning if the bays are under the minimum.
+     * Returns what is wrong with the spacing: a note if the bays are under the minimum.
      *
      * @return all findings, empty if the bays are within both limits
      */

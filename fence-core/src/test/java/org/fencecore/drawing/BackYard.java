@@ -15,43 +15,57 @@ import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
 
-/** A wholly invented back yard that falls away from the house: three sides of shadowbox fence and two gates. */
+/** Wholly invented yards to draw. */
 final class BackYard {
 
     private BackYard() {}
 
-    static FencePlan plan() {
-        return FencePlanner.plan(site("side gate"), FenceStyle.builder().build());
+    /** A back yard that falls away from the house: three sides of shadowbox fence and two gates. */
+    static FencePlan sloping() {
+        return sloping("side gate");
     }
 
-    /** The site with its first gate under another name. */
-    static Site site(String gateName) {
+    /** The same yard with its first gate under another name. */
+    static FencePlan sloping(String gateName) {
         LotBoundary lot = LotBoundary.of(List.of(
                 course("S 2°15' W", 58.40),
                 course("N 87°45' W", 66.00),
                 course("N 2°15' E", 58.40),
                 course("S 87°45' E", 66.00)));
-        return Site.on(lot)
+        Site site = Site.on(lot)
                 .fenceOn(1, 2, 3)
                 .ground(1, feet(0, 101.2, 14, 100.1, 31, 97.9, 58.40, 95.6))
                 .ground(2, feet(0, 95.6, 22, 95.2, 45, 94.1, 66.00, 93.9))
                 .ground(3, feet(0, 93.9, 18, 95.8, 40, 98.2, 58.40, 99.8))
-                .gate(GateLocation.named(gateName)
-                        .onSide(1)
-                        .centredAt(Length.ofFeet(9))
-                        .clearOpening(Length.ofInches(42))
-                        .hinges(HingeSide.RIGHT)
-                        .build())
-                .gate(GateLocation.named("garden gate")
-                        .onSide(3)
-                        .centredAt(Length.ofFeet(44))
-                        .clearOpening(Length.ofInches(47.5))
-                        .hinges(HingeSide.LEFT)
-                        .build())
+                .gate(gate(gateName, 1, 9, 42).hinges(HingeSide.RIGHT).build())
+                .gate(gate("garden gate", 3, 44, 47.5).build())
                 .soil(SoilClass.SAND)
                 .windPressure(Pressure.ofPsf(12))
                 .frostDepth(Length.ofInches(30))
                 .build();
+        return FencePlanner.plan(site, FenceStyle.builder().build());
+    }
+
+    /** A level lot that long and 20 ft deep, gone round anticlockwise, with a fence along its first side, due east. */
+    static FencePlan level(double lengthInFeet) {
+        LotBoundary lot = LotBoundary.of(List.of(
+                course("N 90° E", lengthInFeet),
+                course("N 0° E", 20),
+                course("N 90° W", lengthInFeet),
+                course("S 0° E", 20)));
+        Site site = Site.on(lot)
+                .fenceOn(1)
+                .ground(1, feet(0, 10, lengthInFeet, 10))
+                .frostDepth(Length.ofInches(24))
+                .build();
+        return FencePlanner.plan(site, FenceStyle.builder().build());
+    }
+
+    static GateLocation.Builder gate(String name, int side, double centreInFeet, double openingInInches) {
+        return GateLocation.named(name)
+                .onSide(side)
+                .centredAt(Length.ofFeet(centreInFeet))
+                .clearOpening(Length.ofInches(openingInInches));
     }
 
     static Course course(String bearing, double feet) {

@@ -59,21 +59,21 @@ class PostSpacingTest {
     }
 
     @Test
-    void baysUnderTheMinimumAreFound() {
+    void baysUnderTheMinimumAreNoted() {
         assertThat(PostSpacing.equalBays(Length.ofFeet(9), LONGEST, Length.ofFeet(6))
                         .findings())
                 .singleElement()
                 .satisfies(finding -> {
-                    assertThat(finding.severity()).isEqualTo(Severity.WARNING);
+                    assertThat(finding.severity()).isEqualTo(Severity.NOTE);
                     assertThat(finding.code()).isEqualTo("bay-short");
                     assertThat(finding.message())
-                            .isEqualTo("2 bays are 4 ft 6 in, under the minimum of 6 ft; 1 would be 9 ft, over the"
-                                    + " maximum of 8 ft");
+                            .isEqualTo("2 bays are 4' 6\", under the minimum of 6' 0\"; 1 would be 9' 0\", over the"
+                                    + " maximum of 8' 0\"");
                 });
         assertThat(PostSpacing.equalBays(Length.ofFeet(3), LONGEST, SHORTEST).findings())
                 .singleElement()
                 .satisfies(finding -> assertThat(finding.message())
-                        .isEqualTo("1 bay of 3 ft, under the minimum of 4 ft; the stretch itself is no longer than"
+                        .isEqualTo("1 bay of 3' 0\", under the minimum of 4' 0\"; the stretch itself is no longer than"
                                 + " that"));
         // Exactly at the minimum, and a nanometre of the whole stretch under it.
         assertThat(PostSpacing.equalBays(Length.ofFeet(9), LONGEST, Length.ofFeet(4.5))

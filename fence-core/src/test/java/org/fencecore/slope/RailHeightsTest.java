@@ -120,14 +120,14 @@ class RailHeightsTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() ->
                         RailSpec.builder().boardLength(Length.ofInches(18)).build())
-                .withMessageContaining("number of rails was 3, each 88.9 mm plumb, on boards of 457.2 mm")
-                .withMessageContaining("need more than 266.7 mm and have 254 mm");
+                .withMessageContaining("number of rails was 3, each 3 1/2 in plumb, on boards of 1 ft 6 in")
+                .withMessageContaining("need more than 10 1/2 in and have 10 in");
         // 19 in leaves 11 in: enough on the level, but on 75 % three rails take 13 1/8 in.
         RailSpec tight = RailSpec.builder().boardLength(Length.ofInches(19)).build();
         assertThat(RailHeights.of(tight, TWO_INCHES).rails()).hasSize(3);
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> RailHeights.of(tight, TWO_INCHES, Slope.ofPercent(75)))
-                .withMessageContaining("each 111.125 mm plumb");
+                .withMessageContaining("each 4 3/8 in plumb");
     }
 
     @Test
@@ -139,7 +139,7 @@ class RailHeightsTest {
         assertThatIllegalArgumentException().isThrownBy(() -> builder.rails(11)).withMessageContaining("rails was 11");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> builder.boardLength(Length.ZERO))
-                .withMessageContaining("boardLength was 0 mm");
+                .withMessageContaining("boardLength was 0 in");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> builder.railDepth(Length.ofMillimetres(-1)))
                 .withMessageContaining("railDepth was -1 mm");
@@ -154,7 +154,7 @@ class RailHeightsTest {
                 .withMessageContaining("clearance was -1 mm");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new RailMarks(TWO_INCHES, TWO_INCHES))
-                .withMessageContaining("bottom mark was 50.8 mm");
+                .withMessageContaining("bottom mark was 2 in");
     }
 
     @Test

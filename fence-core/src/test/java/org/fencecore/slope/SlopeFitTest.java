@@ -220,17 +220,17 @@ class SlopeFitTest {
                 .withMessageContaining("number of posts was 1");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> SlopeFit.rack(ground, feet(0, 8, 8), USUAL))
-                .withMessageContaining("station of post 3 was 2438.4 mm, not after post 2 at 2438.4 mm");
+                .withMessageContaining("station of post 3 was 8 ft, not after post 2 at 8 ft");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> SlopeFit.rack(ground, feet(0, 10, 8), USUAL))
-                .withMessageContaining("station of post 3 was 2438.4 mm, not after post 2 at 3048 mm");
+                .withMessageContaining("station of post 3 was 8 ft, not after post 2 at 10 ft");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> SlopeFit.rack(ground, feet(-1, 8), USUAL))
-                .withMessageContaining("station of post 1 was -304.8 mm, off the ground profile")
-                .withMessageContaining("from 0 mm to 6096 mm");
+                .withMessageContaining("station of post 1 was -1 ft, off the ground profile")
+                .withMessageContaining("from 0 in to 20 ft");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> SlopeFit.rack(ground, feet(0, 8, 21), USUAL))
-                .withMessageContaining("station of post 3 was 6400.8 mm, off the ground profile");
+                .withMessageContaining("station of post 3 was 21 ft, off the ground profile");
         assertThatNullPointerException()
                 .isThrownBy(() -> SlopeFit.rack(ground, Arrays.asList(Length.ZERO, null), USUAL));
     }
@@ -240,7 +240,7 @@ class SlopeFitTest {
         assertThat(SlopeFit.rack(ground(0, 0, 8, 8), feet(0, 8), USUAL).bays()).hasSize(1);
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> SlopeFit.rack(ground(0, 0, 8, 0, 16, -8.8), feet(0, 8, 16), USUAL))
-                .withMessageContaining("from post 2 at 2438.4 mm to post 3 at 4876.8 mm was -110 %");
+                .withMessageContaining("from post 2 at 8 ft to post 3 at 16 ft was -110 %");
     }
 
     @Test
@@ -276,15 +276,15 @@ class SlopeFitTest {
 
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> RackSpec.builder().clearance(Length.ofInches(-1)))
-                .withMessageContaining("clearance was -25.4 mm; it must be 0 or more");
+                .withMessageContaining("clearance was -1 in; it must be 0 or more");
         assertThatIllegalArgumentException()
                 .isThrownBy(() ->
                         RackSpec.builder().minimumClearance(Length.ofInches(3)).build())
-                .withMessageContaining("minimumClearance was 76.2 mm, over the clearance of 50.8 mm");
+                .withMessageContaining("minimumClearance was 3 in, over the clearance of 2 in");
         assertThatIllegalArgumentException()
                 .isThrownBy(() ->
                         RackSpec.builder().maximumClearance(Length.ofInches(1)).build())
-                .withMessageContaining("maximumClearance was 25.4 mm, under the clearance of 50.8 mm");
+                .withMessageContaining("maximumClearance was 1 in, under the clearance of 2 in");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> RackSpec.builder().maximumGrade(Slope.ofPercent(-20)))
                 .withMessageContaining("maximumGrade was -20 %");

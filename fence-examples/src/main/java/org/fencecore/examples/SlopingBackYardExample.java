@@ -5,7 +5,6 @@ import java.util.List;
 import org.fencecore.FencePlan;
 import org.fencecore.FencePlanner;
 import org.fencecore.footing.SoilClass;
-import org.fencecore.gate.GateSpec;
 import org.fencecore.geometry.Bearing;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.site.Course;
@@ -71,8 +70,7 @@ public final class SlopingBackYardExample {
                 .pattern(BoardPattern.sideBySide(Length.ofInches(5.5)))
                 .maximumPostSpacing(Length.ofFeet(7))
                 .holeDiameter(Length.ofInches(12))
-                .gate(GateSpec.builder().middleRail(true).build())
-                .rack(RackSpec.builder().maximumGrade(Slope.ofPercent(12)).build())
+                .rack(RackSpec.builder().maximumGrade(Slope.ofPercent(15)).build())
                 .build();
         return FencePlanner.plan(site, style);
     }

@@ -43,8 +43,8 @@ public final class TenLinesExample {
 
         System.out.println(plan.posts().size() + " posts, " + plan.boardCount() + " boards");
         System.out.println("gate leaf " + plan.gates().get(0).design().leafWidth());
-        System.out.println(plan.bays().get(0).slope().grade().angle().abs() + " at the first bay");
-        plan.findings().forEach(finding -> System.out.println(finding.severity() + ": " + finding.message()));
+        System.out.println("first hole " + plan.posts().get(0).footing().holeDepth() + " deep");
+        plan.findings().forEach(finding -> System.out.println(finding.severity() + " " + finding.code()));
         // README ends
     }
 }

@@ -1,0 +1,143 @@
+package org.fencecore.drawing;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.fencecore.FencePlan;
+import org.fencecore.FencePlanner;
+import org.fencecore.GateBay;
+import org.fencecore.PostKind;
+import org.fencecore.Run;
+import org.fencecore.gate.HingeSide;
+import org.fencecore.geometry.Point;
+import org.fencecore.site.LotBoundary;
+import org.fencecore.site.Site;
+import org.fencecore.style.FenceStyle;
+import org.fencecore.units.Length;
+import org.junit.jupiter.api.Test;
+
+class PlanViewTest {
+
+    private static <T extends Shape> List<T> shapes(Drawing drawing, Class<T> type) {
+        return drawing.shapes().stream()
+                .filter(type::isInstance)
+                .map(type::cast)
+                .toList();
+    }
+
+    @Test
+    void everyPostIsMarkedByKindAndNumbered() throws Exception {
+        FencePlan plan = BackYard.sloping();
+        Drawing drawing = PlanView.of(plan);
+        SvgSheet sheet = SvgSheet.read(Svg.write(drawing, Paper.LETTER));
+
+        assertThat(shapes(drawing, Mark.class)).hasSameSizeAs(plan.posts());
+        long linePosts = plan.posts().stream()
+                .filter(post -> post.kind() == PostKind.LINE)
+                .count();
+        assertThat(sheet.elements("post-marks", "circle")).hasSize((int) linePosts);
+        assertThat(sheet.pieces("post-marks")).hasSize(plan.posts().size() - (int) linePosts);
+        assertThat(sheet.words())
+                .containsAll(plan.posts().stream()
+                        .map(post -> Integer.toString(post.number()))
+                        .toList());
+        assertThat(sheet.words()).contains("corner post", "end post", "gate post", "line post");
+    }
+
+    @Test
+    void sidesStringsAndGatesAreNamed() throws Exception {
+        SvgSheet sheet = SvgSheet.read(Svg.write(PlanView.of(BackYard.sloping()), Paper.LETTER));
+
+        // The string of side 2 is 66 ft less 6 in at both ends.
+        assertThat(sheet.words())
+                .contains("side 1: S 2°15' W, 58.40 ft", "side 4: S 87°45' E, 66.00 ft", "string 65' 0\"")
+                .contains("side gate, 3' 6\" clear", "garden gate, 3' 11 1/2\" clear", "N")
+                .contains("Strings run 6\" inside the boundary.", "Gates are drawn swinging into the lot.");
+    }
+
+    /**
+     * By hand, in inches from the first corner: posts stand 7.75 inside, so the run's station 0 is 7.75 east and
+     * north. The opening of 36 is centred 10 ft along, from 102 to 138 east. Hung left as seen from the south, the
+     * leaf turns about 102.5, and opens 35.25 north; its latch edge comes from 137.75.
+     */
+    @Test
+    void aGateSwingsIntoTheLotFromItsHinges() {
+        LotBoundary lot = LotBoundary.of(List.of(
+                BackYard.course("N 90° E", 30),
+                BackYard.course("N 0° E", 20),
+                BackYard.course("N 90° W", 30),
+                BackYard.course("S 0° E", 20)));
+        Site site = Site.on(lot)
+                .fenceOn(1)
+                .ground(1, BackYard.feet(0, 10, 30, 10))
+                .gate(BackYard.gate("gate", 1, 10, 36).build())
+                .build();
+        FencePlan plan = FencePlanner.plan(site, FenceStyle.builder().build());
+
+        SwingArc arc = shapes(PlanView.of(plan), SwingArc.class).get(0);
+        Line leaf = shapes(PlanView.of(plan), Line.class).stream()
+                .filter(line -> line.layer() == Layer.SWING)
+                .findFirst()
+                .orElseThrow();
+
+        assertThat(arc.hinge()).isEqualTo(inches(102.5, 7.75));
+        assertThat(arc.start()).isEqualTo(inches(137.75, 7.75));
+        assertThat(arc.turn().degrees()).isEqualTo(90);
+        assertThat(leaf.spots()).containsExactly(inches(102.5, 7.75), inches(102.5, 43));
+    }
+
+    /** Whichever way the lot is gone round and the gate is hung, the open leaf stands in the lot. */
+    @Test
+    void openLeavesStandInTheLotAndArcsEndThere() {
+        FencePlan plan = BackYard.sloping();
+        Drawing drawing = PlanView.of(plan);
+        List<SwingArc> arcs = shapes(drawing, SwingArc.class);
+        List<Line> leaves = shapes(drawing, Line.class).stream()
+                .filter(line -> line.layer() == Layer.SWING)
+                .toList();
+
+        assertThat(arcs).hasSize(2);
+        for (int gate = 0; gate < arcs.size(); gate++) {
+            Spot open = leaves.get(gate).spots().get(1);
+            assertThat(plan.site().lot().outline().orElseThrow().contains(Point.of(open.across(), open.up())))
+                    .isTrue();
+            assertThat(end(arcs.get(gate)).distanceTo(Point.of(open.across(), open.up())))
+                    .isLessThan(Length.ofMillimetres(0.001));
+        }
+        // The side gate hangs on the right as seen from the east: on its northern post, where the run going south
+        // begins.
+        Run east = plan.runs().get(0);
+        GateBay gate = east.gates().get(0);
+        assertThat(gate.design().hingeSide()).isEqualTo(HingeSide.RIGHT);
+        assertThat(arcs.get(0).hinge())
+                .isEqualTo(
+                        Spot.of(east.postLine().pointAt(gate.opening().start().plus(Length.ofInches(0.5)))));
+    }
+
+    /** Where an arc ends, turned with plain trigonometry. */
+    private static Point end(SwingArc arc) {
+        double dx = arc.start().across().minus(arc.hinge().across()).metres();
+        double dy = arc.start().up().minus(arc.hinge().up()).metres();
+        double turn = arc.turn().radians();
+        return Point.of(
+                arc.hinge().across().plus(Length.ofMetres(dx * Math.cos(turn) - dy * Math.sin(turn))),
+                arc.hinge().up().plus(Length.ofMetres(dx * Math.sin(turn) + dy * Math.cos(turn))));
+    }
+
+    private static Spot inches(double east, double north) {
+        return Spot.of(Length.ofInches(east), Length.ofInches(north));
+    }
+
+    @Test
+    void aLotThatDoesNotCloseIsASheetThatSaysSo() throws Exception {
+        LotBoundary open = LotBoundary.of(
+                List.of(BackYard.course("N 90° E", 60), BackYard.course("N 0° E", 50), BackYard.course("N 90° W", 40)));
+        FencePlan plan = FencePlanner.plan(
+                Site.on(open).fenceOn(1).build(), FenceStyle.builder().build());
+
+        SvgSheet sheet = SvgSheet.read(Svg.write(PlanView.of(plan), Paper.LETTER));
+
+        assertThat(String.join(" ", sheet.words())).contains("DO NOT BUILD: 1 problem to settle first.");
+        assertThat(sheet.pieces("boundary")).isEmpty();
+    }
+}
