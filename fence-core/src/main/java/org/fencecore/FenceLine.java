@@ -16,6 +16,7 @@ import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
 import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Finding;
+import org.fencecore.worksheet.Written;
 
 /** The lines of one fenced side: lot side, string and post line, and how the fence ends at both of its corners. */
 final class FenceLine {
@@ -89,8 +90,8 @@ final class FenceLine {
         Interval needed = Interval.of(startAlongSide, startAlongSide.plus(postLine.length()));
         if (shots.isEmpty()) {
             findings.add(Finding.blocker("no-ground", "side " + side, "no heights of the ground were given")
-                    .remedy("take at least two shots on this side, from " + Shown.alongSide(needed.start())
-                            + " or before to " + Shown.alongSide(needed.end()) + " or beyond"));
+                    .remedy("take at least two shots on this side, from " + Written.station(needed.start())
+                            + " or before to " + Written.station(needed.end()) + " or beyond"));
             return Optional.empty();
         }
         Profile profile = shots.get();
@@ -101,9 +102,9 @@ final class FenceLine {
             findings.add(Finding.blocker(
                             "ground-not-covered",
                             "side " + side,
-                            "the ground shots run from " + Shown.alongSide(have.start()) + " to "
-                                    + Shown.alongSide(have.end()) + ", and the fence from "
-                                    + Shown.alongSide(needed.start()) + " to " + Shown.alongSide(needed.end())
+                            "the ground shots run from " + Written.station(have.start()) + " to "
+                                    + Written.station(have.end()) + ", and the fence from "
+                                    + Written.station(needed.start()) + " to " + Written.station(needed.end())
                                     + " along the side")
                     .remedy("take shots at both ends of the fence"));
             return Optional.empty();
@@ -112,7 +113,7 @@ final class FenceLine {
             findings.add(Finding.note(
                             "ground-continued",
                             "side " + side,
-                            "the fence reaches up to " + Shown.tape(Length.max(before, after))
+                            "the fence reaches up to " + Written.tape(Length.max(before, after))
                                     + " past the ground shots, where the ground was taken to go on at the same grade")
                     .remedy("take shots at both ends of the fence"));
             profile = continued(profile, needed);

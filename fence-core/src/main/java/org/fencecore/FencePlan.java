@@ -1,9 +1,7 @@
 package org.fencecore;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Set;
 import org.fencecore.footing.FootingDesign;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
@@ -98,13 +96,32 @@ public final class FencePlan {
     }
 
     /**
+     * Returns every board as the pattern places it: those of the stretches along the fence, outside face first, then those
+     * of the gates. What is left of those that meet a post is told by {@link Stretch#boardsAtPosts}.
+     *
+     * @return an unmodifiable view that works out a board when it is asked for
+     */
+    public List<PlannedBoard> boards() {
+        return new BoardsView(stretches(), gates());
+    }
+
+    /**
      * Returns how many boards the fence takes, on both faces and on the gates.
      *
-     * @return the number of boards
+     * @return the number of boards, those left out at posts not counted
      */
     public int boardCount() {
         int fence = stretches().stream().mapToInt(Stretch::boardCount).sum();
         return fence + gates().stream().mapToInt(GateBay::boardCount).sum();
+    }
+
+    /**
+     * Returns every footing once; posts that are alike share one.
+     *
+     * @return the footings in the order in which posts first need them, unmodifiable
+     */
+    public List<FootingDesign> footings() {
+        return posts.stream().map(Post::footing).distinct().toList();
     }
 
     /**
@@ -157,9 +174,7 @@ public final class FencePlan {
                 sheets.addAll(gate.worksheets());
             }
         }
-        Set<FootingDesign> footings = new LinkedHashSet<>();
-        posts.forEach(post -> footings.add(post.footing()));
-        footings.forEach(footing -> sheets.add(footing.worksheet()));
+        footings().forEach(footing -> sheets.add(footing.worksheet()));
         return List.copyOf(sheets);
     }
 }

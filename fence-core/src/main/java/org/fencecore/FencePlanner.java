@@ -8,8 +8,10 @@ import org.fencecore.geometry.Polygon;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
+import org.fencecore.units.Rounding;
 import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
+import org.fencecore.worksheet.Written;
 
 /**
  * Plans a fence: posts, bays, boards, gates and footings from a site and a style.
@@ -70,7 +72,7 @@ public final class FencePlanner {
             findings.add(Finding.blocker(
                             "lot-too-narrow",
                             "lot",
-                            "no fence line is left " + Shown.tape(site.setback()) + " inside the boundary")
+                            "no fence line is left " + Written.tape(site.setback()) + " inside the boundary")
                     .remedy("bring the strings nearer to the boundary, or fence fewer sides"));
             return List.of();
         }
@@ -103,7 +105,7 @@ public final class FencePlanner {
                 findings.add(Finding.warning(
                                 "ground-does-not-meet",
                                 "corner of sides " + side + " and " + next,
-                                "the shots of the two sides put the ground here " + Shown.tape(difference) + " apart")
+                                "the shots of the two sides put the ground here " + Written.tape(difference) + " apart")
                         .remedy("check the datum and the shots; the corner post takes the lower height"));
             }
         }
@@ -125,9 +127,9 @@ public final class FencePlanner {
                             "over-the-boundary",
                             "lot",
                             (hole.compareTo(face) > 0 ? "the post holes" : "rails and boards") + " reach "
-                                    + Shown.tape(reach) + " outside the string, and the boundary is "
-                                    + Shown.tape(site.setback()) + " away")
-                    .remedy("set the string at least " + Shown.tape(reach) + " inside the boundary")
+                                    + Written.tape(reach, Rounding.UP) + " outside the string, and the boundary is "
+                                    + Written.tape(site.setback()) + " away")
+                    .remedy("set the string at least " + Written.tape(reach, Rounding.UP) + " inside the boundary")
                     .source(Citation.GEOMETRY));
         }
     }

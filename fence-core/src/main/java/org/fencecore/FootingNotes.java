@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import org.fencecore.footing.FootingDesign;
 import org.fencecore.worksheet.Finding;
+import org.fencecore.worksheet.Written;
 
 /**
  * What the footings of a plan have to say, each thing once: posts with the same finding are listed together, and where
@@ -42,7 +43,7 @@ final class FootingNotes {
             return first.at(place);
         }
         Post deepest = group.posts.stream()
-                .max(Comparator.comparing(post -> post.footing().embedment()))
+                .max(Comparator.comparing(post -> post.footing().governing().depth()))
                 .orElseThrow();
         return group.findings.get(group.posts.indexOf(deepest)).at(place + ", most at " + deepest);
     }
@@ -65,9 +66,6 @@ final class FootingNotes {
                 i++;
             }
         }
-        if (parts.size() == 1) {
-            return (posts.size() == 1 ? "post " : "posts ") + parts.get(0);
-        }
-        return "posts " + String.join(", ", parts.subList(0, parts.size() - 1)) + " and " + parts.get(parts.size() - 1);
+        return (posts.size() == 1 ? "post " : "posts ") + Written.list(parts);
     }
 }

@@ -7,7 +7,9 @@ import org.fencecore.geometry.Interval;
 import org.fencecore.site.GateLocation;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
+import org.fencecore.units.Rounding;
 import org.fencecore.worksheet.Finding;
+import org.fencecore.worksheet.Written;
 
 /**
  * Puts the gates of one run in their places: every opening between two posts, no two over each other, and a gate post
@@ -54,8 +56,8 @@ final class GatePlacing {
                 findings.add(Finding.blocker(
                                 "gate-wider-than-run",
                                 place(gate),
-                                "the opening of " + Shown.tape(wanted.length()) + " is wider than the "
-                                        + Shown.tape(Length.max(last.minus(half), Length.ZERO))
+                                "the opening of " + Written.tape(wanted.length()) + " is wider than the "
+                                        + Written.tape(Length.max(last.minus(half), Length.ZERO))
                                         + " between the posts at the ends of this side")
                         .remedy("make the opening smaller, or put the gate on a longer side"));
             } else if (!placed.isEmpty() && wanted.start().compareTo(free.minus(half.times(2))) < 0) {
@@ -66,8 +68,8 @@ final class GatePlacing {
                                 "its opening begins at " + along(wanted.start()) + ", before that of "
                                         + before.location().name() + " ends at "
                                         + along(before.opening().end()))
-                        .remedy("move one of them; with a shared post the openings must be " + Shown.tape(half.times(2))
-                                + " apart"));
+                        .remedy("move one of them; with a shared post the openings must be "
+                                + Written.tape(half.times(2), Rounding.UP) + " apart"));
             } else if (wanted.start().compareTo(free.minus(hole)) < 0
                     || wanted.end().compareTo(last.plus(hole)) > 0) {
                 findings.add(Finding.blocker(
@@ -86,13 +88,13 @@ final class GatePlacing {
                     findings.add(Finding.blocker(
                                     "gate-leaves-no-post",
                                     place(gate),
-                                    "the " + Shown.tape(last.minus(free)) + " between the posts beside it leave "
-                                            + Shown.tape(last.minus(free).minus(opening.length()))
-                                            + " next to the opening of " + Shown.tape(opening.length())
+                                    "the " + Written.tape(last.minus(free)) + " between the posts beside it leave "
+                                            + Written.tape(last.minus(free).minus(opening.length()))
+                                            + " next to the opening of " + Written.tape(opening.length())
                                             + ", too little for a gate post and its hole")
-                            .remedy("make the opening " + Shown.tape(last.minus(free))
+                            .remedy("make the opening " + Written.tape(last.minus(free))
                                     + " to hang it between those posts, or narrower than "
-                                    + Shown.tape(last.minus(free).minus(hole))));
+                                    + Written.tape(last.minus(free).minus(hole), Rounding.DOWN)));
                 } else {
                     placed.add(new Placed(gate, opening));
                     free = opening.end().plus(half.times(2));
@@ -110,9 +112,9 @@ final class GatePlacing {
         findings.add(Finding.blocker(
                         "gate-too-narrow",
                         place(gate),
-                        "the opening of " + Shown.tape(gate.clearOpening())
+                        "the opening of " + Written.tape(gate.clearOpening(), Rounding.DOWN)
                                 + " leaves no room for a framed and braced leaf")
-                .remedy("make it at least " + Shown.tape(least)));
+                .remedy("make it at least " + Written.tape(least, Rounding.UP)));
         return false;
     }
 
@@ -128,15 +130,16 @@ final class GatePlacing {
             findings.add(Finding.note(
                             "gate-moved",
                             place(gate),
-                            "moved " + Shown.tape(shift.abs()) + (shift.isPositive() ? " on" : " back")
+                            "moved " + Written.tape(shift.abs()) + (shift.isPositive() ? " on" : " back")
                                     + " to share the post beside it, because two holes so near would run together")
-                    .remedy("to keep a post of its own, leave over " + Shown.tape(hole) + " between the posts"));
+                    .remedy("to keep a post of its own, leave over " + Written.tape(hole, Rounding.UP)
+                            + " between the posts"));
         }
         return wanted.shiftedBy(shift);
     }
 
     private String along(Length station) {
-        return Shown.alongSide(line.startAlongSide.plus(station));
+        return Written.station(line.startAlongSide.plus(station));
     }
 
     private static String place(GateLocation gate) {

@@ -9,7 +9,6 @@ import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Side;
 import org.fencecore.layout.BoardLayout;
-import org.fencecore.layout.Face;
 import org.fencecore.layout.PostSpacing;
 import org.fencecore.site.Site;
 import org.fencecore.slope.FittedBay;
@@ -18,9 +17,11 @@ import org.fencecore.slope.RailMarks;
 import org.fencecore.slope.SlopeFit;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
+import org.fencecore.units.Rounding;
 import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
+import org.fencecore.worksheet.Written;
 
 /**
  * One run in the making: posts are entered in the book and what stands between them is worked out; once all posts of the
@@ -41,12 +42,7 @@ final class RunDraft {
 
     /** Fence between two fixed posts: which posts of this run, and all that does not need them finished. */
     private record StretchDraft(
-            int firstPost,
-            SlopeFit slope,
-            Interval boarded,
-            Interval railed,
-            Optional<BoardLayout> boards,
-            int notched) {}
+            int firstPost, SlopeFit slope, Interval boarded, Interval railed, Optional<BoardLayout> boards) {}
 
     /** A gate and which post of this run it begins at. */
     private record GateDraft(
@@ -150,7 +146,7 @@ final class RunDraft {
                 at.get(0).minus(fromEnd ? line.boardsPastStart : half),
                 at.get(at.size() - 1).plus(toEnd ? line.boardsPastEnd : half));
         Optional<BoardLayout> boards = fit(boarded.length(), stretchName(first));
-        stretches.add(new StretchDraft(first, slope, boarded, railed, boards, notched(boards, boarded, at)));
+        stretches.add(new StretchDraft(first, slope, boarded, railed, boards));
     }
 
     private boolean isTooSteep(int first) {
@@ -163,8 +159,8 @@ final class RunDraft {
                                 "ground-too-steep",
                                 "side " + line.side + ", post " + posts.get(post).number + " to post "
                                         + posts.get(post + 1).number,
-                                "the ground rises " + Math.round(grade.percent()) + " %, and no bay over "
-                                        + Math.round(SlopeFit.STEEPEST.percent()) + " % is laid out")
+                                "the ground rises " + Written.percent(grade) + ", and no bay over "
+                                        + Written.percent(SlopeFit.STEEPEST) + " is laid out")
                         .remedy("check the shots; if they are right, a retaining wall or another line is needed"));
             }
         }
@@ -177,7 +173,8 @@ final class RunDraft {
             findings.add(Finding.blocker(
                             "too-short-for-boards",
                             place,
-                            Shown.tape(clear) + " is too short for the pattern, which needs " + Shown.tape(least))
+                            Written.tape(clear, Rounding.DOWN) + " is too short for the pattern, which needs "
+                                    + Written.tape(least, Rounding.UP))
                     .remedy("move the gate or the end of the fence, or use narrower boards"));
             return Optional.empty();
         }
@@ -186,18 +183,16 @@ final class RunDraft {
         return Optional.of(layout);
     }
 
-    /** The inside boards stand between the posts' outside faces and the yard, so those that meet a post are notched. */
-    private int notched(Optional<BoardLayout> boards, Interval boarded, List<Length> at) {
-        if (boards.isEmpty()) {
-            return 0;
+    private List<BoardAtPost> boardsAtPosts(StretchDraft draft, List<Post> own) {
+        if (draft.boards().isEmpty()) {
+            return List.of();
         }
-        int notched = 0;
-        for (Length post : at) {
-            Interval body = Interval.of(post.minus(half), post.plus(half))
-                    .shiftedBy(boarded.start().negated());
-            notched += boards.get().row(Face.INSIDE).boardsMeeting(body).size();
-        }
-        return notched;
+        int past = draft.firstPost() + draft.slope().bays().size() + 1;
+        List<Interval> bodies = stations.subList(draft.firstPost(), past).stream()
+                .map(at -> Interval.of(at.minus(half), at.plus(half))
+                        .shiftedBy(draft.boarded().start().negated()))
+                .toList();
+        return BoardAtPost.among(draft.boards().get(), own.subList(draft.firstPost(), past), bodies);
     }
 
     private void hang(GatePlacing.Placed gate, int first) {
@@ -214,8 +209,8 @@ final class RunDraft {
                             "gate-gap",
                             place,
                             "the leaf hangs level over ground that falls, so the gap under it grows to "
-                                    + Shown.tape(gap) + ", over the maximum of "
-                                    + Shown.tape(style.rack().maximumClearance()))
+                                    + Written.tape(gap) + ", over the maximum of "
+                                    + Written.tape(style.rack().maximumClearance()))
                     .remedy("level the ground under the gate, close the gap, or move the gate to flatter ground")
                     .source(Citation.COMMON_PRACTICE));
         }
@@ -253,7 +248,7 @@ final class RunDraft {
                         draft.slope().bays().get(bay),
                         rails(draft, bay)));
             }
-            built.add(new Stretch(bays, draft.slope(), draft.boarded(), draft.boards(), draft.notched()));
+            built.add(new Stretch(bays, draft.slope(), draft.boarded(), draft.boards(), boardsAtPosts(draft, own)));
         }
         List<GateBay> hung = gates.stream().map(draft -> hung(draft, own)).toList();
         return new Run(

@@ -14,7 +14,7 @@ import org.fencecore.worksheet.Worksheet;
  * posts.
  *
  * <p>The boards on the outside face begin and end full at the edges of {@link #boarded}; those of a shadowbox's inside
- * face stand behind the gaps and are notched where they meet a post.
+ * face stand behind the gaps and are ripped where they meet a post.
  */
 public final class Stretch {
 
@@ -22,14 +22,19 @@ public final class Stretch {
     private final SlopeFit slope;
     private final Interval boarded;
     private final Optional<BoardLayout> boards;
-    private final int notchedBoards;
+    private final List<BoardAtPost> boardsAtPosts;
 
-    Stretch(List<Bay> bays, SlopeFit slope, Interval boarded, Optional<BoardLayout> boards, int notchedBoards) {
+    Stretch(
+            List<Bay> bays,
+            SlopeFit slope,
+            Interval boarded,
+            Optional<BoardLayout> boards,
+            List<BoardAtPost> boardsAtPosts) {
         this.bays = List.copyOf(bays);
         this.slope = slope;
         this.boarded = boarded;
         this.boards = boards;
-        this.notchedBoards = notchedBoards;
+        this.boardsAtPosts = List.copyOf(boardsAtPosts);
     }
 
     /**
@@ -90,19 +95,20 @@ public final class Stretch {
     /**
      * Returns how many boards it takes on both faces.
      *
-     * @return the number of boards
+     * @return the number of boards, those left out at posts not counted
      */
     public int boardCount() {
-        return boards.map(BoardLayout::count).orElse(0);
+        long leftOut = boardsAtPosts.stream().filter(BoardAtPost::isLeftOut).count();
+        return boards.map(BoardLayout::count).orElse(0) - (int) leftOut;
     }
 
     /**
-     * Returns how many boards of the inside face meet a post and are notched round it.
+     * Returns the boards of the inside face that stand where a post is.
      *
-     * @return the number of notched boards, part of {@link #boardCount}
+     * @return what is kept of each, along the run, unmodifiable
      */
-    public int notchedBoards() {
-        return notchedBoards;
+    public List<BoardAtPost> boardsAtPosts() {
+        return boardsAtPosts;
     }
 
     /**

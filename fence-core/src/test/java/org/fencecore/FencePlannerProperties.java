@@ -166,6 +166,16 @@ class FencePlannerProperties {
         }
     }
 
+    @Property(tries = 50)
+    void allBoardsAreThoseOfTheStretchesAndGates(@ForAll("yards") Yard yard) {
+        FencePlan plan = FencePlanner.plan(yard.site(), USUAL);
+        List<BoardPlacement> expected = new ArrayList<>();
+        plan.stretches().forEach(stretch -> stretch.boards().ifPresent(layout -> expected.addAll(layout.boards())));
+        plan.gates().forEach(gate -> gate.boards().ifPresent(layout -> expected.addAll(layout.boards())));
+        assertThat(plan.boards()).extracting(PlannedBoard::placement).containsExactlyElementsOf(expected);
+        assertThat(plan.boardCount()).isEqualTo(expected.size());
+    }
+
     @Property(tries = 200)
     void boardsClearTheGroundEverywhereBetweenPosts(@ForAll("yards") Yard yard) {
         FencePlan plan = FencePlanner.plan(yard.site(), USUAL);

@@ -77,6 +77,25 @@ class FencePlannerTest {
         assertThat(plan.isBuildable()).isTrue();
     }
 
+    /**
+     * The inside boards of the level side stand 9 - 0.0385 = 8.9615 in apart, the first at 5 1/2 - 1.0192 = 4.4808 in from
+     * the boarding's beginning. Post 2 stands from 83 1/2 to 87 in there. Board 10 begins at 4.4808 + 9 x 8.9615 = 85.1346
+     * and ends at 90.6346: it meets the post, and 90.6346 - 87 = 3.6346 in are kept after it. Board 9 ends at 81.6731 and
+     * stays whole.
+     */
+    @Test
+    void insideBoardsStopAtThePosts() {
+        Stretch stretch =
+                FencePlanner.plan(levelSide().build(), USUAL).stretches().get(0);
+        BoardAtPost first = stretch.boardsAtPosts().get(0);
+        assertThat(first.post().number()).isEqualTo(2);
+        assertThat(first.board().index()).isEqualTo(9);
+        assertThat(first.board().left().inches()).isCloseTo(85.1346, offset(0.0001));
+        assertThat(first.before()).isEqualTo(Length.ZERO);
+        assertThat(first.after().inches()).isCloseTo(3.6346, offset(0.0001));
+        assertThat(first.isLeftOut()).isFalse();
+    }
+
     /** Common practice, no source: a post's centre is half its width from the string, and its hole three posts wide. */
     @Test
     void factsOfTheTrade() {

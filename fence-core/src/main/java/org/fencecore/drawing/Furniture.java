@@ -20,6 +20,10 @@ final class Furniture {
     private static final double LONGEST_BAR = 50;
     private static final double BAR_HEIGHT = 1.6;
     private static final double LEADING = 1.4;
+    /** More feet than this are beyond what a length holds. */
+    private static final long MOST_UNITS = 1_000_000_000;
+
+    private static final double LONGEST_LINE = 150;
     private static final int LINES_BELOW = 10;
     private static final int LINES_BESIDE = 26;
     private static final Layer BLACK = Layer.POST_MARKS;
@@ -48,7 +52,7 @@ final class Furniture {
         } else {
             double scaleX = width - SCALE_WIDTH;
             double keyX = drawing.key().isEmpty() ? scaleX : scaleX - KEY_WIDTH;
-            Ink words = wordBlock(drawing, notes, keyX - 2 * PAD, LINES_BELOW);
+            Ink words = wordBlock(drawing, notes, Math.min(keyX - 2 * PAD, LONGEST_LINE), LINES_BELOW);
             double tallest = Math.max(words.height(), Math.max(keyBlock.height(), scaleBlock.height()));
             double top = MARGIN + height - tallest - 2 * PAD;
             ink.add(Trace.line(THIN, MARGIN, top, MARGIN + width, top));
@@ -181,7 +185,7 @@ final class Furniture {
     private static Length bar(Paper paper, Scale scale) {
         Length unit = paper.isMetric() ? Length.ofMillimetres(100) : Length.ofFeet(1);
         long best = 1;
-        for (long tens = 1; scale.millimetres(unit.times(tens)) <= LONGEST_BAR; tens *= 10) {
+        for (long tens = 1; tens <= MOST_UNITS && scale.millimetres(unit.times(tens)) <= LONGEST_BAR; tens *= 10) {
             for (long steps : new long[] {1, 2, 5}) {
                 if (scale.millimetres(unit.times(tens * steps)) <= LONGEST_BAR) {
                     best = tens * steps;

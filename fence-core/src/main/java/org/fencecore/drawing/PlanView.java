@@ -2,7 +2,9 @@ package org.fencecore.drawing;
 
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.fencecore.FencePlan;
@@ -11,7 +13,6 @@ import org.fencecore.Post;
 import org.fencecore.PostKind;
 import org.fencecore.Run;
 import org.fencecore.gate.HingeSide;
-import org.fencecore.geometry.Point;
 import org.fencecore.geometry.Polygon;
 import org.fencecore.geometry.Segment;
 import org.fencecore.geometry.Side;
@@ -41,10 +42,20 @@ public final class PlanView {
     private static final Length FAR = Length.ofMillimetres(9);
 
     private final FencePlan plan;
+    /** The runs a post stands in, by its number; a corner post stands in two. */
+    private final Map<Integer, List<Run>> runsByPost = new HashMap<>();
+
     private final Drawing.Builder drawing;
 
     private PlanView(FencePlan plan) {
         this.plan = plan;
+        for (Run run : plan.runs()) {
+            for (Post post : run.posts()) {
+                runsByPost
+                        .computeIfAbsent(post.number(), number -> new ArrayList<>(2))
+                        .add(run);
+            }
+        }
         this.drawing = Drawing.titled("Fence plan").northUp();
     }
 
@@ -171,24 +182,11 @@ public final class PlanView {
     private Angle towardLot(Post post) {
         double across = 0;
         double up = 0;
-        for (Run run : runsOf(post)) {
+        for (Run run : runsByPost.getOrDefault(post.number(), List.of())) {
             across += inward(run).cos();
             up += inward(run).sin();
         }
         return Angle.ofRadians(StrictMath.atan2(up, across));
-    }
-
-    private List<Run> runsOf(Post post) {
-        List<Run> runs = new ArrayList<>();
-        for (Run run : plan.runs()) {
-            Point centre = post.centre();
-            boolean atEnd = run.postLine().start().equals(centre)
-                    || run.postLine().end().equals(centre);
-            if (atEnd || run.posts().contains(post)) {
-                runs.add(run);
-            }
-        }
-        return runs;
     }
 
     private void gateNames(Run run) {

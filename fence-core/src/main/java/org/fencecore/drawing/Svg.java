@@ -85,8 +85,7 @@ public final class Svg {
         xml.writeAttribute("stroke-linejoin", "round");
         element("title", Words.clean(sheet.drawing.title()));
         element("desc", description());
-        start("rect", "width", width, "height", height, "fill", "#ffffff");
-        xml.writeEndElement();
+        empty("rect", "width", width, "height", height, "fill", "#ffffff");
         for (Layer layer : Layer.values()) {
             if (layer == Layer.SWING) {
                 masks();
@@ -158,7 +157,7 @@ public final class Svg {
 
     private void trace(Trace trace, double dx, double dy) throws XMLStreamException {
         if (trace.isCircle()) {
-            start("circle", "cx", number(trace.xy[0] + dx), "cy", number(trace.xy[1] + dy), "r", number(trace.radius));
+            empty("circle", "cx", number(trace.xy[0] + dx), "cy", number(trace.xy[1] + dy), "r", number(trace.radius));
         } else {
             StringBuilder points = new StringBuilder();
             for (int i = 0; i < trace.xy.length; i += 2) {
@@ -167,7 +166,7 @@ public final class Svg {
                         .append(',')
                         .append(number(trace.xy[i + 1] + dy));
             }
-            start(trace.closed ? "polygon" : "polyline", "points", points.toString());
+            empty(trace.closed ? "polygon" : "polyline", "points", points.toString());
             if (!trace.closed) {
                 xml.writeAttribute("fill", Pen.EMPTY);
             }
@@ -175,7 +174,6 @@ public final class Svg {
         if (trace.open) {
             xml.writeAttribute("fill", "#ffffff");
         }
-        xml.writeEndElement();
     }
 
     private void lettering(String name, List<Writing> writings, double dx, double dy) throws XMLStreamException {
@@ -204,14 +202,16 @@ public final class Svg {
 
     /** Blots out the heavier lines under labels; finer ones, such as the swing of a gate, go over. */
     private void masks() throws XMLStreamException {
+        if (sheet.placing.ink.writings.stream().noneMatch(Writing::masked)) {
+            return;
+        }
         start("g", "class", "masks", "fill", "#ffffff", "fill-opacity", "0.8");
         for (Writing writing : sheet.placing.ink.writings) {
             if (writing.masked()) {
                 Box box = writing.box().movedBy(sheet.zeroX, sheet.zeroY);
                 double halfWidth = box.halfWidth() + MASK_MARGIN;
-                start("rect", "width", number(2 * halfWidth), "height", number(2 * box.halfHeight()));
+                empty("rect", "width", number(2 * halfWidth), "height", number(2 * box.halfHeight()));
                 place(box, -halfWidth, -box.halfHeight());
-                xml.writeEndElement();
             }
         }
         xml.writeEndElement();
@@ -238,6 +238,16 @@ public final class Svg {
     private void start(String name, String... attributes) throws XMLStreamException {
         xml.writeCharacters("\n");
         xml.writeStartElement(name);
+        attributes(attributes);
+    }
+
+    private void empty(String name, String... attributes) throws XMLStreamException {
+        xml.writeCharacters("\n");
+        xml.writeEmptyElement(name);
+        attributes(attributes);
+    }
+
+    private void attributes(String... attributes) throws XMLStreamException {
         for (int i = 0; i < attributes.length; i += 2) {
             xml.writeAttribute(attributes[i], attributes[i + 1]);
         }

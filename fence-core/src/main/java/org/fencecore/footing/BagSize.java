@@ -3,6 +3,7 @@ package org.fencecore.footing;
 import java.util.Objects;
 import org.fencecore.units.Mass;
 import org.fencecore.units.Volume;
+import org.fencecore.worksheet.Written;
 
 /**
  * A bag of dry concrete mix: what it weighs and how much concrete it makes.
@@ -42,11 +43,11 @@ public record BagSize(Mass weight, Volume yield) {
         Objects.requireNonNull(yield, "yield");
         if (!weight.isPositive()) {
             throw new IllegalArgumentException(
-                    "weight was " + Shown.mass(weight) + "; it must be over 0, so check the bag's label");
+                    "weight was " + Written.bag(weight) + "; it must be over 0, so check the bag's label");
         }
         if (!(yield.cubicFeet() >= 0.01 && yield.cubicFeet() <= 100)) {
             throw new IllegalArgumentException(
-                    "yield was " + Shown.volume(yield) + "; it must be from 0.01 to 100 cu ft, so check its unit");
+                    "yield was " + Written.volume(yield) + "; it must be from 0.01 to 100 cu ft, so check its unit");
         }
     }
 
@@ -56,6 +57,6 @@ public record BagSize(Mass weight, Volume yield) {
 
     @Override
     public String toString() {
-        return Shown.mass(weight) + " bag of " + Shown.volume(yield);
+        return Written.bag(weight) + " bag of " + Written.volume(yield);
     }
 }

@@ -2,7 +2,9 @@ package org.fencecore.footing;
 
 import java.util.Objects;
 import org.fencecore.units.Length;
+import org.fencecore.units.Rounding;
 import org.fencecore.worksheet.Citation;
+import org.fencecore.worksheet.Written;
 
 /**
  * How deep one rule asks a post to stand, before rounding.
@@ -38,6 +40,6 @@ public record EmbedmentCriterion(EmbedmentRule rule, Length depth, Citation sour
 
     @Override
     public String toString() {
-        return rule + " " + Shown.inches(depth) + " [" + source + "]";
+        return rule + " " + Written.tape(depth, Rounding.UP) + " [" + source + "]";
     }
 }

@@ -9,6 +9,7 @@ import org.fencecore.units.Volume;
 import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Worksheet;
+import org.fencecore.worksheet.Written;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -274,7 +275,7 @@ public final class FootingDesign {
 
     @Override
     public String toString() {
-        return "post embedded " + Shown.inches(embedment) + " by " + governing.rule() + ", hole "
-                + Shown.inches(holeDiameter()) + " wide and " + Shown.inches(holeDepth()) + " deep";
+        return "post embedded " + Written.tape(embedment) + " by " + governing.rule() + ", hole "
+                + Written.tape(holeDiameter()) + " wide and " + Written.tape(holeDepth()) + " deep";
     }
 }

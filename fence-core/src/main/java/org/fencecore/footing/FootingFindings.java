@@ -5,7 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.fencecore.units.Length;
+import org.fencecore.units.Rounding;
 import org.fencecore.worksheet.Finding;
+import org.fencecore.worksheet.Written;
 
 /** What a builder should know about a footing. */
 final class FootingFindings {
@@ -30,7 +32,7 @@ final class FootingFindings {
             findings.add(Finding.warning(
                             "frost-not-checked",
                             PLACE,
-                            "the frost depth is not known, so the embedment of " + Shown.inches(design.embedment())
+                            "the frost depth is not known, so the embedment of " + Written.tape(design.embedment())
                                     + " was not checked against frost")
                     .remedy("ask the local building department for its frost depth; give 0 where the ground does not"
                             + " freeze")
@@ -52,7 +54,7 @@ final class FootingFindings {
         return Finding.warning(
                         "wind-not-checked",
                         PLACE,
-                        "the wind is not known, so the embedment of " + Shown.inches(design.embedment())
+                        "the wind is not known, so the embedment of " + Written.tape(design.embedment())
                                 + " was not checked against it")
                 .remedy("find the design wind pressure for the place and give the load it puts on the post")
                 .source(Sources.POLE);
@@ -65,7 +67,8 @@ final class FootingFindings {
             findings.add(Finding.blocker(
                             "bearing-over-12-ft",
                             PLACE,
-                            "lateral soil bearing asks for an embedment of " + Shown.feet(bearing.depth())
+                            "lateral soil bearing asks for an embedment of "
+                                    + Written.tape(bearing.depth(), Rounding.UP)
                                     + ", over the 12 ft to which it may be reckoned")
                     .remedy("set the posts closer, widen the hole, or have an engineer design the footing")
                     .source(Sources.POLE));
@@ -75,7 +78,8 @@ final class FootingFindings {
                             "doubled-bearing",
                             PLACE,
                             "the soil's lateral bearing was doubled to "
-                                    + Shown.bearing(spec.soil().lateralBearing().times(2))
+                                    + Written.bearing(
+                                            spec.soil().lateralBearing().times(2))
                                     + ", which is for isolated poles that 1/2 in of motion at grade does not harm")
                     .remedy("ask the building official or an engineer whether a fence post is one")
                     .source(Sources.DOUBLED_BEARING));
@@ -108,8 +112,8 @@ final class FootingFindings {
         return Finding.note(
                         "lateral-bearing-governs",
                         PLACE,
-                        "lateral soil bearing asks for " + Shown.inches(bearing.depth()) + ", "
-                                + Shown.inches(next.shortOf(bearing)) + " more than " + next.rule())
+                        "lateral soil bearing asks for " + Written.tape(bearing.depth(), Rounding.UP) + ", "
+                                + Written.tape(next.shortOf(bearing), Rounding.UP) + " more than " + next.rule())
                 .remedy("posts set closer or a wider hole need less depth")
                 .source(bearing.source());
     }
@@ -122,11 +126,11 @@ final class FootingFindings {
         return Optional.of(Finding.warning(
                         "narrow-hole",
                         PLACE,
-                        "the hole is " + Shown.inches(spec.holeDiameter())
+                        "the hole is " + Written.tape(spec.holeDiameter(), Rounding.DOWN)
                                 + " wide, less than 4 in more than the post's"
-                                + " diagonal of " + Shown.inches(spec.postDiagonal())
+                                + " diagonal of " + Written.tape(spec.postDiagonal(), Rounding.UP)
                                 + ", so concrete may not fill in around it")
-                .remedy("dig it " + Shown.inches(wanted) + " wide or more")
+                .remedy("dig it " + Written.tape(wanted, Rounding.UP) + " wide or more")
                 .source(Sources.BACKFILL));
     }
 }

@@ -2,9 +2,11 @@ package org.fencecore.footing;
 
 import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
+import org.fencecore.units.Rounding;
 import org.fencecore.units.UnitWeight;
 import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Worksheet;
+import org.fencecore.worksheet.Written;
 
 /** The calculations of a footing written out, in feet and pounds as the handbooks have them. */
 final class FootingSheets {
@@ -19,7 +21,7 @@ final class FootingSheets {
         }
         for (EmbedmentCriterion criterion : design.criteria()) {
             String name = "depth for " + criterion.rule();
-            String shown = Shown.inches(criterion.depth());
+            String shown = Written.tape(criterion.depth(), Rounding.UP);
             switch (criterion.rule()) {
                 case LATERAL_BEARING -> {
                     // Its lines are above.
@@ -29,7 +31,7 @@ final class FootingSheets {
                     sheet.line(
                             name,
                             "height above grade / 2",
-                            Shown.inchNumber(spec.exposedHeight()) + " / 2",
+                            Written.inches(spec.exposedHeight()) + " / 2",
                             criterion.depth(),
                             shown,
                             criterion.source());
@@ -37,11 +39,11 @@ final class FootingSheets {
         }
         return sheet.line(
                         "embedment",
-                        "deepest, rounded up to " + Shown.inches(spec.increment()),
-                        Shown.inchNumber(design.governing().depth()) + ", by "
+                        "deepest, rounded up to " + Written.tape(spec.increment()),
+                        Written.inches(design.governing().depth()) + ", by "
                                 + design.governing().rule(),
                         design.embedment(),
-                        Shown.inches(design.embedment()),
+                        Written.tape(design.embedment()),
                         Citation.COMMON_PRACTICE)
                 .build();
     }
@@ -56,27 +58,27 @@ final class FootingSheets {
         Length height = load.height().plus(notCounted);
         load.explain(sheet);
         if (!notCounted.isZero()) {
-            sheet.given("ground above the concrete, not counted", notCounted, Shown.inches(notCounted));
+            sheet.given("ground above the concrete, not counted", notCounted, Written.tape(notCounted));
             sheet.line(
                     "height h of P above the top of the concrete",
                     "",
-                    Shown.footNumber(load.height()) + " + " + Shown.footNumber(notCounted),
+                    Written.feet(load.height()) + " + " + Written.feet(notCounted),
                     height,
-                    Shown.feet(height),
+                    Written.feet(height),
                     Citation.COMMON_PRACTICE);
         }
         Length width = spec.holeDiameter();
         sheet.line(
                 "width b bearing on the soil",
                 "hole diameter",
-                Shown.inches(width),
+                Written.inches(width),
                 width,
-                Shown.feet(width),
+                Written.feet(width),
                 Sources.POLE);
         sheet.given(
                 "gravel base, below the post and not counted as embedment",
                 spec.gravelBase(),
-                Shown.inches(spec.gravelBase()));
+                Written.tape(spec.gravelBase()));
         UnitWeight bearing = soil(spec, sheet);
         Pressure atThird = bearing.times(fitting).dividedBy(3);
         Length a = Length.ofMetres(LateralBearing.a(load.force().newtons(), atThird.pascals(), width.metres()));
@@ -85,31 +87,31 @@ final class FootingSheets {
                 "",
                 "",
                 fitting,
-                Shown.feet(fitting),
+                Written.feet(fitting),
                 Sources.POLE);
         sheet.line(
                 "bearing S1 at a third of the depth",
                 "S x d / 3",
-                Shown.number(bearing.pcf(), 2) + " x " + Shown.footNumber(fitting) + " / 3",
+                Written.bearing(bearing) + " x " + Written.feet(fitting) + " / 3",
                 atThird,
-                Shown.pressure(atThird),
+                Written.pressure(atThird),
                 Sources.POLE);
         sheet.line(
                 "A",
                 "2.34 P / (S1 b)",
-                "2.34 x " + Shown.number(load.force().poundsForce(), 2) + " / (" + Shown.number(atThird.psf(), 2)
-                        + " x " + Shown.footNumber(width) + ")",
+                "2.34 x " + Written.force(load.force()) + " / (" + Written.pressure(atThird) + " x "
+                        + Written.feet(width) + ")",
                 a,
-                Shown.feet(a),
+                Written.feet(a),
                 Sources.POLE);
-        String shownA = Shown.footNumber(a);
+        String shownA = Written.feet(a);
         sheet.line(
                 "depth for " + EmbedmentRule.LATERAL_BEARING,
                 "0.5 A (1 + sqrt(1 + 4.36 h / A))" + (notCounted.isZero() ? "" : " + ground not counted"),
-                "0.5 x " + shownA + " x (1 + sqrt(1 + 4.36 x " + Shown.footNumber(height) + " / " + shownA + "))"
-                        + (notCounted.isZero() ? "" : " + " + Shown.footNumber(notCounted)),
+                "0.5 x " + shownA + " x (1 + sqrt(1 + 4.36 x " + Written.feet(height) + " / " + shownA + "))"
+                        + (notCounted.isZero() ? "" : " + " + Written.feet(notCounted)),
                 depth,
-                Shown.feet(depth) + " = " + Shown.inches(depth),
+                Written.feet(depth) + " = " + Written.tape(depth, Rounding.UP),
                 Sources.POLE_EQUATION);
     }
 
@@ -120,7 +122,7 @@ final class FootingSheets {
                 "",
                 "",
                 single,
-                Shown.bearing(single),
+                Written.bearing(single),
                 spec.soil().source());
         if (!spec.doubledBearing()) {
             return single;
@@ -129,59 +131,59 @@ final class FootingSheets {
         sheet.line(
                 "S doubled for a post that may move 1/2 in at grade",
                 "2 S",
-                "2 x " + Shown.number(single.pcf(), 2),
+                "2 x " + Written.bearing(single),
                 doubled,
-                Shown.bearing(doubled),
+                Written.bearing(doubled),
                 Sources.DOUBLED_BEARING);
         return doubled;
     }
 
     static Worksheet concrete(FootingDesign design) {
         FootingSpec spec = design.spec();
-        String hole = Shown.inchNumber(spec.holeDiameter());
-        String gravel = Shown.inchNumber(spec.gravelBase());
-        String embedment = Shown.inchNumber(design.embedment());
+        String hole = Written.inches(spec.holeDiameter());
+        String gravel = Written.inches(spec.gravelBase());
+        String embedment = Written.inches(design.embedment());
         return Worksheet.titled("Hole and concrete of a post")
-                .given("embedment", design.embedment(), Shown.inches(design.embedment()))
-                .given("post, square", spec.postWidth(), Shown.inches(spec.postWidth()))
-                .given("hole diameter", spec.holeDiameter(), Shown.inches(spec.holeDiameter()))
-                .given("gravel base", spec.gravelBase(), Shown.inches(spec.gravelBase()))
-                .given("top of the concrete above grade", spec.concreteTop(), Shown.inches(spec.concreteTop()))
+                .given("embedment", design.embedment(), Written.tape(design.embedment()))
+                .given("post, square", spec.postWidth(), Written.tape(spec.postWidth()))
+                .given("hole diameter", spec.holeDiameter(), Written.tape(spec.holeDiameter()))
+                .given("gravel base", spec.gravelBase(), Written.tape(spec.gravelBase()))
+                .given("top of the concrete above grade", spec.concreteTop(), Written.tape(spec.concreteTop()))
                 .line(
                         "hole depth",
                         "embedment + gravel base",
                         embedment + " + " + gravel,
                         design.holeDepth(),
-                        Shown.inches(design.holeDepth()),
+                        Written.tape(design.holeDepth()),
                         Citation.GEOMETRY)
                 .line(
                         "post length",
                         "height above grade + embedment",
-                        Shown.inchNumber(spec.exposedHeight()) + " + " + embedment,
+                        Written.inches(spec.exposedHeight()) + " + " + embedment,
                         design.postLength(),
-                        Shown.inches(design.postLength()),
+                        Written.tape(design.postLength()),
                         Citation.GEOMETRY)
                 .line(
                         "gravel",
                         "pi / 4 x hole^2 x gravel base",
-                        "0.7854 x " + hole + "^2 x " + gravel + " / 1728",
+                        "0.7854 x (" + hole + ")^2 x " + gravel + " / 1728",
                         design.gravel(),
-                        Shown.volume(design.gravel()),
+                        Written.volume(design.gravel()),
                         Citation.GEOMETRY)
                 .line(
                         "height of the concrete",
                         "embedment + top above grade",
-                        embedment + " + " + Shown.inchNumber(spec.concreteTop()),
+                        embedment + " + " + Written.inches(spec.concreteTop()),
                         design.concreteHeight(),
-                        Shown.inches(design.concreteHeight()),
+                        Written.tape(design.concreteHeight()),
                         Citation.GEOMETRY)
                 .line(
                         "concrete",
                         "(pi / 4 x hole^2 - post^2) x height",
-                        "(0.7854 x " + hole + "^2 - " + Shown.inchNumber(spec.postWidth()) + "^2) x "
-                                + Shown.inchNumber(design.concreteHeight()) + " / 1728",
+                        "(0.7854 x (" + hole + ")^2 - (" + Written.inches(spec.postWidth()) + ")^2) x "
+                                + Written.inches(design.concreteHeight()) + " / 1728",
                         design.concrete(),
-                        Shown.volume(design.concrete()),
+                        Written.volume(design.concrete()),
                         Citation.GEOMETRY)
                 .build();
     }

@@ -4,6 +4,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.fencecore.units.Length;
 import org.fencecore.units.Rounding;
+import org.fencecore.worksheet.Written;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -67,16 +68,16 @@ public final class FootingSpec {
         this.gravelBase = from.gravelBase;
         this.concreteTop = from.concreteTop;
         if (postDiagonal().compareTo(holeDiameter) >= 0) {
-            throw new IllegalArgumentException("holeDiameter was " + Shown.bothTapes(holeDiameter)
-                    + " for a post with a diagonal of " + Shown.bothTapes(postDiagonal())
+            throw new IllegalArgumentException("holeDiameter was " + holeDiameter
+                    + " for a post with a diagonal of " + postDiagonal()
                     + "; the post must fit in its hole, so use a wider hole or check the unit of either");
         }
         if (concreteTop.compareTo(exposedHeight) >= 0
                 || concreteTop.plus(minimumEmbedment).isNegative()
                 || concreteTop.plus(minimumEmbedment).isZero()) {
-            throw new IllegalArgumentException("concreteTop was " + Shown.bothTapes(concreteTop)
-                    + " above grade; it must be below the top of the post, " + Shown.bothTapes(exposedHeight)
-                    + ", and above the least embedment, " + Shown.bothTapes(minimumEmbedment.negated())
+            throw new IllegalArgumentException("concreteTop was " + concreteTop
+                    + " above grade; it must be below the top of the post, " + exposedHeight
+                    + ", and above the least embedment, " + minimumEmbedment.negated()
                     + ", so check its sign");
         }
     }
@@ -249,11 +250,11 @@ public final class FootingSpec {
 
     @Override
     public String toString() {
-        return "post " + Shown.inches(postWidth) + " wide standing " + Shown.inches(exposedHeight)
+        return "post " + Written.tape(postWidth) + " wide standing " + Written.tape(exposedHeight)
                 + " out of the ground, in " + soil + (doubledBearing ? " doubled" : "") + ", frost "
-                + (frostDepth == null ? "not known" : Shown.inches(frostDepth)) + ", hole "
-                + Shown.inches(holeDiameter) + " wide, gravel " + Shown.inches(gravelBase) + ", concrete to "
-                + Shown.inches(concreteTop) + " above grade";
+                + (frostDepth == null ? "not known" : Written.tape(frostDepth)) + ", hole "
+                + Written.tape(holeDiameter) + " wide, gravel " + Written.tape(gravelBase) + ", concrete to "
+                + Written.tape(concreteTop) + " above grade";
     }
 
     /** Collects how a post is set, starting from the usual. */

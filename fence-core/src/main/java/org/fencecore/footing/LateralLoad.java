@@ -7,6 +7,7 @@ import org.fencecore.units.Pressure;
 import org.fencecore.units.Ratio;
 import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Worksheet;
+import org.fencecore.worksheet.Written;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -79,15 +80,15 @@ public final class LateralLoad {
     public static LateralLoad ofPressure(Pressure windPressure, Length tributaryWidth, Length bottom, Length top) {
         Objects.requireNonNull(windPressure, "windPressure");
         if (!(windPressure.psf() > 0 && windPressure.psf() <= 1000)) {
-            throw new IllegalArgumentException("windPressure was " + Shown.pressure(windPressure)
+            throw new IllegalArgumentException("windPressure was " + Written.pressure(windPressure)
                     + "; it must be over 0 and no more than 1,000 psf; if it is not known, use LateralLoad.NONE");
         }
         Limits.overZero("tributaryWidth", tributaryWidth, MOST_WIDTH);
         Limits.within("bottom", bottom, Length.ZERO, MOST_HEIGHT);
         Limits.overZero("top", top, MOST_HEIGHT);
         if (bottom.compareTo(top) >= 0) {
-            throw new IllegalArgumentException("bottom was " + Shown.bothTapes(bottom) + " and top "
-                    + Shown.bothTapes(top) + "; the top must be higher, so check their order");
+            throw new IllegalArgumentException(
+                    "bottom was " + bottom + " and top " + top + "; the top must be higher, so check their order");
         }
         Force force = windPressure.times(tributaryWidth.times(top.minus(bottom)));
         Length middle = bottom.plus(top).dividedBy(2);
@@ -100,7 +101,7 @@ public final class LateralLoad {
     private static Force requireForce(Force force) {
         Objects.requireNonNull(force, "force");
         if (force.compareTo(LEAST_FORCE) < 0 || force.compareTo(MOST_FORCE) > 0) {
-            throw new IllegalArgumentException("force was " + Shown.force(force)
+            throw new IllegalArgumentException("force was " + Written.force(force)
                     + "; it must be from 0.01 to 1,000,000 lbf; if there is none or it is not known, use"
                     + " LateralLoad.NONE");
         }
@@ -137,30 +138,30 @@ public final class LateralLoad {
     /** Adds to a worksheet where the load comes from. */
     void explain(Worksheet.Builder sheet) {
         if (wind == null) {
-            sheet.given("force P", force, Shown.force(force));
-            sheet.given("height h of P above grade", height, Shown.feet(height));
+            sheet.given("force P", force, Written.force(force));
+            sheet.given("height h of P above grade", height, Written.feet(height));
             return;
         }
-        sheet.given("wind pressure, allowable stress level", wind.pressure, Shown.pressure(wind.pressure));
-        sheet.given("tributary width of fence", wind.width, Shown.feet(wind.width));
-        sheet.given("bottom of the wind's surface above grade", wind.bottom, Shown.inches(wind.bottom));
-        sheet.given("top of the wind's surface above grade", wind.top, Shown.inches(wind.top));
-        String bottom = Shown.footNumber(wind.bottom);
-        String top = Shown.footNumber(wind.top);
+        sheet.given("wind pressure, allowable stress level", wind.pressure, Written.pressure(wind.pressure));
+        sheet.given("tributary width of fence", wind.width, Written.tape(wind.width));
+        sheet.given("bottom of the wind's surface above grade", wind.bottom, Written.tape(wind.bottom));
+        sheet.given("top of the wind's surface above grade", wind.top, Written.tape(wind.top));
+        String bottom = Written.feet(wind.bottom);
+        String top = Written.feet(wind.top);
         sheet.line(
                 "force P",
                 "pressure x width x (top - bottom)",
-                Shown.number(wind.pressure.psf(), 2) + " x " + Shown.footNumber(wind.width) + " x (" + top + " - "
-                        + bottom + ")",
+                Written.pressure(wind.pressure) + " x " + Written.feet(wind.width) + " x (" + top + " - " + bottom
+                        + ")",
                 force,
-                Shown.force(force),
+                Written.force(force),
                 Citation.GEOMETRY);
         sheet.line(
                 "height h of P above grade",
                 "larger of 0.55 top and (bottom + top) / 2",
                 "larger of 0.55 x " + top + " and (" + bottom + " + " + top + ") / 2",
                 height,
-                Shown.feet(height),
+                Written.feet(height),
                 Sources.RESULTANT);
     }
 
@@ -179,6 +180,6 @@ public final class LateralLoad {
 
     @Override
     public String toString() {
-        return isNone() ? "wind not known" : Shown.force(force) + " at " + Shown.feet(height) + " above grade";
+        return isNone() ? "wind not known" : Written.force(force) + " at " + Written.feet(height) + " above grade";
     }
 }

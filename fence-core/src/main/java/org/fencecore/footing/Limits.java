@@ -12,7 +12,7 @@ final class Limits {
     static Length overZero(String name, Length value, Length most) {
         Objects.requireNonNull(value, name);
         if (!value.isPositive() || value.compareTo(most) > 0) {
-            throw outside(name, value, "over 0 and no more than " + Shown.bothTapes(most));
+            throw outside(name, value, "over 0 and no more than " + most);
         }
         return value;
     }
@@ -21,13 +21,13 @@ final class Limits {
     static Length within(String name, Length value, Length least, Length most) {
         Objects.requireNonNull(value, name);
         if (value.compareTo(least) < 0 || value.compareTo(most) > 0) {
-            throw outside(name, value, "from " + Shown.bothTapes(least) + " to " + Shown.bothTapes(most));
+            throw outside(name, value, "from " + least + " to " + most);
         }
         return value;
     }
 
     private static IllegalArgumentException outside(String name, Length value, String range) {
         return new IllegalArgumentException(
-                name + " was " + Shown.bothTapes(value) + "; it must be " + range + ", so check its unit and sign");
+                name + " was " + value + "; it must be " + range + ", so check its unit and sign");
     }
 }

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import org.fencecore.units.UnitWeight;
 import org.fencecore.worksheet.Citation;
+import org.fencecore.worksheet.Written;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -79,7 +80,7 @@ public final class SoilClass {
         }
         Objects.requireNonNull(lateralBearing, "lateralBearing");
         if (lateralBearing.compareTo(LEAST) < 0 || lateralBearing.compareTo(MOST) > 0) {
-            throw new IllegalArgumentException("lateralBearing was " + Shown.bearing(lateralBearing)
+            throw new IllegalArgumentException("lateralBearing was " + Written.bearing(lateralBearing)
                     + "; it must be from 10 to 10,000 psf/ft, so check its unit");
         }
         return new SoilClass(name, lateralBearing, null);
@@ -132,6 +133,6 @@ public final class SoilClass {
 
     @Override
     public String toString() {
-        return name + ", " + Shown.bearing(lateralBearing);
+        return name + ", " + Written.bearing(lateralBearing);
     }
 }

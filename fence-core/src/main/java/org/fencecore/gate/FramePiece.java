@@ -3,6 +3,7 @@ package org.fencecore.gate;
 import org.fencecore.geometry.Interval;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
+import org.fencecore.worksheet.Written;
 
 /**
  * One stile or rail of a gate's frame: its size, and its place on the leaf seen from outside.
@@ -92,6 +93,6 @@ public final class FramePiece {
 
     @Override
     public String toString() {
-        return member + " " + Shown.length(length());
+        return member + " " + Written.tape(length());
     }
 }

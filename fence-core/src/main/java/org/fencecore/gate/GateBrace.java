@@ -5,6 +5,7 @@ import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Worksheet;
+import org.fencecore.worksheet.Written;
 
 /**
  * A wood brace across a clear space of the frame, rising from the hinge side to the latch side so that the weight of
@@ -211,70 +212,70 @@ public final class GateBrace {
      * @return the worksheet; its last line is {@link #edgeLength}
      */
     public Worksheet worksheet() {
-        String w = Shown.inches(across.length());
-        String h = Shown.inches(up.length());
-        String b = Shown.inches(width);
-        String rise = Shown.degrees(rise());
+        String w = Written.inches(across.length());
+        String h = Written.inches(up.length());
+        String b = Written.inches(width);
+        String rise = Written.degrees(rise());
         return Worksheet.titled("Gate brace")
                 .line("foot", "on the hinge side", "", foot, foot.toString(), DIRECTION)
                 .line("head", "on the latch side", "", head, head.toString(), DIRECTION)
-                .given("clear width W", across.length(), Shown.length(across.length()))
-                .given("clear height H", up.length(), Shown.length(up.length()))
-                .given("brace width b", width, Shown.length(width))
+                .given("clear width W", across.length(), Written.tape(across.length()))
+                .given("clear height H", up.length(), Written.tape(up.length()))
+                .given("brace width b", width, Written.tape(width))
                 .line(
                         "length, point to point L",
                         "sqrt(W^2 + H^2)",
-                        "sqrt(" + w + "^2 + " + h + "^2)",
+                        "sqrt((" + w + ")^2 + (" + h + ")^2)",
                         length(),
-                        Shown.length(length()),
+                        Written.tape(length()),
                         Citation.GEOMETRY)
                 .line(
                         "rise from the rail",
                         "atan(H / W)",
                         "atan(" + h + " / " + w + ")",
                         rise(),
-                        Shown.angle(rise()),
+                        Written.degrees(rise()),
                         Citation.GEOMETRY)
                 .line(
                         "cut against the rail, off square",
                         "90 deg - rise",
-                        "90 - " + rise,
+                        "90 deg - " + rise,
                         railCut(),
-                        Shown.angle(railCut()),
+                        Written.degrees(railCut()),
                         Citation.GEOMETRY)
                 .line(
                         "cut against the stile, off square",
                         "rise",
                         "",
                         stileCut(),
-                        Shown.angle(stileCut()),
+                        Written.degrees(stileCut()),
                         Citation.GEOMETRY)
                 .line(
                         "bearing on the rail",
                         "b / (2 sin rise)",
                         b + " / (2 sin " + rise + ")",
                         railBearing(),
-                        Shown.length(railBearing()),
+                        Written.tape(railBearing()),
                         Citation.GEOMETRY)
                 .line(
                         "bearing on the stile",
                         "b / (2 cos rise)",
                         b + " / (2 cos " + rise + ")",
                         stileBearing(),
-                        Shown.length(stileBearing()),
+                        Written.tape(stileBearing()),
                         Citation.GEOMETRY)
                 .line(
                         "edge length",
-                        "L - b/2 * (W/H + H/W)",
-                        Shown.inches(length()) + " - " + b + "/2 * (" + w + "/" + h + " + " + h + "/" + w + ")",
+                        "L - b / 2 * (W / H + H / W)",
+                        Written.inches(length()) + " - " + b + " / 2 * (" + w + " / " + h + " + " + h + " / " + w + ")",
                         edgeLength(),
-                        Shown.length(edgeLength()),
+                        Written.tape(edgeLength()),
                         Citation.GEOMETRY)
                 .build();
     }
 
     @Override
     public String toString() {
-        return "brace " + Shown.length(length()) + " from " + foot + " to " + head;
+        return "brace " + Written.tape(length()) + " from " + foot + " to " + head;
     }
 }

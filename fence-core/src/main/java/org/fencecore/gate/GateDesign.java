@@ -10,6 +10,7 @@ import org.fencecore.units.Length;
 import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Worksheet;
+import org.fencecore.worksheet.Written;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -73,9 +74,9 @@ public final class GateDesign {
         GateSpec.requireSize("clearOpening", clearOpening);
         GateSpec.requireSize("frameHeight", frameHeight);
         if (clearOpening.compareTo(spec.gaps()) <= 0) {
-            throw new IllegalArgumentException("clearOpening was " + Shown.length(clearOpening)
-                    + "; it must be over the hinge gap and the latch gap together, " + Shown.length(spec.gaps())
-                    + ", to leave room for a leaf, and is sure to do from " + Shown.length(spec.minimumOpening())
+            throw new IllegalArgumentException("clearOpening was " + clearOpening
+                    + "; it must be over the hinge gap and the latch gap together, " + spec.gaps()
+                    + ", to leave room for a leaf, and is sure to do from " + spec.minimumOpening()
                     + "; check its unit, or set smaller gaps");
         }
         return new GateDesign(clearOpening, frameHeight, hingeSide, spec);
@@ -263,36 +264,36 @@ public final class GateDesign {
      * @return the worksheet; its last line is {@link #diagonal}
      */
     public Worksheet worksheet() {
-        String leaf = Shown.inches(leafWidth());
-        String height = Shown.inches(frameHeight);
-        String member = Shown.inches(spec.memberWidth());
+        String leaf = Written.inches(leafWidth());
+        String height = Written.inches(frameHeight);
+        String member = Written.inches(spec.memberWidth());
         Worksheet.Builder sheet = Worksheet.titled("Gate leaf and frame")
-                .given("clear opening", clearOpening, Shown.length(clearOpening))
-                .given("hinge gap", spec.hingeGap(), Shown.length(spec.hingeGap()))
-                .given("latch gap", spec.latchGap(), Shown.length(spec.latchGap()))
-                .given("frame height", frameHeight, Shown.length(frameHeight))
-                .given("member width", spec.memberWidth(), Shown.length(spec.memberWidth()))
+                .given("clear opening", clearOpening, Written.tape(clearOpening))
+                .given("hinge gap", spec.hingeGap(), Written.tape(spec.hingeGap()))
+                .given("latch gap", spec.latchGap(), Written.tape(spec.latchGap()))
+                .given("frame height", frameHeight, Written.tape(frameHeight))
+                .given("member width", spec.memberWidth(), Written.tape(spec.memberWidth()))
                 .line(
                         "leaf width",
                         "clear opening - hinge gap - latch gap",
-                        Shown.inches(clearOpening) + " - " + Shown.inches(spec.hingeGap()) + " - "
-                                + Shown.inches(spec.latchGap()),
+                        Written.inches(clearOpening) + " - " + Written.inches(spec.hingeGap()) + " - "
+                                + Written.inches(spec.latchGap()),
                         leafWidth(),
-                        Shown.length(leafWidth()),
+                        Written.tape(leafWidth()),
                         Citation.COMMON_PRACTICE)
                 .line(
                         "stile length",
                         "frame height",
                         "",
                         frameHeight,
-                        Shown.length(frameHeight),
+                        Written.tape(frameHeight),
                         Citation.COMMON_PRACTICE)
                 .line(
                         "rail length",
                         "leaf width - 2 x member width",
                         leaf + " - 2 x " + member,
                         clearWidth(),
-                        Shown.length(clearWidth()),
+                        Written.tape(clearWidth()),
                         Citation.COMMON_PRACTICE);
         middleRailCentre()
                 .ifPresent(centre -> sheet.line(
@@ -300,21 +301,21 @@ public final class GateDesign {
                         "frame height / 2",
                         height + " / 2",
                         centre,
-                        Shown.length(centre),
+                        Written.tape(centre),
                         Citation.COMMON_PRACTICE));
         return sheet.line(
                         spec.middleRail() ? "clear height of each half" : "clear height",
                         spec.middleRail() ? "(frame height - 3 x member width) / 2" : "frame height - 2 x member width",
                         spec.middleRail() ? "(" + height + " - 3 x " + member + ") / 2" : height + " - 2 x " + member,
                         lowestClearHeight(),
-                        Shown.length(lowestClearHeight()),
+                        Written.tape(lowestClearHeight()),
                         Citation.GEOMETRY)
                 .line(
                         "diagonal",
                         "sqrt(leaf width^2 + frame height^2)",
-                        "sqrt(" + leaf + "^2 + " + height + "^2)",
+                        "sqrt((" + leaf + ")^2 + (" + height + ")^2)",
                         diagonal(),
-                        Shown.length(diagonal()),
+                        Written.tape(diagonal()),
                         Citation.GEOMETRY)
                 .build();
     }
@@ -335,7 +336,7 @@ public final class GateDesign {
 
     @Override
     public String toString() {
-        return "gate leaf " + Shown.length(leafWidth()) + " wide and " + Shown.length(frameHeight) + " high, hinged "
+        return "gate leaf " + Written.tape(leafWidth()) + " wide and " + Written.tape(frameHeight) + " high, hinged "
                 + (hingeSide == HingeSide.LEFT ? "left" : "right");
     }
 }

@@ -5,8 +5,10 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
+import org.fencecore.units.Rounding;
 import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
+import org.fencecore.worksheet.Written;
 
 /** What is wrong with a gate, and the way out. */
 final class GateFindings {
@@ -36,10 +38,11 @@ final class GateFindings {
         if (clearWidth.isPositive()) {
             return Optional.empty();
         }
-        String message = "the leaf of " + Shown.length(gate.leafWidth())
-                + " leaves no room for rails between two stiles of " + Shown.length(spec.memberWidth());
+        String message = "the leaf of " + Written.tape(gate.leafWidth())
+                + " leaves no room for rails between two stiles of " + Written.tape(spec.memberWidth());
         return Optional.of(Finding.blocker("gate-leaf-narrow", "gate frame", message)
-                .remedy("use narrower stiles, or an opening of at least " + Shown.length(spec.minimumOpening()))
+                .remedy("use narrower stiles, or an opening of at least "
+                        + Written.tape(spec.minimumOpening(), Rounding.UP))
                 .source(Citation.GEOMETRY));
     }
 
@@ -47,11 +50,11 @@ final class GateFindings {
         if (clearHeight.isPositive()) {
             return Optional.empty();
         }
-        String message = "the frame height of " + Shown.length(gate.frameHeight()) + " leaves no room between "
-                + (spec.middleRail() ? "three" : "two") + " rails of " + Shown.length(spec.memberWidth());
+        String message = "the frame height of " + Written.tape(gate.frameHeight()) + " leaves no room between "
+                + (spec.middleRail() ? "three" : "two") + " rails of " + Written.tape(spec.memberWidth());
         return Optional.of(Finding.blocker("gate-frame-low", "gate frame", message)
-                .remedy("use narrower or fewer rails, or a frame at least " + Shown.length(spec.minimumHeight())
-                        + " high")
+                .remedy("use narrower or fewer rails, or a frame at least "
+                        + Written.tape(spec.minimumHeight(), Rounding.UP) + " high")
                 .source(Citation.GEOMETRY));
     }
 
@@ -60,9 +63,10 @@ final class GateFindings {
             return Optional.empty();
         }
         String message =
-                "a brace " + Shown.length(spec.braceWidth()) + " wide does not fit a clear space of " + clearSpace();
+                "a brace " + Written.tape(spec.braceWidth()) + " wide does not fit a clear space of " + clearSpace();
         return Optional.of(Finding.blocker("gate-brace-wide", "gate brace", message)
-                .remedy("use a brace under " + Shown.length(GateBrace.widest(clearWidth, clearHeight)) + " wide")
+                .remedy("use a brace under " + Written.tape(GateBrace.widest(clearWidth, clearHeight), Rounding.DOWN)
+                        + " wide")
                 .source(Citation.GEOMETRY));
     }
 
@@ -70,8 +74,8 @@ final class GateFindings {
         if (gate.leafWidth().compareTo(spec.reasonableLeafWidth()) <= 0) {
             return Optional.empty();
         }
-        String message = "the leaf of " + Shown.length(gate.leafWidth()) + " is wider than the reasonable "
-                + Shown.length(spec.reasonableLeafWidth());
+        String message = "the leaf of " + Written.tape(gate.leafWidth(), Rounding.UP) + " is wider than the reasonable "
+                + Written.tape(spec.reasonableLeafWidth());
         return Optional.of(Finding.warning("gate-leaf-wide", "gate leaf", message)
                 .remedy("hang two leaves, or choose frame, hinges and posts for its weight")
                 .source(Citation.COMMON_PRACTICE));
@@ -94,10 +98,10 @@ final class GateFindings {
     }
 
     private String rise(Length height) {
-        return Shown.angle(Angle.ofTangent(height, clearWidth));
+        return Written.degrees(Angle.ofTangent(height, clearWidth));
     }
 
     private String clearSpace() {
-        return Shown.length(clearWidth) + " by " + Shown.length(clearHeight);
+        return Written.tape(clearWidth) + " by " + Written.tape(clearHeight);
     }
 }

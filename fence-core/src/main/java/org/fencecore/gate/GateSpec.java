@@ -2,6 +2,7 @@ package org.fencecore.gate;
 
 import java.util.Objects;
 import org.fencecore.units.Length;
+import org.fencecore.worksheet.Written;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -56,8 +57,8 @@ public final class GateSpec {
     static Length requireSize(String name, Length value) {
         Objects.requireNonNull(value, name);
         if (!value.isPositive() || value.compareTo(LARGEST) > 0) {
-            throw new IllegalArgumentException(name + " was " + Shown.length(value)
-                    + "; it must be over 0 and no more than 100 ft, so check its unit and sign");
+            throw new IllegalArgumentException(
+                    name + " was " + value + "; it must be over 0 and no more than 100 ft, so check its unit and sign");
         }
         return value;
     }
@@ -185,10 +186,10 @@ public final class GateSpec {
 
     @Override
     public String toString() {
-        return "gate with gaps of " + Shown.inches(hingeGap) + " in at the hinges and " + Shown.inches(latchGap)
-                + " in at the latch, frame of " + Shown.inches(memberWidth) + " x " + Shown.inches(memberThickness)
-                + " in, " + (middleRail ? "a" : "no") + " middle rail, brace " + Shown.inches(braceWidth)
-                + " in wide, leaf reasonable to " + Shown.inches(reasonableLeafWidth) + " in";
+        return "gate with gaps of " + Written.tape(hingeGap) + " at the hinges and " + Written.tape(latchGap)
+                + " at the latch, frame of " + Written.tape(memberWidth) + " x " + Written.tape(memberThickness)
+                + ", " + (middleRail ? "a" : "no") + " middle rail, brace " + Written.tape(braceWidth)
+                + " wide, leaf reasonable to " + Written.tape(reasonableLeafWidth);
     }
 
     /** Collects how gates are made, starting from the usual. */

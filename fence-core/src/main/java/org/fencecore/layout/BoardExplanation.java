@@ -3,8 +3,10 @@ package org.fencecore.layout;
 import java.util.ArrayList;
 import java.util.List;
 import org.fencecore.units.Length;
+import org.fencecore.units.Rounding;
 import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
+import org.fencecore.worksheet.Written;
 
 /** Puts a layout in words: why it is so, and what is wrong with it. */
 final class BoardExplanation {
@@ -30,28 +32,29 @@ final class BoardExplanation {
             case FULL_BOARDS ->
                 fit.count() + (fit.count() == 1 ? " full board" : " full boards")
                         + ": of the counts that keep " + range() + " it has the gap nearest the preferred "
-                        + pattern.preferredGap();
-            case MIDDLE_RIPPED -> noFullCount() + middleRipped() + " at the preferred gap of " + gap();
+                        + Written.tape(pattern.preferredGap());
+            case MIDDLE_RIPPED -> noFullCount() + middleRipped() + " at the preferred gap of " + Written.tape(gap());
             case MIDDLE_RIPPED_CLOSER ->
-                noFullCount() + middleRipped() + " and the gap is closed to " + gap()
-                        + ", because at the preferred gap of " + pattern.preferredGap()
+                noFullCount() + middleRipped() + " and the gap is closed to " + Written.tape(gap())
+                        + ", because at the preferred gap of " + Written.tape(pattern.preferredGap())
                         + " ripping would leave less than "
-                        + Length.ofNanometres(
-                                fitter.leastWidth(pattern.preferredGap().nanometres()))
+                        + Written.tape(Length.ofNanometres(
+                                fitter.leastWidth(pattern.preferredGap().nanometres())))
                         + " or reach the end boards";
             case ALL_RIPPED ->
-                noFullCount() + "all " + fit.count() + " are ripped to " + rippedWidth()
-                        + " with a gap of " + gap()
+                noFullCount() + "all " + fit.count() + " are ripped to " + Written.tape(rippedWidth())
+                        + " with a gap of " + Written.tape(gap())
                         + ", because the boards between the ends are too few to take up the difference and keep "
-                        + smallest();
+                        + Written.tape(smallest());
             case RULES_BROKEN ->
-                noFullCount() + "as no board may be ripped under " + smallest() + ", the nearest is " + fit.count()
-                        + (fit.count() == 1 ? " board" : " boards") + " with a gap of " + gap();
+                noFullCount() + "as no board may be ripped under " + Written.tape(smallest()) + ", the nearest is "
+                        + fit.count() + (fit.count() == 1 ? " board" : " boards") + " with a gap of "
+                        + Written.tape(gap());
         };
     }
 
     private String range() {
-        return "the gap from " + pattern.leastGap() + " to " + pattern.mostGap();
+        return "the gap from " + Written.tape(pattern.leastGap()) + " to " + Written.tape(pattern.mostGap());
     }
 
     private String noFullCount() {
@@ -64,16 +67,16 @@ final class BoardExplanation {
     private String fullBoards(int count) {
         long over = count * pattern.width().nanometres() - layout.clearLength().nanometres();
         if (over > 0) {
-            return count + " are " + Length.ofNanometres(over) + " too long";
+            return count + " are " + Written.tape(Length.ofNanometres(over)) + " too long";
         }
         String leave = count + (count == 1 ? " leaves " : " leave ");
         return fitter.spaces(count) == 0
-                ? leave + Length.ofNanometres(-over) + " open"
-                : leave + "a gap of " + Length.ofNanometres(fitter.fullGap(count));
+                ? leave + Written.tape(Length.ofNanometres(-over)) + " open"
+                : leave + "a gap of " + Written.tape(Length.ofNanometres(fitter.fullGap(count)));
     }
 
     private String middleRipped() {
-        return fit.ripped() + " in the middle of " + fit.count() + " are ripped to " + rippedWidth();
+        return fit.ripped() + " in the middle of " + fit.count() + " are ripped to " + Written.tape(rippedWidth());
     }
 
     // ---- what is wrong ----
@@ -81,17 +84,19 @@ final class BoardExplanation {
     List<Finding> findings() {
         List<Finding> findings = new ArrayList<>();
         // By the totals: rounded to the nanometre, a gap or width could pass that is not quite in range.
-        if (fit.gapTotal() < fit.spaces() * pattern.leastGap().nanometres()
-                || fit.gapTotal() > fit.spaces() * pattern.mostGap().nanometres()) {
+        boolean tight = fit.gapTotal() < fit.spaces() * pattern.leastGap().nanometres();
+        if (tight || fit.gapTotal() > fit.spaces() * pattern.mostGap().nanometres()) {
             findings.add(Finding.blocker(
                             "gap-out-of-range",
                             PLACE,
-                            "the gap is " + gap()
+                            "the gap is " + Written.tape(gap(), tight ? Rounding.DOWN : Rounding.UP)
                                     + layout.lap()
-                                            .map(lap -> ", a lap of " + lap)
-                                            .orElse("") + ", not from " + pattern.leastGap() + " to "
-                                    + pattern.mostGap())
-                    .remedy("change the clear length of " + layout.clearLength()
+                                            .map(lap -> ", a lap of "
+                                                    + Written.tape(lap, tight ? Rounding.UP : Rounding.DOWN))
+                                            .orElse("")
+                                    + ", not from " + Written.tape(pattern.leastGap()) + " to "
+                                    + Written.tape(pattern.mostGap()))
+                    .remedy("change the clear length of " + Written.tape(layout.clearLength())
                             + " by moving a post, accept other gaps, or take another width of board")
                     .source(Citation.GEOMETRY));
         }
@@ -99,8 +104,9 @@ final class BoardExplanation {
             findings.add(Finding.blocker(
                             "board-too-narrow",
                             PLACE,
-                            "boards would be ripped to " + rippedWidth() + ", under the least of " + smallest())
-                    .remedy("change the clear length of " + layout.clearLength()
+                            "boards would be ripped to " + Written.tape(rippedWidth(), Rounding.DOWN)
+                                    + ", under the least of " + Written.tape(smallest(), Rounding.UP))
+                    .remedy("change the clear length of " + Written.tape(layout.clearLength())
                             + " by moving a post, accept narrower ripped boards, or take another width of board")
                     .source(Citation.GEOMETRY));
         }
@@ -108,9 +114,10 @@ final class BoardExplanation {
             findings.add(Finding.warning(
                             "end-board-ripped",
                             PLACE,
-                            "all " + fit.count() + " boards, those at the ends too, are ripped to " + rippedWidth())
-                    .remedy("for full boards at the ends change the clear length of " + layout.clearLength()
-                            + " by moving a post")
+                            "all " + fit.count() + " boards, those at the ends too, are ripped to "
+                                    + Written.tape(rippedWidth()))
+                    .remedy("for full boards at the ends change the clear length of "
+                            + Written.tape(layout.clearLength()) + " by moving a post")
                     .source(Citation.COMMON_PRACTICE));
         }
         return List.copyOf(findings);

@@ -1,5 +1,7 @@
 package org.fencecore.layout;
 
+import org.fencecore.units.Length;
+
 /**
  * The numbers that a row of boards follows from.
  *
@@ -13,10 +15,15 @@ package org.fencecore.layout;
 record BoardFit(Fitting choice, int count, int ripped, long rippedTotal, int spaces, long gapTotal) {
 
     long gap() {
-        return new EqualParts(gapTotal, spaces).part();
+        return part(gapTotal, spaces);
     }
 
     long rippedWidth() {
-        return new EqualParts(rippedTotal, ripped).part();
+        return part(rippedTotal, ripped);
+    }
+
+    /** Returns one part to the nearest nanometre, or zero if there is none. */
+    private static long part(long whole, int parts) {
+        return parts == 0 ? 0 : Length.ofNanometres(whole).dividedBy(parts).nanometres();
     }
 }

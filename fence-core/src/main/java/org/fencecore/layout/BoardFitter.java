@@ -70,7 +70,9 @@ final class BoardFitter {
     /** The gap between so many full boards, negative if they are too many. */
     long fullGap(int boards) {
         long gaps = length - boards * width;
-        return gaps < 0 ? Math.floorDiv(gaps, spaces(boards)) : new EqualParts(gaps, spaces(boards)).part();
+        return gaps < 0
+                ? Math.floorDiv(gaps, spaces(boards))
+                : Length.ofNanometres(gaps).dividedBy(spaces(boards)).nanometres();
     }
 
     /** The share of its width that a ripped board must keep. */

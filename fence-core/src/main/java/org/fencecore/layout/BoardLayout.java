@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Worksheet;
+import org.fencecore.worksheet.Written;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -242,11 +243,11 @@ public final class BoardLayout {
     /**
      * Describes the layout.
      *
-     * @return such as {@code 12 boards in 8 ft, 2 of them ripped}
+     * @return such as {@code 12 boards in 8' 0", 2 of them ripped}
      */
     @Override
     public String toString() {
-        return count() + " boards in " + clearLength
+        return count() + " boards in " + Written.tape(clearLength)
                 + (fit.ripped() == 0 ? "" : ", " + fit.ripped() + " of them ripped");
     }
 }

@@ -4,6 +4,7 @@ import java.util.Locale;
 import java.util.Objects;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
+import org.fencecore.worksheet.Written;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -336,11 +337,12 @@ public final class BoardPattern {
     /**
      * Describes the pattern.
      *
-     * @return such as {@code boards 5 1/2 in wide, shadowbox, gaps 2 1/2 in to 4 in, 3 1/2 in preferred}
+     * @return such as {@code boards 5 1/2" wide, shadowbox, gaps 2 1/2" to 4", 3 1/2" preferred}
      */
     @Override
     public String toString() {
-        return "boards " + width + " wide, " + arrangement.words() + ", gaps " + leastGap + " to " + mostGap + ", "
-                + preferredGap + " preferred" + (gapAtEnds ? ", a gap at both ends" : "");
+        return "boards " + Written.tape(width) + " wide, " + arrangement.words() + ", gaps " + Written.tape(leastGap)
+                + " to " + Written.tape(mostGap) + ", " + Written.tape(preferredGap) + " preferred"
+                + (gapAtEnds ? ", a gap at both ends" : "");
     }
 }

@@ -2,6 +2,7 @@ package org.fencecore.layout;
 
 import java.util.Objects;
 import org.fencecore.units.Length;
+import org.fencecore.worksheet.Written;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -97,10 +98,11 @@ public final class BoardPlacement {
     /**
      * Describes the board.
      *
-     * @return such as {@code OUTSIDE board 3 from 2 ft to 2 ft 5 1/2 in}
+     * @return such as {@code OUTSIDE board 3 from 2' 0" to 2' 5 1/2"}
      */
     @Override
     public String toString() {
-        return face + " board " + index + " from " + left() + " to " + right() + (full ? "" : ", ripped");
+        return face + " board " + index + " from " + Written.tape(left()) + " to " + Written.tape(right())
+                + (full ? "" : ", ripped");
     }
 }

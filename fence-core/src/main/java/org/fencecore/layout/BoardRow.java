@@ -3,6 +3,7 @@ package org.fencecore.layout;
 import java.util.List;
 import org.fencecore.geometry.Interval;
 import org.fencecore.units.Length;
+import org.fencecore.worksheet.Written;
 
 /**
  * The boards on one face, from left to right.
@@ -137,10 +138,10 @@ public final class BoardRow {
     /**
      * Describes the row.
      *
-     * @return such as {@code 11 boards OUTSIDE, 3 1/2 in apart}
+     * @return such as {@code 11 boards OUTSIDE, 3 1/2" apart}
      */
     @Override
     public String toString() {
-        return count + " boards " + face + ", " + gap + " apart";
+        return count + " boards " + face + ", " + Written.tape(gap) + " apart";
     }
 }

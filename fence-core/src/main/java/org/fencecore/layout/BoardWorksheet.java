@@ -3,6 +3,7 @@ package org.fencecore.layout;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Worksheet;
+import org.fencecore.worksheet.Written;
 
 /** Writes out how the outside row of a layout was worked out. */
 final class BoardWorksheet {
@@ -73,46 +74,44 @@ final class BoardWorksheet {
         choice(
                 "gap aimed at",
                 "the preferred gap, or what comes nearest it and leaves ripped boards their least width",
-                pattern.preferredGap() + " preferred",
+                Written.inches(pattern.preferredGap()) + " preferred",
                 layout.row(Face.OUTSIDE).gap());
         choice(
                 "ripped boards",
                 fit.ripped() == fit.count()
                         ? "all, as those between the ends are too few"
                         : "the fewest in the middle that keep the least width, " + parity + " as the boards",
-                "least width " + leastWidth,
+                "least width " + Written.inches(leastWidth),
                 fit.ripped());
         Length together = Length.ofNanometres(fit.rippedTotal());
-        line(
+        total(
                 "ripped boards together",
                 "clear length - full boards x board width - spaces x gap aimed at",
-                layout.clearLength() + " - " + full() + " x " + pattern.width() + " - " + fit.spaces() + " x "
-                        + layout.row(Face.OUTSIDE).gap(),
+                clearLength() + " - " + full() + " x " + width() + " - " + fit.spaces() + " x "
+                        + Written.inches(layout.row(Face.OUTSIDE).gap()),
                 together);
         line(
                 "width of a ripped board",
                 "ripped boards together / ripped boards",
-                together + " / " + fit.ripped(),
+                Written.inches(together) + " / " + fit.ripped(),
                 Length.ofNanometres(fit.rippedWidth()));
     }
 
     private void gap() {
         Length together = layout.clearLength().minus(Length.ofNanometres(fit.gapTotal()));
-        line(
+        total(
                 "width of all boards",
                 "full boards x board width" + (fit.ripped() > 0 ? " + ripped boards together" : ""),
-                full() + " x " + pattern.width()
-                        + (fit.ripped() > 0 ? " + " + Length.ofNanometres(fit.rippedTotal()) : ""),
+                full() + " x " + width()
+                        + (fit.ripped() > 0 ? " + " + Written.inches(Length.ofNanometres(fit.rippedTotal())) : ""),
                 together);
         String formula = "(clear length - width of all boards) / spaces";
-        String numbers =
-                fit.spaces() == 0 ? "none" : "(" + layout.clearLength() + " - " + together + ") / " + fit.spaces();
+        String numbers = fit.spaces() == 0
+                ? "none"
+                : "(" + clearLength() + " - " + Written.inches(together) + ") / " + fit.spaces();
         layout.lap()
                 .ifPresent(lap -> line(
-                        "lap",
-                        "(board width - " + formula + ") / 2",
-                        "(" + pattern.width() + " - " + numbers + ") / 2",
-                        lap));
+                        "lap", "(board width - " + formula + ") / 2", "(" + width() + " - " + numbers + ") / 2", lap));
         line("gap", formula, numbers, layout.row(Face.OUTSIDE).gap());
     }
 
@@ -125,7 +124,8 @@ final class BoardWorksheet {
     }
 
     private String countNumbers(Length gap) {
-        return "(" + layout.clearLength() + sign() + gap + ") / (" + pattern.width() + " + " + gap + ")";
+        String shown = Written.inches(gap);
+        return "(" + clearLength() + sign() + shown + ") / (" + width() + " + " + shown + ")";
     }
 
     private String sign() {
@@ -133,14 +133,31 @@ final class BoardWorksheet {
     }
 
     private void given(String name, Length value) {
-        sheet.given(name, value, value.toString());
+        sheet.given(name, value, Written.tape(value));
+    }
+
+    private String clearLength() {
+        return Written.inches(layout.clearLength());
+    }
+
+    private String width() {
+        return Written.inches(pattern.width());
     }
 
     private void line(String name, String formula, String numbers, Object result) {
-        sheet.line(name, formula, numbers, result, result.toString(), Citation.GEOMETRY);
+        sheet.line(name, formula, numbers, result, shown(result), Citation.GEOMETRY);
     }
 
     private void choice(String name, String rule, String numbers, Object result) {
-        sheet.line(name, rule, numbers, result, result.toString(), Citation.COMMON_PRACTICE);
+        sheet.line(name, rule, numbers, result, shown(result), Citation.COMMON_PRACTICE);
+    }
+
+    /** A total, which goes into the next line and not on the tape. */
+    private void total(String name, String formula, String numbers, Length result) {
+        sheet.line(name, formula, numbers, result, Written.inches(result), Citation.GEOMETRY);
+    }
+
+    private static String shown(Object result) {
+        return result instanceof Length length ? Written.tape(length) : result.toString();
     }
 }

@@ -1,32 +1,36 @@
 package org.fencecore.layout;
 
+import org.fencecore.units.Length;
+
 /** Boards with equal gaps, full but for a block in the middle that is ripped. */
 final class FrontBoards implements BoardRule {
 
     private final long width;
     private final int ripped;
     private final int firstRipped;
-    private final EqualParts rips;
-    private final EqualParts gaps;
+    private final Length rips;
+    private final Length gaps;
+    private final int spaces;
     private final int gapsBeforeFirst;
 
     FrontBoards(BoardFit fit, long width, int gapsBeforeFirst) {
         this.width = width;
         this.ripped = fit.ripped();
         this.firstRipped = (fit.count() - ripped) / 2;
-        this.rips = new EqualParts(fit.rippedTotal(), ripped);
-        this.gaps = new EqualParts(fit.gapTotal(), fit.spaces());
+        this.rips = Length.ofNanometres(fit.rippedTotal());
+        this.gaps = Length.ofNanometres(fit.gapTotal());
+        this.spaces = fit.spaces();
         this.gapsBeforeFirst = gapsBeforeFirst;
     }
 
     @Override
     public long left(int index) {
-        return widthOfFirst(index) + gaps.upTo(index + gapsBeforeFirst);
+        return widthOfFirst(index) + firstGaps(index + gapsBeforeFirst);
     }
 
     @Override
     public long right(int index) {
-        return widthOfFirst(index + 1) + gaps.upTo(index + gapsBeforeFirst);
+        return widthOfFirst(index + 1) + firstGaps(index + gapsBeforeFirst);
     }
 
     @Override
@@ -43,6 +47,12 @@ final class FrontBoards implements BoardRule {
             return boards * width;
         }
         int past = boards - firstRipped;
-        return past < ripped ? firstRipped * width + rips.upTo(past) : (boards - ripped) * width + rips.upTo(ripped);
+        return past < ripped
+                ? firstRipped * width + rips.portion(past, ripped).nanometres()
+                : (boards - ripped) * width + rips.nanometres();
+    }
+
+    private long firstGaps(int count) {
+        return count == 0 ? 0 : gaps.portion(count, spaces).nanometres();
     }
 }

@@ -2,10 +2,11 @@ package org.fencecore.layout;
 
 import java.util.List;
 import org.fencecore.units.Length;
-import org.fencecore.units.tape.TapeFormat;
+import org.fencecore.units.Rounding;
 import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Worksheet;
+import org.fencecore.worksheet.Written;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -36,7 +37,6 @@ import org.jspecify.annotations.Nullable;
 public final class PostSpacing {
 
     private static final int MOST_BAYS = 10_000_000;
-    private static final TapeFormat TAPE = TapeFormat.feetAndInches(16);
 
     private final Length length;
     private final Length maximum;
@@ -105,8 +105,7 @@ public final class PostSpacing {
      * @return an unmodifiable view of the stations from zero to the length of the stretch, one more than bays
      */
     public List<Length> stations() {
-        EqualParts parts = new EqualParts(length.nanometres(), bays);
-        return new IndexedView<>(bays + 1, post -> Length.ofNanometres(parts.upTo(post)));
+        return new IndexedView<>(bays + 1, post -> length.portion(post, bays));
     }
 
     /**
@@ -121,14 +120,14 @@ public final class PostSpacing {
         }
         String fewer = bays == 1
                 ? "the stretch itself is no longer than that"
-                : (bays - 1) + " would be " + TAPE.format(length.dividedBy(bays - 1L)) + ", over the maximum of "
-                        + TAPE.format(maximum);
+                : (bays - 1) + " would be " + Written.tape(length.dividedBy(bays - 1L), Rounding.UP)
+                        + ", over the maximum of " + Written.tape(maximum);
         return List.of(Finding.note(
                         "bay-short",
                         "posts",
-                        bays + (bays == 1 ? " bay of " : " bays are ") + TAPE.format(spacing())
+                        bays + (bays == 1 ? " bay of " : " bays are ") + Written.tape(spacing(), Rounding.DOWN)
                                 + ", under the minimum of "
-                                + TAPE.format(minimum)
+                                + Written.tape(minimum)
                                 + "; " + fewer)
                 .remedy("lengthen the stretch by moving an end post, or accept other limits")
                 .source(Citation.GEOMETRY));
@@ -141,22 +140,22 @@ public final class PostSpacing {
      */
     public Worksheet worksheet() {
         return Worksheet.titled("Post spacing")
-                .given("length", length, length.toString())
-                .given("maximum spacing", maximum, maximum.toString())
-                .given("minimum spacing", minimum, minimum.toString())
+                .given("length", length, Written.tape(length))
+                .given("maximum spacing", maximum, Written.tape(maximum))
+                .given("minimum spacing", minimum, Written.tape(minimum))
                 .line(
                         "bays",
                         "length / maximum spacing, rounded up",
-                        length + " / " + maximum,
+                        Written.feet(length) + " / " + Written.feet(maximum),
                         bays,
                         Integer.toString(bays),
                         Citation.COMMON_PRACTICE)
                 .line(
                         "spacing",
                         "length / bays",
-                        length + " / " + bays,
+                        Written.feet(length) + " / " + bays,
                         spacing(),
-                        spacing().toString(),
+                        Written.tape(spacing()),
                         Citation.GEOMETRY)
                 .build();
     }
@@ -177,10 +176,10 @@ public final class PostSpacing {
     /**
      * Describes the spacing.
      *
-     * @return such as {@code 6 bays of 8 ft in 48 ft}
+     * @return such as {@code 6 bays of 8' 0" in 48' 0"}
      */
     @Override
     public String toString() {
-        return bays + (bays == 1 ? " bay of " : " bays of ") + spacing() + " in " + length;
+        return bays + (bays == 1 ? " bay of " : " bays of ") + Written.tape(spacing()) + " in " + Written.tape(length);
     }
 }

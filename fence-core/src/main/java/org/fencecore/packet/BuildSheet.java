@@ -1,7 +1,6 @@
 package org.fencecore.packet;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import org.fencecore.FencePlan;
@@ -14,6 +13,7 @@ import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.units.tape.TapeFormat;
 import org.fencecore.worksheet.Finding;
+import org.fencecore.worksheet.Written;
 
 /**
  * The sheet a crew of two builds from, as plain text: what to watch for, strings and stakes, holes, rails, boards, gates
@@ -76,8 +76,13 @@ public final class BuildSheet {
                     .append("  Post middles stand ")
                     .append(tape.format(half()))
                     .append(" inside the string.\n")
-                    .append("  Exposed: from the ground to the top of the post. Cut the tops to a string, not to this."
-                            + " Holes are as deep as the post in the ground and the gravel under it.\n");
+                    .append(
+                            "  Exposed: from the ground at the post to its top. Set posts uncut, corner and gate posts first, and"
+                                    + " brace them plumb until the\n")
+                    .append("  concrete has hardened; then mark each top plumb from the ground at its post, sight from"
+                            + " post to post, and cut.\n")
+                    .append("  Post length is the least that will do. Holes are as deep as the post in the ground and"
+                            + " the gravel under it.\n");
             rails(text);
             boards(text);
             gates(text);
@@ -152,42 +157,78 @@ public final class BuildSheet {
     }
 
     private void strings(StringBuilder text) {
-        TextTable table = TextTable.of("side", "string", "bearing", "from E", "from N", "to E", "to N");
-        TapeFormat deed = TapeFormat.decimalFeet(2);
+        TextTable table = TextTable.of(
+                "side",
+                "string",
+                "bearing",
+                "first post",
+                "from lot corner",
+                "last post",
+                "to lot corner",
+                "off the side");
         for (Run run : plan.runs()) {
+            Length side = plan.site()
+                    .lot()
+                    .outline()
+                    .orElseThrow()
+                    .side(run.side() - 1)
+                    .length();
             table.row(
                     run.side(),
                     tape.format(run.string().length()),
                     run.string().bearing().roundedTo(SECOND),
-                    deed.format(run.string().start().east()),
-                    deed.format(run.string().start().north()),
-                    deed.format(run.string().end().east()),
-                    deed.format(run.string().end().north()));
+                    run.posts().get(0).number(),
+                    tape.format(run.startAlongSide()),
+                    run.posts().get(run.posts().size() - 1).number(),
+                    tape.format(side.minus(run.startAlongSide()).minus(run.length())),
+                    tape.format(plan.site().setback().plus(half())));
         }
-        section(text, "3. STRINGS", table);
+        section(text, "3. STRINGS AND CORNERS", table);
         text.append("  Strings run ")
                 .append(tape.format(plan.site().setback()))
-                .append(" inside the boundary and mark the outside face of the posts.\n")
-                .append("  E and N: east and north of the lot corner where side 1 begins.\n");
-        TextTable diagonals = TextTable.of("corner", "angle", "on each string", "diagonal must read");
+                .append(
+                        " inside the boundary and mark the outside face of the posts. From and to the lot corner: level,\n")
+                .append(
+                        "  along the side, to the middle of the post; off the side: square to it, to the same middle.\n");
+        TextTable corners = TextTable.of(
+                "corner",
+                "post",
+                "angle",
+                "on each string",
+                "diagonal must read",
+                "rails mitred",
+                "boards stop",
+                "boards lap");
         for (int i = 0; i < plan.runs().size(); i++) {
             CornerCheck.after(plan, i)
-                    .ifPresent(check -> diagonals.row(
-                            check.name(),
-                            degrees(check.angle()),
+                    .ifPresent(check -> corners.row(
+                            "sides " + check.arriving() + " and " + check.leaving(),
+                            check.post().number(),
+                            Written.saw(check.angle()),
                             tape.format(check.leg()),
-                            tape.format(check.diagonal())));
+                            tape.format(check.diagonal()),
+                            Written.saw(check.mitre()),
+                            "side " + check.arriving(),
+                            "side " + check.leaving()));
         }
-        if (!diagonals.isEmpty()) {
+        if (!corners.isEmpty()) {
             text.append(
-                    "\n  To prove a corner, mark both strings from where they cross and measure between the marks:\n");
-            text.append(diagonals.toText("  "));
+                            "\n  To prove a corner, mark both strings from where they cross and measure between the marks:\n")
+                    .append(corners.toText("  "))
+                    .append(
+                            "  Set a corner post square to the side whose boards stop. Rails are mitred off square by the"
+                                    + " angle given, with the long\n")
+                    .append("  point outside; a saw that does not turn so far marks and cuts by hand. The side whose"
+                            + " boards stop ends flush with its\n")
+                    .append(
+                            "  rails, and the first board of the other laps their edges; where the corner is not square,"
+                                    + " bevel the edges to meet.\n");
         }
     }
 
     private void rails(StringBuilder text) {
         section(text, "5. RAILS", RailTable.of(plan, tape));
-        text.append("  Marks are the TOP of each rail above the ground at the post, from the bottom rail up.\n")
+        text.append("  Marks are the TOP of each rail above the ground at the post, plumb, from the bottom rail up.\n")
                 .append("  Rails sit on the outside face of the posts and meet on the middle of line posts. Lengths are"
                         + " along the slope;\n")
                 .append(
@@ -196,11 +237,13 @@ public final class BuildSheet {
     }
 
     private void boards(StringBuilder text) {
-        TextTable table = TextTable.of("stretch", "boarded", "outside", "gap", "inside", "ripped", "notched", "fit");
+        TextTable table = TextTable.of(
+                "stretch", "begins", "boarded", "outside", "gap", "inside", "ripped to fill", "at posts", "fit");
         for (Stretch stretch : plan.stretches()) {
             stretch.boards()
                     .ifPresent(layout -> table.row(
                             stretch,
+                            tape.format(BoardTable.before(stretch)) + " before",
                             tape.format(stretch.boarded().length()),
                             BoardTable.outside(layout),
                             tape.format(BoardTable.gap(layout)),
@@ -210,18 +253,25 @@ public final class BuildSheet {
                                     : layout.ripped().stream()
                                             .map(board -> tape.format(board.width()))
                                             .collect(Collectors.joining(", ")),
-                            stretch.notchedBoards(),
+                            stretch.boardsAtPosts().size(),
                             BoardTable.fit(layout)));
         }
         section(text, "6. BOARDS", table);
         text.append(
-                        "  Set each board to its mark, measured from the start of the stretch; do not add gaps up. All marks"
-                                + " are in boards.csv.\n")
-                .append("  A full board stands at every corner, end and gate. Board bottoms stand ")
+                        "  Begins: how far the boarding begins before the middle of the stretch's first post. Set each board"
+                                + " to its mark in boards.csv:\n")
+                .append(
+                        "  the level distance from that beginning to the edge of the board nearer to it. Carry marks down"
+                                + " plumb; do not tape them along a\n")
+                .append("  sloping rail, and do not add gaps up. A full board stands at every corner, end and gate.\n")
+                .append("  Board bottoms stand ")
                 .append(tape.format(plan.style().rack().clearance()))
                 .append(" above the ground at the posts unless the findings say otherwise.\n");
-        if (plan.stretches().stream().anyMatch(stretch -> stretch.notchedBoards() > 0)) {
-            text.append("  Notched: boards of the inside face that meet a post are notched round it.\n");
+        if (plan.stretches().stream()
+                .anyMatch(stretch -> !stretch.boardsAtPosts().isEmpty())) {
+            text.append(
+                    "  At posts: boards of the inside face stop at the posts, which stand in their plane; boards.csv"
+                            + " says what is kept of each.\n");
         }
     }
 
@@ -233,6 +283,13 @@ public final class BuildSheet {
         for (GateBay gate : plan.gates()) {
             text.append(GateText.of(gate, plan, tape));
         }
+        text.append(
+                        "  Hang each frame between its posts, its outside face flush with theirs, to swing into the lot. Check"
+                                + " that the ground inside\n")
+                .append(
+                        "  stays clear of the leaf through the whole swing: the plan takes it as level across the fence.\n")
+                .append("  The weight of the leaf is not counted in the footing: set gate posts no less deep than their"
+                        + " neighbours.\n");
     }
 
     private void shopping(StringBuilder text) {
@@ -249,10 +306,6 @@ public final class BuildSheet {
             table.row(line.quantity(), line.unit(), line.item(), line.note());
         }
         return table;
-    }
-
-    static String degrees(Angle angle) {
-        return String.format(Locale.ROOT, "%.1f deg", angle.degrees());
     }
 
     private static void section(StringBuilder text, String title, TextTable table) {

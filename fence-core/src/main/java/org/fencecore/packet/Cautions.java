@@ -25,7 +25,7 @@ public final class Cautions {
             "Dry concrete mix holds silica: keep the dust down, stand upwind and wear a respirator that fits. Wet concrete"
                     + " burns skin and eyes: wear gloves, boots and eye protection and rinse at once.",
             "Boards and gates catch the wind before the concrete has cured: brace the posts, hang gates last, and do not"
-                    + " leave a leaf unlatched. Keep hands clear of the hinge side.",
+                    + " leave a leaf unlatched. Keep hands clear of the hinge side. Cover open holes when you leave them.",
             "A gate at a pool or above a drop has rules of its own; this plan does not check them.");
 
     private Cautions() {}

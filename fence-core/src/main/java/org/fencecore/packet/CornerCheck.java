@@ -2,6 +2,7 @@ package org.fencecore.packet;
 
 import java.util.Optional;
 import org.fencecore.FencePlan;
+import org.fencecore.Post;
 import org.fencecore.Run;
 import org.fencecore.geometry.Corner;
 import org.fencecore.units.Angle;
@@ -11,7 +12,7 @@ import org.fencecore.units.Length;
  * How to prove that two strings cross at the right angle: the same distance marked on both, and what the tape must read
  * between the marks.
  */
-record CornerCheck(String name, Angle angle, Length leg, Length diagonal) {
+record CornerCheck(int arriving, int leaving, Post post, Angle angle, Angle mitre, Length leg, Length diagonal) {
 
     private static final Length LONGEST_LEG = Length.ofFeet(12);
 
@@ -19,7 +20,8 @@ record CornerCheck(String name, Angle angle, Length leg, Length diagonal) {
     static Optional<CornerCheck> after(FencePlan plan, int run) {
         Run here = plan.runs().get(run);
         Run next = plan.runs().get((run + 1) % plan.runs().size());
-        if (plan.runs().size() < 2 || !here.string().end().equals(next.string().start())) {
+        Post post = here.posts().get(here.posts().size() - 1);
+        if (plan.runs().size() < 2 || !post.equals(next.posts().get(0))) {
             return Optional.empty();
         }
         Corner corner = Corner.of(
@@ -28,11 +30,10 @@ record CornerCheck(String name, Angle angle, Length leg, Length diagonal) {
                 next.string().bearing(),
                 here.outside().opposite());
         Length shorter = Length.min(here.string().length(), next.string().length());
-        Length leg = Length.ofFeet(Math.floor(Length.min(LONGEST_LEG, shorter).feet()));
-        if (!leg.isPositive()) {
-            return Optional.empty();
-        }
+        Length whole = Length.ofFeet(1).times(shorter.wholePieces(Length.ofFeet(1)));
+        Length leg = Length.min(LONGEST_LEG, whole.isPositive() ? whole : shorter);
+        Angle mitre = corner.interiorAngle().dividedBy(2).complement().abs();
         return Optional.of(new CornerCheck(
-                "side " + here.side() + " and " + next.side(), corner.interiorAngle(), leg, corner.diagonal(leg, leg)));
+                here.side(), next.side(), post, corner.interiorAngle(), mitre, leg, corner.diagonal(leg, leg)));
     }
 }

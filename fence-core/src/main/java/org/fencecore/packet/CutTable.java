@@ -25,6 +25,6 @@ final class CutTable {
     }
 
     private static String cut(Piece piece, TapeFormat tape) {
-        return piece.label() + " " + tape.format(piece.length());
+        return piece.label() + " " + tape.format(piece.length()) + ", " + piece.cuts();
     }
 }

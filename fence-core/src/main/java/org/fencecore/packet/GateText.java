@@ -8,6 +8,7 @@ import org.fencecore.gate.GateBrace;
 import org.fencecore.gate.GateDesign;
 import org.fencecore.units.Length;
 import org.fencecore.units.tape.TapeFormat;
+import org.fencecore.worksheet.Written;
 
 /** One gate as the person at the saw needs it: sizes, pieces with their cuts, brace, boards, and how high it hangs. */
 final class GateText {
@@ -54,7 +55,7 @@ final class GateText {
                     .append(" up to the ")
                     .append(brace.head())
                     .append(", rising ")
-                    .append(BuildSheet.degrees(brace.rise()))
+                    .append(Written.saw(brace.rise()))
                     .append('\n');
         }
         text.append("    square when both diagonals of the frame read ")
@@ -81,7 +82,7 @@ final class GateText {
     }
 
     private static String braceCuts(GateBrace brace) {
-        return "both ends: " + BuildSheet.degrees(brace.railCut()) + " off square against the rail, "
-                + BuildSheet.degrees(brace.stileCut()) + " against the stile";
+        return "both ends: " + Written.saw(brace.railCut()) + " off square against the rail, "
+                + Written.saw(brace.stileCut()) + " against the stile";
     }
 }

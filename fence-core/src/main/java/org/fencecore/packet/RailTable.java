@@ -1,13 +1,13 @@
 package org.fencecore.packet;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import org.fencecore.Bay;
 import org.fencecore.FencePlan;
 import org.fencecore.RailCut;
 import org.fencecore.slope.RailMarks;
 import org.fencecore.units.tape.TapeFormat;
+import org.fencecore.worksheet.Written;
 
 /** The rails of every bay: spacing, grade, length, end cut and the marks on both posts. */
 final class RailTable {
@@ -33,10 +33,10 @@ final class RailTable {
                     bay.from().number() + "-" + bay.to().number(),
                     tape.format(bay.spacing()),
                     tape.format(bay.slope().rise()),
-                    String.format(Locale.ROOT, "%.1f %%", bay.slope().grade().percent()),
+                    Written.percent(bay.slope().grade()),
                     rails.size(),
                     tape.format(rails.get(0).length()),
-                    BuildSheet.degrees(rails.get(0).endCut()),
+                    Written.saw(rails.get(0).endCut()),
                     marks(rails.stream().map(RailCut::from).toList(), tape),
                     marks(rails.stream().map(RailCut::to).toList(), tape));
         }

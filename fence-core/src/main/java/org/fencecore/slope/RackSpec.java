@@ -4,6 +4,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.fencecore.units.Length;
 import org.fencecore.units.Slope;
+import org.fencecore.worksheet.Written;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -139,7 +140,7 @@ public final class RackSpec {
          */
         public Builder maximumGrade(Slope grade) {
             if (grade.isNegative() || grade.compareTo(SlopeFit.STEEPEST) > 0) {
-                throw new IllegalArgumentException("maximumGrade was " + Notation.percent(grade)
+                throw new IllegalArgumentException("maximumGrade was " + Written.percent(grade)
                         + "; it must be from 0 to 100 %, the same limit up and down the hill");
             }
             this.maximumGrade = grade;

@@ -6,6 +6,7 @@ import org.fencecore.units.Length;
 import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Worksheet;
+import org.fencecore.worksheet.Written;
 
 /**
  * The marks to draw on a post for the rails that end at it, as plumb heights above the ground there.
@@ -100,38 +101,38 @@ public final class RailHeights {
         RailMarks bottomRail = rail(0);
         RailMarks topRail = rail(spec.rails() - 1);
         Worksheet.Builder sheet = Worksheet.titled("Rail marks above the ground at a post")
-                .given("board length", spec.boardLength(), Notation.inches(spec.boardLength()))
-                .given("clearance", clearance, Notation.inches(clearance))
-                .given("rail depth", spec.railDepth(), Notation.inches(spec.railDepth()))
-                .given("grade", grade, Notation.percent(grade))
+                .given("board length", spec.boardLength(), Written.tape(spec.boardLength()))
+                .given("clearance", clearance, Written.tape(clearance))
+                .given("rail depth", spec.railDepth(), Written.tape(spec.railDepth()))
+                .given("grade", grade, Written.percent(grade))
                 .line(
                         "plumb depth",
                         "rail depth * sqrt(1 + grade^2)",
-                        Notation.inches(spec.railDepth()) + " * sqrt(1 + (" + Notation.percent(grade) + ")^2)",
+                        Written.inches(spec.railDepth()) + " * sqrt(1 + (" + Written.percent(grade) + ")^2)",
                         plumbDepth,
-                        Notation.inches(plumbDepth),
+                        Written.inches(plumbDepth),
                         Citation.GEOMETRY)
                 .line(
                         "top rail, top",
                         "clearance + board length - distance below the tops",
-                        Notation.inches(clearance) + " + " + Notation.inches(spec.boardLength()) + " - "
-                                + Notation.inches(spec.topRailBelowTops()),
+                        Written.inches(clearance) + " + " + Written.inches(spec.boardLength()) + " - "
+                                + Written.inches(spec.topRailBelowTops()),
                         topRail.top(),
-                        Notation.inches(topRail.top()),
+                        Written.tape(topRail.top()),
                         Citation.COMMON_PRACTICE)
                 .line(
                         "top rail, bottom",
                         "top - plumb depth",
-                        Notation.inches(topRail.top()) + " - " + Notation.inches(plumbDepth),
+                        Written.inches(topRail.top()) + " - " + Written.inches(plumbDepth),
                         topRail.bottom(),
-                        Notation.inches(topRail.bottom()),
+                        Written.tape(topRail.bottom()),
                         Citation.GEOMETRY)
                 .line(
                         "bottom rail, bottom",
                         "clearance + distance above the bottoms",
-                        Notation.inches(clearance) + " + " + Notation.inches(spec.bottomRailAboveBottoms()),
+                        Written.inches(clearance) + " + " + Written.inches(spec.bottomRailAboveBottoms()),
                         bottomRail.bottom(),
-                        Notation.inches(bottomRail.bottom()),
+                        Written.tape(bottomRail.bottom()),
                         Citation.COMMON_PRACTICE);
         topMark(sheet, "bottom rail", bottomRail);
         if (between > 0) {
@@ -140,17 +141,17 @@ public final class RailHeights {
             sheet.line(
                             "clear height",
                             "bottom of top rail - top of bottom rail",
-                            Notation.inches(topRail.bottom()) + " - " + Notation.inches(bottomRail.top()),
+                            Written.inches(topRail.bottom()) + " - " + Written.inches(bottomRail.top()),
                             clear,
-                            Notation.inches(clear),
+                            Written.inches(clear),
                             Citation.GEOMETRY)
                     .line(
                             "space",
                             "(clear height - rails between * plumb depth) / (rails between + 1)",
-                            "(" + Notation.inches(clear) + " - " + between + " * " + Notation.inches(plumbDepth)
-                                    + ") / " + (between + 1),
+                            "(" + Written.inches(clear) + " - " + between + " * " + Written.inches(plumbDepth) + ") / "
+                                    + (between + 1),
                             space,
-                            Notation.inches(space),
+                            Written.tape(space),
                             Citation.GEOMETRY);
             for (int rail = 1; rail <= between; rail++) {
                 String name = between == 1 ? "middle rail" : "middle rail " + rail;
@@ -159,9 +160,9 @@ public final class RailHeights {
                 sheet.line(
                         name + ", bottom",
                         "top of the rail under it + space",
-                        Notation.inches(under) + " + " + Notation.inches(space),
+                        Written.inches(under) + " + " + Written.inches(space),
                         bottom,
-                        Notation.inches(bottom),
+                        Written.tape(bottom),
                         Citation.GEOMETRY);
                 topMark(sheet, name, rail(rail));
             }
@@ -173,9 +174,9 @@ public final class RailHeights {
         sheet.line(
                 rail + ", top",
                 "bottom + plumb depth",
-                Notation.inches(marks.bottom()) + " + " + Notation.inches(plumbDepth),
+                Written.inches(marks.bottom()) + " + " + Written.inches(plumbDepth),
                 marks.top(),
-                Notation.inches(marks.top()),
+                Written.tape(marks.top()),
                 Citation.GEOMETRY);
     }
 }

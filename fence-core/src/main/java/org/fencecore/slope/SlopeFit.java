@@ -10,10 +10,12 @@ import org.fencecore.geometry.Clearance;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
 import org.fencecore.units.Length;
+import org.fencecore.units.Rounding;
 import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Worksheet;
+import org.fencecore.worksheet.Written;
 
 /**
  * How each bay of a run meets the ground: the line of the board bottoms and, bay by bay, grade, rail length, end cut
@@ -121,7 +123,7 @@ public final class SlopeFit {
             if (grade.abs().compareTo(STEEPEST) > 0) {
                 throw new IllegalArgumentException("grade of the ground from post " + post + " at "
                         + posts.get(post - 1) + " to post " + (post + 1) + " at " + posts.get(post) + " was "
-                        + Notation.percent(grade) + "; a racked bay takes up to 100 % either way, so check the unit of"
+                        + Written.percent(grade) + "; a racked bay takes up to 100 % either way, so check the unit of"
                         + " the shots, or put the fence on a retaining wall or steps there");
             }
         }
@@ -196,11 +198,11 @@ public final class SlopeFit {
         Clearance nearest = before.min().compareTo(after.min()) <= 0 ? before : after;
         return Optional.of(Finding.note(
                         "lifted-post",
-                        "post " + (post + 1) + " at " + Notation.feet(station(post)),
-                        "the boards stand " + Notation.inches(above) + " above the ground here, "
-                                + Notation.inches(above.minus(spec.clearance()))
-                                + " more than the clearance, to stay " + Notation.inches(spec.minimumClearance())
-                                + " clear of the ground at " + Notation.feet(nearest.minStation()))
+                        "post " + (post + 1) + " at " + Written.station(station(post)),
+                        "the boards stand " + Written.tape(above) + " above the ground here, "
+                                + Written.tape(above.minus(spec.clearance()))
+                                + " more than the clearance, to stay " + Written.tape(spec.minimumClearance())
+                                + " clear of the ground at " + Written.station(nearest.minStation()))
                 .remedy("build it so, or take the high spot down"));
     }
 
@@ -212,10 +214,11 @@ public final class SlopeFit {
         return Optional.of(Finding.warning(
                         "wide-gap",
                         place(index),
-                        "the gap under the boards at " + Notation.feet(gap.maxStation()) + " is "
-                                + Notation.inches(gap.max()) + ", "
-                                + Notation.inches(gap.max().minus(spec.maximumClearance())) + " over the maximum of "
-                                + Notation.inches(spec.maximumClearance()))
+                        "the gap under the boards at " + Written.station(gap.maxStation()) + " is "
+                                + Written.tape(gap.max(), Rounding.UP) + ", "
+                                + Written.tape(gap.max().minus(spec.maximumClearance()), Rounding.UP)
+                                + " over the maximum of "
+                                + Written.tape(spec.maximumClearance()))
                 .remedy("fill the low spot, or close the gap with a kick board"));
     }
 
@@ -226,7 +229,7 @@ public final class SlopeFit {
             return Optional.of(Finding.blocker(
                             "too-steep",
                             place(index),
-                            "lifted over the high spots, the bay has a grade of " + Notation.percent(grade)
+                            "lifted over the high spots, the bay has a grade of " + Written.percent(grade)
                                     + ", and a racked bay takes up to 100 %")
                     .remedy("take the high spot down, or set a post on it"));
         }
@@ -234,7 +237,7 @@ public final class SlopeFit {
             return Optional.of(Finding.warning(
                             "rack-limit",
                             place(index),
-                            "the grade of " + Notation.percent(grade) + " is over the " + Notation.percent(limit)
+                            "the grade of " + Written.percent(grade) + " is over the " + Written.percent(limit)
                                     + " the bays can rack")
                     .remedy("step this bay, or use rails and fixings that rack further"));
         }
@@ -261,53 +264,53 @@ public final class SlopeFit {
         return sheet.line(
                         "run",
                         "end - start",
-                        Notation.feet(fitted.end()) + " - " + Notation.feet(fitted.start()),
+                        Written.feet(fitted.end()) + " - " + Written.feet(fitted.start()),
                         run,
-                        Notation.feet(run),
+                        Written.feet(run),
                         Citation.GEOMETRY)
                 .line(
                         "rise",
                         "bottom at end - bottom at start",
-                        Notation.feet(Length.ofNanometres(bottoms[bay + 1])) + " - "
-                                + Notation.feet(Length.ofNanometres(bottoms[bay])),
+                        Written.feet(Length.ofNanometres(bottoms[bay + 1])) + " - "
+                                + Written.feet(Length.ofNanometres(bottoms[bay])),
                         rise,
-                        Notation.feet(rise),
+                        Written.feet(rise),
                         Citation.GEOMETRY)
                 .line(
-                        "least clearance, at " + Notation.feet(gap.minStation()),
+                        "least clearance, at " + Written.station(gap.minStation()),
                         "bottom line - ground",
-                        Notation.feet(ground.elevationAt(gap.minStation()).plus(gap.min())) + " - "
-                                + Notation.feet(ground.elevationAt(gap.minStation())),
+                        Written.feet(ground.elevationAt(gap.minStation()).plus(gap.min())) + " - "
+                                + Written.feet(ground.elevationAt(gap.minStation())),
                         gap.min(),
-                        Notation.inches(gap.min()),
+                        Written.tape(gap.min()),
                         Citation.GEOMETRY)
                 .line(
                         "grade",
                         "rise / run",
-                        Notation.feet(rise) + " / " + Notation.feet(run),
+                        Written.feet(rise) + " / " + Written.feet(run),
                         grade,
-                        Notation.percent(grade),
+                        Written.percent(grade),
                         Citation.GEOMETRY)
                 .line(
                         "rise per foot",
                         "grade * 12 in",
-                        Notation.percent(grade) + " * 12 in",
+                        Written.percent(grade) + " * 12 in",
                         grade.risePerFoot(),
-                        Notation.inches(grade.risePerFoot()),
+                        Written.inches(grade.risePerFoot()),
                         Citation.GEOMETRY)
                 .line(
                         "end cut off square",
                         "atan(|grade|)",
-                        "atan(" + Notation.percent(grade.abs()) + ")",
+                        "atan(" + Written.percent(grade.abs()) + ")",
                         fitted.endCut(),
-                        Notation.degrees(fitted.endCut()),
+                        Written.degrees(fitted.endCut()),
                         Citation.GEOMETRY)
                 .line(
                         "rail length, centre to centre",
                         "sqrt(run^2 + rise^2)",
-                        "sqrt((" + Notation.feet(run) + ")^2 + (" + Notation.feet(rise) + ")^2)",
+                        "sqrt((" + Written.feet(run) + ")^2 + (" + Written.feet(rise) + ")^2)",
                         fitted.railLength(),
-                        Notation.feet(fitted.railLength()),
+                        Written.tape(fitted.railLength()),
                         Citation.GEOMETRY)
                 .build();
     }
@@ -316,14 +319,14 @@ public final class SlopeFit {
         Length height = ground.elevationAt(station(post));
         Length lift = bottomAbove(post).minus(spec.clearance());
         Length bottom = Length.ofNanometres(bottoms[post]);
-        sheet.given("station at " + end, station(post), Notation.feet(station(post)));
-        sheet.given("ground at " + end, height, Notation.feet(height));
+        sheet.given("station at " + end, station(post), Written.feet(station(post)));
+        sheet.given("ground at " + end, height, Written.feet(height));
         sheet.line(
                 "bottom at " + end,
                 "ground + clearance + lift",
-                Notation.feet(height) + " + " + Notation.inches(spec.clearance()) + " + " + Notation.inches(lift),
+                Written.feet(height) + " + " + Written.inches(spec.clearance()) + " + " + Written.inches(lift),
                 bottom,
-                Notation.feet(bottom),
+                Written.feet(bottom),
                 Citation.COMMON_PRACTICE);
     }
 
@@ -336,7 +339,7 @@ public final class SlopeFit {
     }
 
     private String place(int bay) {
-        return "bay " + (bay + 1) + ", " + Notation.feet(station(bay)) + " to " + Notation.feet(station(bay + 1));
+        return "bay " + (bay + 1) + ", " + Written.station(station(bay)) + " to " + Written.station(station(bay + 1));
     }
 
     private static void requireIndex(String name, int index, int count) {

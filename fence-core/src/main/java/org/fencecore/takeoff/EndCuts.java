@@ -6,6 +6,7 @@ import org.fencecore.gate.GateBrace;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
+import org.fencecore.worksheet.Written;
 
 /**
  * How the ends of a piece are cut, and what that costs in lumber.
@@ -26,14 +27,14 @@ record EndCuts(String words, Length slant, double sawing) {
      * all than its edge by depth x tan(cut). A mitre at a corner is cut through the thickness on top of that.
      */
     static EndCuts plumb(Angle cut, Length depth, Optional<Mitre> start, Optional<Mitre> end) {
-        String slope = Shown.angle(cut);
+        String slope = Written.saw(cut);
         StringBuilder words = new StringBuilder(
-                slope.equals(Shown.angle(Angle.ZERO)) ? SQUARE.words : "both ends " + slope + " off square");
+                slope.equals(Written.saw(Angle.ZERO)) ? SQUARE.words : "both ends " + slope + " off square");
         double steepest = 0;
         for (Optional<Mitre> mitre : List.of(start, end)) {
             if (mitre.isPresent()) {
                 words.append(", mitred ")
-                        .append(Shown.angle(mitre.get().angle()))
+                        .append(Written.saw(mitre.get().angle()))
                         .append(" at ")
                         .append(mitre.get().post());
                 steepest = Math.max(steepest, mitre.get().angle().tan());
@@ -47,8 +48,8 @@ record EndCuts(String words, Length slant, double sawing) {
     static EndCuts points(GateBrace brace) {
         double steepest = Math.max(brace.railCut().tan(), brace.stileCut().tan());
         return new EndCuts(
-                "both ends pointed: " + Shown.angle(brace.railCut()) + " off square against the rail, "
-                        + Shown.angle(brace.stileCut()) + " against the stile",
+                "both ends pointed: " + Written.saw(brace.railCut()) + " off square against the rail, "
+                        + Written.saw(brace.stileCut()) + " against the stile",
                 Length.ZERO,
                 Math.min(Math.hypot(1, steepest), MOST_SAWING));
     }

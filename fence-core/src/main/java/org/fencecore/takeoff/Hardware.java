@@ -9,6 +9,7 @@ import org.fencecore.gate.GateDesign;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Rounding;
+import org.fencecore.worksheet.Written;
 
 /** Counts by rule what is not lumber and does not go into a hole. The rules are listed with {@link Takeoff}. */
 final class Hardware {
@@ -42,17 +43,17 @@ final class Hardware {
                 .sum();
         return List.of(
                 new MaterialLine(
-                        "exterior screw or ring-shank nail, under " + Shown.inches(through),
+                        "exterior screw or ring-shank nail, under " + Written.tape(through, Rounding.DOWN),
                         PER_BOARD_AND_RAIL * boardCrossings(),
                         "pieces",
                         "boards: " + PER_BOARD_AND_RAIL + " where a board crosses a rail" + COATED),
                 new MaterialLine(
-                        "structural screw, " + Shown.inches(railScrew),
+                        "structural screw, " + Written.tape(railScrew),
                         PER_END * railEnds,
                         "pieces",
                         "rails to posts: " + PER_END + " at each of " + railEnds + " rail ends" + COATED),
                 new MaterialLine(
-                        "structural screw, " + Shown.inches(frameScrew),
+                        "structural screw, " + Written.tape(frameScrew),
                         PER_END * frameEnds,
                         "pieces",
                         "gate frames: " + PER_END + " at each of " + frameEnds + " ends of rails and braces" + COATED));
@@ -87,7 +88,7 @@ final class Hardware {
                         "gate hinge with its screws",
                         hinges,
                         "pieces",
-                        "2 a leaf, 3 where the frame is over " + Shown.shelf(HIGH_FRAME)
+                        "2 a leaf, 3 where the frame is over " + Written.stock(HIGH_FRAME)
                                 + " high or the leaf wider than is reasonable"),
                 new MaterialLine("gate latch with its screws", plan.gates().size(), "pieces", "1 a gate"));
     }
@@ -116,7 +117,7 @@ final class Hardware {
                         "mason's line",
                         (int) strings.roundedTo(foot, Rounding.UP).wholePieces(foot),
                         "ft",
-                        "strings, and " + Shown.shelf(STRING_PAST_CORNER) + " past each end to the batter board"),
+                        "strings, and " + Written.stock(STRING_PAST_CORNER) + " past each end to the batter board"),
                 new MaterialLine("stake", posts, "pieces", "1 at the centre of each post"),
                 new MaterialLine(
                         "marking paint",

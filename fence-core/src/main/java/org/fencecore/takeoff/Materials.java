@@ -10,7 +10,9 @@ import org.fencecore.FencePlan;
 import org.fencecore.Post;
 import org.fencecore.footing.BagSize;
 import org.fencecore.style.Lumber;
+import org.fencecore.units.Rounding;
 import org.fencecore.units.Volume;
+import org.fencecore.worksheet.Written;
 
 /** Writes the shopping list: lumber by the stick, what goes into the holes, then hardware and what the layout takes. */
 final class Materials {
@@ -46,7 +48,7 @@ final class Materials {
         }
 
         String pieces() {
-            return Shown.list(pieces.entrySet().stream()
+            return Written.list(pieces.entrySet().stream()
                     .map(entry -> entry.getKey().counted(entry.getValue()))
                     .toList());
         }
@@ -55,7 +57,7 @@ final class Materials {
     private void lumber(List<Stick> sticks) {
         Map<String, Tally> items = new LinkedHashMap<>();
         for (Stick stick : sticks) {
-            String item = name(stick.pieces()) + ", " + Shown.shelf(stick.length());
+            String item = name(stick.pieces()) + ", " + Written.stock(stick.length());
             Tally tally = items.computeIfAbsent(item, key -> new Tally());
             tally.sticks += stick.count();
             stick.pieces().forEach(piece -> tally.add(piece.kind(), stick.count()));
@@ -68,7 +70,7 @@ final class Materials {
         Map<String, Tally> items = new LinkedHashMap<>();
         for (Piece piece : pieces) {
             if (piece.lumber().shortestFor(piece.overall()).isEmpty()) {
-                String item = name(List.of(piece)) + ", " + Shown.tapeRoundedUp(piece.overall()) + " or longer";
+                String item = name(List.of(piece)) + ", " + Written.tape(piece.overall(), Rounding.UP) + " or longer";
                 Tally tally = items.computeIfAbsent(item, key -> new Tally());
                 tally.sticks += piece.count();
                 tally.add(piece.kind(), piece.count());
@@ -104,8 +106,8 @@ final class Materials {
         lines.add(new MaterialLine(
                 "concrete mix",
                 bags,
-                "bags of " + Shown.mass(bag.weight()),
-                Shown.list(shares) + "; " + Shown.volume(volume) + " in all"));
+                "bags of " + Written.bag(bag.weight()),
+                Written.list(shares) + "; " + Written.volume(volume) + " in all"));
     }
 
     private void gravel(List<Post> posts) {
@@ -113,6 +115,6 @@ final class Materials {
         // A billionth of a bag is the rounding of doubles, not gravel.
         int bags = (int) Math.ceil(volume.ratioTo(GRAVEL_BAG).value() - 1e-9);
         lines.add(new MaterialLine(
-                "gravel", bags, "bags of 1/2 cu ft", Shown.volume(volume) + " under " + posts.size() + " posts"));
+                "gravel", bags, "bags of 1/2 cu ft", Written.volume(volume) + " under " + posts.size() + " posts"));
     }
 }

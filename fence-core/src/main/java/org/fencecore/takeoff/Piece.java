@@ -2,6 +2,7 @@ package org.fencecore.takeoff;
 
 import org.fencecore.style.Lumber;
 import org.fencecore.units.Length;
+import org.fencecore.worksheet.Written;
 
 /**
  * One piece to cut, or a number of boards that are cut alike: what it is, where it goes, and its sizes.
@@ -96,7 +97,7 @@ public final class Piece {
     }
 
     /**
-     * Returns how it is cut: its ends, and whether it is ripped or notched.
+     * Returns how it is cut: its ends, and whether it is ripped.
      *
      * @return such as {@code square ends} or {@code both ends 3.4 deg off square, mitred 45 deg at post 1}
      */
@@ -117,11 +118,11 @@ public final class Piece {
     /**
      * Describes the piece.
      *
-     * @return such as {@code bay 4 rail 2: 2x4, 7 ft 4 1/4 in, square ends}
+     * @return such as {@code bay 4 rail 2: 2x4, 7' 4 1/4", square ends}
      */
     @Override
     public String toString() {
-        return label + (count == 1 ? "" : " (" + count + ")") + ": " + lumber + ", " + Shown.tape(length) + ", "
+        return label + (count == 1 ? "" : " (" + count + ")") + ": " + lumber + ", " + Written.tape(length) + ", "
                 + cuts();
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fencecore.Bay;
+import org.fencecore.BoardAtPost;
 import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
 import org.fencecore.Post;
@@ -17,6 +18,7 @@ import org.fencecore.layout.BoardLayout;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
+import org.fencecore.worksheet.Written;
 
 /** Goes through a plan and writes down every piece once: posts, rails, gates, boards. */
 final class PieceList {
@@ -40,10 +42,10 @@ final class PieceList {
         plan.runs().forEach(list::addRails);
         plan.gates().forEach(list::addFrame);
         for (Stretch stretch : plan.stretches()) {
-            stretch.boards().ifPresent(layout -> list.addBoards(stretch.toString(), layout, stretch.notchedBoards()));
+            stretch.boards().ifPresent(layout -> list.addBoards(stretch.toString(), layout, stretch.boardsAtPosts()));
         }
         for (GateBay gate : plan.gates()) {
-            gate.boards().ifPresent(layout -> list.addBoards(gate.name(), layout, 0));
+            gate.boards().ifPresent(layout -> list.addBoards(gate.name(), layout, List.of()));
         }
         return List.copyOf(list.pieces);
     }
@@ -131,20 +133,21 @@ final class PieceList {
 
     private void addGatePiece(PieceKind kind, String label, Length length, Length width, EndCuts ends) {
         boolean ripped = width.compareTo(style.gateLumber().width()) < 0;
-        EndCuts cuts = ripped ? ends.and("ripped to " + Shown.inches(width)) : ends;
+        EndCuts cuts = ripped ? ends.and("ripped to " + Written.tape(width)) : ends;
         pieces.add(new Piece(kind, label, 1, style.gateLumber(), length, width, cuts));
     }
 
-    /** Ripped boards all stand outside and notched ones inside, so no board is both. */
-    private void addBoards(String where, BoardLayout layout, int notched) {
+    /** Boards ripped to fill a stretch stand outside and those at posts inside, so no board is both. */
+    private void addBoards(String where, BoardLayout layout, List<BoardAtPost> atPosts) {
+        int beside = (int) atPosts.stream().filter(board -> !board.isLeftOut()).count();
         Length full = style.boardLumber().width();
         int ripped = layout.ripped().size();
-        addBoards(where, layout.count() - ripped - notched, full, EndCuts.SQUARE);
+        addBoards(where, layout.count() - ripped - atPosts.size(), full, EndCuts.SQUARE);
         if (ripped > 0) {
             Length width = layout.ripped().get(0).width();
-            addBoards(where, ripped, width, EndCuts.SQUARE.and("ripped to " + Shown.inches(width)));
+            addBoards(where, ripped, width, EndCuts.SQUARE.and("ripped to " + Written.tape(width)));
         }
-        addBoards(where, notched, full, EndCuts.SQUARE.and("notched round a post"));
+        addBoards(where, beside, full, EndCuts.SQUARE.and("ripped beside a post"));
     }
 
     private void addBoards(String where, int count, Length width, EndCuts ends) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.fencecore.style.Lumber;
 import org.fencecore.units.Length;
+import org.fencecore.worksheet.Written;
 
 /**
  * One stick of lumber as it is bought, and the pieces that come out of it; or a number of sticks cut alike.
@@ -78,13 +79,13 @@ public final class Stick {
     /**
      * Describes the cut.
      *
-     * @return such as {@code 2x4, 8 ft: garden gate top rail, garden gate bottom rail; 2 ft 2 3/4 in left}
+     * @return such as {@code 2x4, 8 ft: garden gate top rail, garden gate bottom rail; 2' 2 3/4" left}
      */
     @Override
     public String toString() {
         return (count == 1 ? "" : count + " ")
-                + lumber + ", " + Shown.shelf(length) + ": "
-                + pieces.stream().map(Piece::label).collect(Collectors.joining(", ")) + "; " + Shown.tape(left)
+                + lumber + ", " + Written.stock(length) + ": "
+                + pieces.stream().map(Piece::label).collect(Collectors.joining(", ")) + "; " + Written.tape(left)
                 + " left";
     }
 }

@@ -8,9 +8,11 @@ import java.util.Map;
 import org.fencecore.FencePlan;
 import org.fencecore.style.Lumber;
 import org.fencecore.units.Length;
+import org.fencecore.units.Rounding;
 import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Severity;
+import org.fencecore.worksheet.Written;
 
 /**
  * What to buy for a plan, which pieces to cut, and which stick each comes from.
@@ -138,7 +140,6 @@ public final class Takeoff {
      * <ul>
      *   <li>{@code piece-too-long}, a blocker: no length sold is long enough; the shopping list has the piece as one to
      *       order;
-     *   <li>{@code piece-too-wide}, a blocker: the lumber is narrower than the piece;
      *   <li>{@code plan-not-buildable}, a warning: the plan has blockers, and what could not be laid out is not counted.
      * </ul>
      *
@@ -157,10 +158,6 @@ public final class Takeoff {
                                 piece.lumber().shortestFor(piece.overall()).isEmpty())
                         .toList())
                 .forEach(places -> findings.add(tooLong(places)));
-        alike(pieces.stream()
-                        .filter(piece -> piece.width().compareTo(piece.lumber().width()) > 0)
-                        .toList())
-                .forEach(places -> findings.add(tooWide(places)));
         long blockers = plan.findings().stream()
                 .filter(finding -> finding.severity() == Severity.BLOCKER)
                 .count();
@@ -176,12 +173,12 @@ public final class Takeoff {
         return List.copyOf(findings);
     }
 
-    /** Pieces of one kind and size share a finding. */
+    /** Pieces of one kind and length share a finding. */
     private static List<List<Piece>> alike(List<Piece> pieces) {
-        record Size(PieceKind kind, Length overall, Length width) {}
+        record Size(PieceKind kind, Length overall) {}
         Map<Size, List<Piece>> sizes = new LinkedHashMap<>();
         for (Piece piece : pieces) {
-            sizes.computeIfAbsent(new Size(piece.kind(), piece.overall(), piece.width()), size -> new ArrayList<>())
+            sizes.computeIfAbsent(new Size(piece.kind(), piece.overall()), size -> new ArrayList<>())
                     .add(piece);
         }
         return List.copyOf(sizes.values());
@@ -191,7 +188,7 @@ public final class Takeoff {
         List<String> labels = pieces.stream().map(Piece::label).distinct().toList();
         int more = labels.size() - PLACES_NAMED;
         return more <= 0
-                ? Shown.list(labels)
+                ? Written.list(labels)
                 : String.join(", ", labels.subList(0, PLACES_NAMED)) + " and " + more + " more like these";
     }
 
@@ -199,7 +196,7 @@ public final class Takeoff {
         Piece piece = pieces.get(0);
         Lumber lumber = piece.lumber();
         Length longest = lumber.lengths().get(lumber.lengths().size() - 1);
-        String needed = Shown.tapeRoundedUp(piece.overall());
+        String needed = Written.tape(piece.overall(), Rounding.UP);
         String remedy = piece.kind() == PieceKind.RAIL
                 ? "set the posts nearer together, or order " + lumber + " of that length"
                 : "order " + lumber + " of that length, and add it to the lengths sold";
@@ -207,19 +204,8 @@ public final class Takeoff {
                         "piece-too-long",
                         places(pieces),
                         "the " + piece.kind() + " takes " + needed + ", and the longest " + lumber + " sold is "
-                                + Shown.shelf(longest))
+                                + Written.stock(longest))
                 .remedy(remedy)
-                .source(Citation.GEOMETRY);
-    }
-
-    private static Finding tooWide(List<Piece> pieces) {
-        Piece piece = pieces.get(0);
-        return Finding.blocker(
-                        "piece-too-wide",
-                        places(pieces),
-                        "the " + piece.kind() + " is " + Shown.inches(piece.width()) + " wide, and " + piece.lumber()
-                                + " is " + Shown.inches(piece.lumber().width()))
-                .remedy("choose wider lumber for gates, or a narrower brace")
                 .source(Citation.GEOMETRY);
     }
 

@@ -3,6 +3,7 @@ package org.fencecore.drawing;
 import java.awt.Shape;
 import java.awt.geom.AffineTransform;
 import java.awt.geom.Area;
+import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.io.StringReader;
@@ -18,8 +19,11 @@ import org.xml.sax.SAXException;
 /** An SVG text read back with a parser of its own, to check what is on it. */
 final class SvgSheet {
 
-    /** Letters are taken as that wide on average, and as high as capitals with what hangs below the line. */
-    private static final double EMS_PER_LETTER = 0.56;
+    /**
+     * Letters are taken as half an em wide, the average of sans-serif fonts (from memory), and as high as capitals with
+     * what hangs below the line.
+     */
+    private static final double EMS_PER_LETTER = 0.5;
 
     private static final double ABOVE_LINE = 0.72;
     private static final double BELOW_LINE = 0.18;
@@ -66,18 +70,18 @@ final class SvgSheet {
 
     /** What a polygon or polyline takes up. */
     static Rectangle2D bounds(Element piece) {
-        Rectangle2D.Double bounds = null;
+        Path2D path = new Path2D.Double();
         for (String point : piece.getAttribute("points").split(" ", -1)) {
             String[] xy = point.split(",", -1);
             double x = Double.parseDouble(xy[0]);
             double y = Double.parseDouble(xy[1]);
-            if (bounds == null) {
-                bounds = new Rectangle2D.Double(x, y, 0, 0);
+            if (path.getCurrentPoint() == null) {
+                path.moveTo(x, y);
             } else {
-                bounds.add(x, y);
+                path.lineTo(x, y);
             }
         }
-        return bounds;
+        return path.getBounds2D();
     }
 
     List<Line> lettering() {
@@ -122,6 +126,9 @@ final class SvgSheet {
         List<String> clashes = new ArrayList<>();
         for (int i = 0; i < lines.size(); i++) {
             for (int j = 0; j < i; j++) {
+                if (!lines.get(i).room().intersects(lines.get(j).room().getBounds2D())) {
+                    continue;
+                }
                 Area common = new Area(lines.get(i).room());
                 common.intersect(new Area(lines.get(j).room()));
                 if (!common.isEmpty()) {

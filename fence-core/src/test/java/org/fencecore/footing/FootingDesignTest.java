@@ -163,7 +163,9 @@ class FootingDesignTest {
                 .containsExactly(
                         "lateral-bearing-governs", "presumptive-soil", "post-strength-not-checked", "local-code");
         assertThat(footing.findings()).allMatch(finding -> finding.severity() == Severity.NOTE);
-        assertThat(footing.findings().get(0).message()).contains("90.85 in", "53.85 in more", "a third of the post");
+        assertThat(footing.findings().get(0).message())
+                .isEqualTo(
+                        "lateral soil bearing asks for 7' 6 7/8\", 4' 5 7/8\" more than a third of the post in the ground");
     }
 
     @Test
@@ -225,8 +227,11 @@ class FootingDesignTest {
 
         Finding finding = find(FootingDesign.forPost(WIND, narrow), "narrow-hole");
         assertThat(finding.severity()).isEqualTo(Severity.WARNING);
-        assertThat(finding.message()).contains("8 in", "4.95 in");
-        assertThat(finding.remedy()).contains("8.95 in");
+        assertThat(finding.message())
+                .isEqualTo(
+                        "the hole is 8\" wide, less than 4 in more than the post's diagonal of 5\", so concrete may not fill"
+                                + " in around it");
+        assertThat(finding.remedy()).isEqualTo("dig it 9\" wide or more");
         assertThat(codes(FootingDesign.forPost(WIND, wide))).doesNotContain("narrow-hole");
     }
 
@@ -250,31 +255,31 @@ class FootingDesignTest {
                 .containsExactly(
                         "Embedment of a post",
                         "  wind pressure, allowable stress level = 15 psf   [given]",
-                        "  tributary width of fence = 8 ft   [given]",
-                        "  bottom of the wind's surface above grade = 2 in   [given]",
-                        "  top of the wind's surface above grade = 74 in   [given]",
-                        "  force P = pressure x width x (top - bottom) = 15 x 8 x (6.1667 - 0.1667) = 720 lbf",
+                        "  tributary width of fence = 8' 0\"   [given]",
+                        "  bottom of the wind's surface above grade = 2\"   [given]",
+                        "  top of the wind's surface above grade = 6' 2\"   [given]",
+                        "  force P = pressure x width x (top - bottom) = 15 psf x 8 ft x (6.1667 ft - 0.1667 ft) = 720 lbf",
                         "  height h of P above grade = larger of 0.55 top and (bottom + top) / 2"
-                                + " = larger of 0.55 x 6.1667 and (0.1667 + 6.1667) / 2 = 3.3917 ft"
+                                + " = larger of 0.55 x 6.1667 ft and (0.1667 ft + 6.1667 ft) / 2 = 3.3917 ft"
                                 + "   [ASCE 7-16, figure 29.3-1, resultant at 0.55 h for s/h = 1, else at mid-height]",
                         "  width b bearing on the soil = hole diameter = 10.5 in = 0.875 ft   [IBC 2018, section 1807.3.2.1]",
-                        "  gravel base, below the post and not counted as embedment = 6 in   [given]",
+                        "  gravel base, below the post and not counted as embedment = 6\"   [given]",
                         "  lateral bearing S of sand, silty or clayey sand, silty or clayey gravel = 150 psf/ft"
                                 + "   [IBC 2012, table 1806.2, class 4]",
                         "  depth d to be found, at which the last formula below gives d again = 7.5707 ft"
                                 + "   [IBC 2018, section 1807.3.2.1]",
-                        "  bearing S1 at a third of the depth = S x d / 3 = 150 x 7.5707 / 3 = 378.53 psf"
+                        "  bearing S1 at a third of the depth = S x d / 3 = 150 psf/ft x 7.5707 ft / 3 = 378.53 psf"
                                 + "   [IBC 2018, section 1807.3.2.1]",
-                        "  A = 2.34 P / (S1 b) = 2.34 x 720 / (378.53 x 0.875) = 5.0867 ft   [IBC 2018, section 1807.3.2.1]",
+                        "  A = 2.34 P / (S1 b) = 2.34 x 720 lbf / (378.53 psf x 0.875 ft) = 5.0867 ft   [IBC 2018, section 1807.3.2.1]",
                         "  depth for lateral soil bearing = 0.5 A (1 + sqrt(1 + 4.36 h / A))"
-                                + " = 0.5 x 5.0867 x (1 + sqrt(1 + 4.36 x 3.3917 / 5.0867)) = 7.5707 ft = 90.85 in"
+                                + " = 0.5 x 5.0867 ft x (1 + sqrt(1 + 4.36 x 3.3917 ft / 5.0867 ft)) = 7.5707 ft = 7' 6 7/8\""
                                 + "   [IBC 2018, section 1807.3.2.1, equation 18-1]",
-                        "  depth for frost = 24 in   [IRC, section R403.1.4.1; local frost depth as given]",
-                        "  depth for the least embedment = 24 in"
+                        "  depth for frost = 2' 0\"   [IRC, section R403.1.4.1; local frost depth as given]",
+                        "  depth for the least embedment = 2' 0\""
                                 + "   [USDA NRCS Conservation Practice Standard 382 (Fence) Kentucky 2007, wood line posts]",
-                        "  depth for a third of the post in the ground = height above grade / 2 = 74 / 2 = 37 in"
+                        "  depth for a third of the post in the ground = height above grade / 2 = 74 in / 2 = 3' 1\""
                                 + "   [common practice, no source]",
-                        "  embedment = deepest, rounded up to 1 in = 90.85, by lateral soil bearing = 91 in"
+                        "  embedment = deepest, rounded up to 1\" = 90.8479 in, by lateral soil bearing = 7' 7\""
                                 + "   [common practice, no source]");
     }
 
@@ -285,9 +290,10 @@ class FootingDesignTest {
 
         assertThat(sheet.result()).isEqualTo(footing.concrete());
         assertThat(sheet.toText())
-                .contains("hole depth = embedment + gravel base = 91 + 6 = 97 in")
-                .contains("concrete = (pi / 4 x hole^2 - post^2) x height = (0.7854 x 10.5^2 - 3.5^2) x 91 / 1728"
-                        + " = 3.915 cu ft");
+                .contains("hole depth = embedment + gravel base = 91 in + 6 in = 8' 1\"")
+                .contains(
+                        "concrete = (pi / 4 x hole^2 - post^2) x height = (0.7854 x (10.5 in)^2 - (3.5 in)^2) x 91 in / 1728"
+                                + " = 3.915 cu ft");
     }
 
     @Test
@@ -302,9 +308,9 @@ class FootingDesignTest {
         assertThat(footing.worksheet().result()).isEqualTo(footing.embedment());
         assertThat(footing.worksheet().toText())
                 .contains("lateral bearing S of the soils report = 180 psf/ft   [given]")
-                .contains("S doubled for a post that may move 1/2 in at grade = 2 S = 2 x 180 = 360 psf/ft")
-                .contains("ground above the concrete, not counted = 6 in")
-                .contains("height h of P above the top of the concrete = 3 + 0.5 = 3.5 ft");
+                .contains("S doubled for a post that may move 1/2 in at grade = 2 S = 2 x 180 psf/ft = 360 psf/ft")
+                .contains("ground above the concrete, not counted = 6\"")
+                .contains("height h of P above the top of the concrete = 3 ft + 0.5 ft = 3.5 ft");
         assertThat(codes(footing)).doesNotContain("presumptive-soil");
     }
 
@@ -318,7 +324,7 @@ class FootingDesignTest {
         assertThat(one).isEqualTo(same).hasSameHashCodeAs(same);
         assertThat(one).isNotEqualTo(FootingDesign.forPost(LateralLoad.NONE, SHADOWBOX));
         assertThat(one).isNotEqualTo(FootingDesign.forPost(WIND, SHADOWBOX.withExposedHeight(Length.ofFeet(6))));
-        assertThat(one).hasToString("post embedded 91 in by lateral soil bearing, hole 10.5 in wide and 97 in deep");
+        assertThat(one).hasToString("post embedded 7' 7\" by lateral soil bearing, hole 10 1/2\" wide and 8' 1\" deep");
     }
 
     @Test

@@ -33,9 +33,9 @@ class FootingInputTest {
         assertThat(spec.gravelBase()).isEqualTo(Length.ofInches(6));
         assertThat(spec.concreteTop()).isEqualTo(Length.ZERO);
         assertThat(spec)
-                .hasToString("post 3.5 in wide standing 72 in out of the ground, in clay, sandy or silty clay, silt,"
-                        + " clayey or sandy silt, 100 psf/ft, frost not known, hole 10.5 in wide, gravel 6 in, concrete to"
-                        + " 0 in above grade");
+                .hasToString("post 3 1/2\" wide standing 6' 0\" out of the ground, in clay, sandy or silty clay, silt,"
+                        + " clayey or sandy silt, 100 psf/ft, frost not known, hole 10 1/2\" wide, gravel 6\", concrete to"
+                        + " 0\" above grade");
     }
 
     @Test
@@ -77,27 +77,22 @@ class FootingInputTest {
     void sizesOutOfRangeAreNamedWithTheirRange() {
         refused(
                 () -> FootingSpec.builder().postWidth(Length.ofInches(25)),
-                "postWidth was 25 in (635 mm); it must be from 1 in (25.4 mm) to 24 in (609.6 mm), so check its unit"
-                        + " and sign");
-        refused(() -> FootingSpec.builder().postWidth(Length.ofMillimetres(3.5)), "postWidth was 0.1378 in (3.5 mm)");
-        refused(
-                () -> FootingSpec.builder().exposedHeight(Length.ZERO),
-                "exposedHeight was 0 in (0 mm); it must be over 0");
-        refused(() -> FootingSpec.builder().exposedHeight(Length.ofFeet(101)), "exposedHeight was 1212 in");
-        refused(
-                () -> FootingSpec.builder().frostDepth(FOOT.negated()),
-                "frostDepth was -12 in (-304.8 mm); it must be from 0");
-        refused(() -> FootingSpec.builder().frostDepth(Length.ofFeet(21)), "frostDepth was 252 in");
+                "postWidth was 2 ft 1 in; it must be from 1 in to 2 ft, so check its unit" + " and sign");
+        refused(() -> FootingSpec.builder().postWidth(Length.ofMillimetres(3.5)), "postWidth was 3.5 mm");
+        refused(() -> FootingSpec.builder().exposedHeight(Length.ZERO), "exposedHeight was 0 in; it must be over 0");
+        refused(() -> FootingSpec.builder().exposedHeight(Length.ofFeet(101)), "exposedHeight was 101 ft");
+        refused(() -> FootingSpec.builder().frostDepth(FOOT.negated()), "frostDepth was -1 ft; it must be from 0");
+        refused(() -> FootingSpec.builder().frostDepth(Length.ofFeet(21)), "frostDepth was 21 ft");
         refused(() -> FootingSpec.builder().minimumEmbedment(Length.ZERO), "minimumEmbedment was 0 in");
-        refused(() -> FootingSpec.builder().minimumEmbedment(Length.ofFeet(21)), "minimumEmbedment was 252 in");
+        refused(() -> FootingSpec.builder().minimumEmbedment(Length.ofFeet(21)), "minimumEmbedment was 21 ft");
         refused(() -> FootingSpec.builder().roundUpTo(Length.ZERO), "newIncrement was 0 in");
-        refused(() -> FootingSpec.builder().roundUpTo(Length.ofInches(13)), "newIncrement was 13 in");
-        refused(() -> FootingSpec.builder().holeDiameter(FOOT.negated()), "holeDiameter was -12 in");
-        refused(() -> FootingSpec.builder().holeDiameter(Length.ofFeet(11)), "holeDiameter was 132 in");
-        refused(() -> FootingSpec.builder().gravelBase(FOOT.negated()), "gravelBase was -12 in");
-        refused(() -> FootingSpec.builder().gravelBase(Length.ofFeet(5)), "gravelBase was 60 in");
-        refused(() -> FootingSpec.builder().concreteTop(Length.ofFeet(3)), "concreteTop was 36 in");
-        refused(() -> FootingSpec.builder().concreteTop(Length.ofFeet(-3)), "concreteTop was -36 in");
+        refused(() -> FootingSpec.builder().roundUpTo(Length.ofInches(13)), "newIncrement was 1 ft 1 in");
+        refused(() -> FootingSpec.builder().holeDiameter(FOOT.negated()), "holeDiameter was -1 ft");
+        refused(() -> FootingSpec.builder().holeDiameter(Length.ofFeet(11)), "holeDiameter was 11 ft");
+        refused(() -> FootingSpec.builder().gravelBase(FOOT.negated()), "gravelBase was -1 ft");
+        refused(() -> FootingSpec.builder().gravelBase(Length.ofFeet(5)), "gravelBase was 5 ft");
+        refused(() -> FootingSpec.builder().concreteTop(Length.ofFeet(3)), "concreteTop was 3 ft");
+        refused(() -> FootingSpec.builder().concreteTop(Length.ofFeet(-3)), "concreteTop was -3 ft");
     }
 
     @Test
@@ -107,13 +102,13 @@ class FootingInputTest {
                 FootingSpec.builder().exposedHeight(SIX_FEET).holeDiameter(Length.ofInches(4.9));
         refused(
                 tight::build,
-                "holeDiameter was 4.9 in (124.46 mm) for a post with a diagonal of 4.9497 in (125.724 mm); the post must"
+                "holeDiameter was 124.46 mm for a post with a diagonal of 125.723586 mm; the post must"
                         + " fit in its hole");
         FootingSpec.Builder buried =
                 FootingSpec.builder().exposedHeight(SIX_FEET).concreteTop(Length.ofInches(-24));
-        refused(buried::build, "concreteTop was -24 in (-609.6 mm) above grade");
+        refused(buried::build, "concreteTop was -2 ft above grade");
         FootingSpec.Builder stub = FootingSpec.builder().exposedHeight(FOOT).concreteTop(FOOT);
-        refused(stub::build, "it must be below the top of the post, 12 in (304.8 mm)");
+        refused(stub::build, "it must be below the top of the post, 1 ft");
     }
 
     @Test
@@ -128,17 +123,17 @@ class FootingInputTest {
                 () -> LateralLoad.ofPressure(Pressure.ofPsi(15), FOOT, Length.ZERO, SIX_FEET),
                 "windPressure was 2160 psf");
         refused(() -> LateralLoad.ofPressure(wind, Length.ZERO, Length.ZERO, SIX_FEET), "tributaryWidth was 0 in");
-        refused(() -> LateralLoad.ofPressure(wind, FOOT, FOOT.negated(), SIX_FEET), "bottom was -12 in");
+        refused(() -> LateralLoad.ofPressure(wind, FOOT, FOOT.negated(), SIX_FEET), "bottom was -1 ft");
         refused(
                 () -> LateralLoad.ofPressure(wind, FOOT, SIX_FEET, SIX_FEET),
-                "bottom was 72 in (1828.8 mm) and top 72 in (1828.8 mm); the top must be higher");
-        refused(() -> LateralLoad.ofPressure(wind, FOOT, FOOT, Length.ofFeet(101)), "top was 1212 in");
+                "bottom was 6 ft and top 6 ft; the top must be higher");
+        refused(() -> LateralLoad.ofPressure(wind, FOOT, FOOT, Length.ofFeet(101)), "top was 101 ft");
         refused(
                 () -> LateralLoad.of(Force.ofPoundsForce(-5), FOOT),
                 "force was -5 lbf; it must be from 0.01 to 1,000,000 lbf; if there is none or it is not known, use"
                         + " LateralLoad.NONE");
         refused(() -> LateralLoad.of(Force.ofPoundsForce(1_000_001), FOOT), "force was 1000001 lbf");
-        refused(() -> LateralLoad.of(Force.ofPoundsForce(5), Length.ZERO), "height was 0 in (0 mm); it must be over 0");
+        refused(() -> LateralLoad.of(Force.ofPoundsForce(5), Length.ZERO), "height was 0 in; it must be over 0");
     }
 
     @Test

@@ -32,7 +32,7 @@ import org.junit.jupiter.api.Test;
  *
  * brace           W = 39.75, H = 22.75, b = 3.5, from the hinge stile up to the latch stile in each half
  * length          sqrt(39.75^2 + 22.75^2) = sqrt(2097.625) = 45.7998
- * rise            atan(22.75 / 39.75) = atan(0.572327)    = 29.784 deg, under 45: a warning
+ * rise            atan(22.75 in / 39.75 in) = atan(0.572327)    = 29.784 deg, under 45: a warning
  * cuts            against the rail 90 - 29.784            = 60.216 deg off square, against the stile 29.784
  * bearing         on the rail b L / 2H = 160.2994 / 45.5  = 3.5231, on the stile b L / 2W = 160.2994 / 79.5 = 2.0163
  * edges           45.7998 - 1.75 x (39.75/22.75 + 22.75/39.75) = 45.7998 - 1.75 x 2.319576 = 41.7406
@@ -167,7 +167,10 @@ class GateDesignTest {
 
         assertThat(flat.severity()).isEqualTo(Severity.WARNING);
         assertThat(flat.code()).isEqualTo("gate-brace-flat");
-        assertThat(flat.message()).contains("39.75 in", "22.75 in", "29.78 deg");
+        assertThat(flat.message())
+                .isEqualTo(
+                        "in a clear space of 3' 3 3/4\" by 1' 10 3/4\" a brace rises at only 29.78 deg; it should rise at 45 deg"
+                                + " or more");
         assertThat(flat.remedy()).isEqualTo("leave out the middle rail, so that one brace rises at 50.95 deg");
         assertThat(flat.source()).get().hasToString("Manual of Purpose-Made Woodworking Joinery, p. 85");
     }
@@ -195,7 +198,7 @@ class GateDesignTest {
         Finding wide = only(GateDesign.forOpening(inches(49), inches(60), HingeSide.LEFT, spec));
         assertThat(wide.severity()).isEqualTo(Severity.WARNING);
         assertThat(wide.code()).isEqualTo("gate-leaf-wide");
-        assertThat(wide.message()).contains("48.25 in", "48 in");
+        assertThat(wide.message()).isEqualTo("the leaf of 4' 0 1/4\" is wider than the reasonable 4' 0\"");
         assertThat(wide.remedy()).contains("two leaves");
     }
 
@@ -212,8 +215,8 @@ class GateDesignTest {
         assertThat(gate.pieces()).hasSize(4);
         assertThat(wide.severity()).isEqualTo(Severity.BLOCKER);
         assertThat(wide.code()).isEqualTo("gate-brace-wide");
-        assertThat(wide.message()).contains("34 in", "24 in");
-        assertThat(wide.remedy()).contains("33.941 in");
+        assertThat(wide.message()).isEqualTo("a brace 2' 10\" wide does not fit a clear space of 2' 0\" by 2' 0\"");
+        assertThat(wide.remedy()).isEqualTo("use a brace under 2' 9 15/16\" wide");
     }
 
     @Test
@@ -222,10 +225,11 @@ class GateDesignTest {
 
         assertThat(gate.findings()).extracting(Finding::code).containsExactly("gate-leaf-narrow", "gate-frame-low");
         assertThat(gate.findings()).extracting(Finding::severity).containsOnly(Severity.BLOCKER);
-        assertThat(gate.findings().get(0).message()).contains("the leaf of 7 in", "3.5 in");
-        assertThat(gate.findings().get(0).remedy()).contains("11.25 in");
-        assertThat(gate.findings().get(1).message()).contains("10.5 in", "three rails");
-        assertThat(gate.findings().get(1).remedy()).contains("17.5 in");
+        assertThat(gate.findings().get(0).message())
+                .isEqualTo("the leaf of 7\" leaves no room for rails between two stiles of 3 1/2\"");
+        assertThat(gate.findings().get(0).remedy()).contains("at least 11 1/4\"");
+        assertThat(gate.findings().get(1).message()).contains("the frame height of 10 1/2\"", "three rails of 3 1/2\"");
+        assertThat(gate.findings().get(1).remedy()).contains("at least 1' 5 1/2\" high");
         assertThat(gate.pieces()).isEmpty();
         assertThat(gate.braces()).isEmpty();
         assertThat(gate.clearWidth()).isEqualTo(Length.ZERO);
@@ -243,17 +247,17 @@ class GateDesignTest {
                 .isEqualTo(GATE.middleRailCentre().orElseThrow());
         assertThat(GATE.worksheet().toText()).isEqualTo("""
                         Gate leaf and frame
-                          clear opening = 47.5 in (1206.5 mm)   [given]
-                          hinge gap = 0.5 in (12.7 mm)   [given]
-                          latch gap = 0.25 in (6.35 mm)   [given]
-                          frame height = 56 in (1422.4 mm)   [given]
-                          member width = 3.5 in (88.9 mm)   [given]
-                          leaf width = clear opening - hinge gap - latch gap = 47.5 - 0.5 - 0.25 = 46.75 in (1187.45 mm)   [common practice, no source]
-                          stile length = frame height = 56 in (1422.4 mm)   [common practice, no source]
-                          rail length = leaf width - 2 x member width = 46.75 - 2 x 3.5 = 39.75 in (1009.65 mm)   [common practice, no source]
-                          middle rail centre = frame height / 2 = 56 / 2 = 28 in (711.2 mm)   [common practice, no source]
-                          clear height of each half = (frame height - 3 x member width) / 2 = (56 - 3 x 3.5) / 2 = 22.75 in (577.85 mm)
-                          diagonal = sqrt(leaf width^2 + frame height^2) = sqrt(46.75^2 + 56^2) = 72.949 in (1852.91 mm)
+                          clear opening = 3' 11 1/2"   [given]
+                          hinge gap = 1/2"   [given]
+                          latch gap = 1/4"   [given]
+                          frame height = 4' 8"   [given]
+                          member width = 3 1/2"   [given]
+                          leaf width = clear opening - hinge gap - latch gap = 47.5 in - 0.5 in - 0.25 in = 3' 10 3/4"   [common practice, no source]
+                          stile length = frame height = 4' 8"   [common practice, no source]
+                          rail length = leaf width - 2 x member width = 46.75 in - 2 x 3.5 in = 3' 3 3/4"   [common practice, no source]
+                          middle rail centre = frame height / 2 = 56 in / 2 = 2' 4"   [common practice, no source]
+                          clear height of each half = (frame height - 3 x member width) / 2 = (56 in - 3 x 3.5 in) / 2 = 1' 10 3/4"
+                          diagonal = sqrt(leaf width^2 + frame height^2) = sqrt((46.75 in)^2 + (56 in)^2) = 6' 0 15/16"
                         """);
     }
 
@@ -272,16 +276,16 @@ class GateDesignTest {
                         Gate brace
                           foot = on the hinge side = bottom rail at hinge stile   [Building Construction (chestofbooks.com, Building-Construction-5), Doors]
                           head = on the latch side = middle rail at latch stile   [Building Construction (chestofbooks.com, Building-Construction-5), Doors]
-                          clear width W = 39.75 in (1009.65 mm)   [given]
-                          clear height H = 22.75 in (577.85 mm)   [given]
-                          brace width b = 3.5 in (88.9 mm)   [given]
-                          length, point to point L = sqrt(W^2 + H^2) = sqrt(39.75^2 + 22.75^2) = 45.8 in (1163.32 mm)
-                          rise from the rail = atan(H / W) = atan(22.75 / 39.75) = 29.78 deg
-                          cut against the rail, off square = 90 deg - rise = 90 - 29.78 = 60.22 deg
+                          clear width W = 3' 3 3/4"   [given]
+                          clear height H = 1' 10 3/4"   [given]
+                          brace width b = 3 1/2"   [given]
+                          length, point to point L = sqrt(W^2 + H^2) = sqrt((39.75 in)^2 + (22.75 in)^2) = 3' 9 13/16"
+                          rise from the rail = atan(H / W) = atan(22.75 in / 39.75 in) = 29.78 deg
+                          cut against the rail, off square = 90 deg - rise = 90 deg - 29.78 deg = 60.22 deg
                           cut against the stile, off square = rise = 29.78 deg
-                          bearing on the rail = b / (2 sin rise) = 3.5 / (2 sin 29.78) = 3.523 in (89.49 mm)
-                          bearing on the stile = b / (2 cos rise) = 3.5 / (2 cos 29.78) = 2.016 in (51.22 mm)
-                          edge length = L - b/2 * (W/H + H/W) = 45.8 - 3.5/2 * (39.75/22.75 + 22.75/39.75) = 41.741 in (1060.21 mm)
+                          bearing on the rail = b / (2 sin rise) = 3.5 in / (2 sin 29.78 deg) = 3 1/2"
+                          bearing on the stile = b / (2 cos rise) = 3.5 in / (2 cos 29.78 deg) = 2"
+                          edge length = L - b / 2 * (W / H + H / W) = 45.7998 in - 3.5 in / 2 * (39.75 in / 22.75 in + 22.75 in / 39.75 in) = 3' 5 3/4"
                         """);
     }
 
@@ -324,8 +328,8 @@ class GateDesignTest {
         assertThat(gate.braces().get(1).thickness()).isEqualTo(inches(1.25));
         assertThat(only(gate).code()).isEqualTo("gate-leaf-wide");
         assertThat(spec)
-                .hasToString("gate with gaps of 0.75 in at the hinges and 0.5 in at the latch, frame of 5.5 x 1.25 in,"
-                        + " a middle rail, brace 2.5 in wide, leaf reasonable to 30 in");
+                .hasToString("gate with gaps of 3/4\" at the hinges and 1/2\" at the latch, frame of 5 1/2\" x 1 1/4\","
+                        + " a middle rail, brace 2 1/2\" wide, leaf reasonable to 2' 6\"");
     }
 
     @Test
@@ -342,20 +346,19 @@ class GateDesignTest {
         assertThat(metric).isEqualTo(GATE).hasSameHashCodeAs(GATE);
         assertThat(metric)
                 .isNotEqualTo(GateDesign.forOpening(inches(47.5), inches(56), HingeSide.RIGHT, WITH_MIDDLE_RAIL));
-        assertThat(metric).hasToString("gate leaf 46.75 in (1187.45 mm) wide and 56 in (1422.4 mm) high, hinged left");
-        assertThat(metric.pieces().get(3)).hasToString("middle rail 39.75 in (1009.65 mm)");
+        assertThat(metric).hasToString("gate leaf 3' 10 3/4\" wide and 4' 8\" high, hinged left");
+        assertThat(metric.pieces().get(3)).hasToString("middle rail 3' 3 3/4\"");
         assertThat(metric.braces().get(0))
-                .hasToString(
-                        "brace 45.8 in (1163.32 mm) from bottom rail at hinge stile to middle rail at latch stile");
+                .hasToString("brace 3' 9 13/16\" from bottom rail at hinge stile to middle rail at latch stile");
     }
 
     @Test
     void refusesAnOpeningThatTheGapsTakeUp() {
         assertThatThrownBy(() -> GateDesign.forOpening(inches(0.75), inches(56), HingeSide.LEFT, WITH_MIDDLE_RAIL))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("clearOpening was 0.75 in (19.05 mm)")
-                .hasMessageContaining("over the hinge gap and the latch gap together, 0.75 in (19.05 mm)")
-                .hasMessageContaining("sure to do from 11.25 in (285.75 mm)")
+                .hasMessageContaining("clearOpening was 3/4 in")
+                .hasMessageContaining("over the hinge gap and the latch gap together, 3/4 in")
+                .hasMessageContaining("sure to do from 11 1/4 in")
                 .hasMessageContaining("set smaller gaps");
         assertThat(GateDesign.forOpening(
                                 inches(0.75).plus(Length.ofNanometres(1)), inches(56), HingeSide.LEFT, WITH_MIDDLE_RAIL)
@@ -367,19 +370,19 @@ class GateDesignTest {
     void refusesSizesOfZeroOrLessOrOver100Feet() {
         assertThatThrownBy(() -> GateDesign.forOpening(Length.ZERO, inches(56), HingeSide.LEFT, WITH_MIDDLE_RAIL))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("clearOpening was 0 in (0 mm); it must be over 0 and no more than 100 ft");
+                .hasMessageContaining("clearOpening was 0 in; it must be over 0 and no more than 100 ft");
         assertThatThrownBy(() -> GateDesign.forOpening(inches(40), inches(-1), HingeSide.LEFT, WITH_MIDDLE_RAIL))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("frameHeight was -1 in (-25.4 mm)");
+                .hasMessageContaining("frameHeight was -1 in;");
         assertThatThrownBy(() -> GateDesign.forOpening(inches(40), inches(1201), HingeSide.LEFT, WITH_MIDDLE_RAIL))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("frameHeight was 1201 in");
+                .hasMessageContaining("frameHeight was 100 ft 1 in");
         GateSpec.Builder spec = GateSpec.builder();
         assertThatThrownBy(() -> spec.hingeGap(Length.ZERO)).hasMessageContaining("hingeGap was 0 in");
         assertThatThrownBy(() -> spec.latchGap(Length.ZERO)).hasMessageContaining("latchGap was 0 in");
-        assertThatThrownBy(() -> spec.memberWidth(inches(-3.5))).hasMessageContaining("memberWidth was -3.5 in");
+        assertThatThrownBy(() -> spec.memberWidth(inches(-3.5))).hasMessageContaining("memberWidth was -3 1/2 in");
         assertThatThrownBy(() -> spec.memberThickness(Length.ZERO)).hasMessageContaining("memberThickness was 0 in");
-        assertThatThrownBy(() -> spec.braceWidth(Length.ofFeet(101))).hasMessageContaining("braceWidth was 1212 in");
+        assertThatThrownBy(() -> spec.braceWidth(Length.ofFeet(101))).hasMessageContaining("braceWidth was 101 ft");
         assertThatThrownBy(() -> spec.reasonableLeafWidth(Length.ZERO))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("reasonableLeafWidth was 0 in");

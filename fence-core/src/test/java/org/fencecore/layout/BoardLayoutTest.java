@@ -67,8 +67,8 @@ class BoardLayoutTest {
         assertThat(last.index()).isEqualTo(9);
         assertThat(layout.marks().get(20)).isEqualTo(last.left()).isEqualTo(in(4.45 + 9 * 8.9));
         assertThat(layout.reason())
-                .isEqualTo("11 full boards: of the counts that keep the gap from 2 1/2 in to 4 in"
-                        + " it has the gap nearest the preferred 3 1/2 in");
+                .isEqualTo("11 full boards: of the counts that keep the gap from 2 1/2\" to 4\""
+                        + " it has the gap nearest the preferred 3 1/2\"");
     }
 
     @Test
@@ -89,11 +89,11 @@ class BoardLayoutTest {
         assertThat(layout.findings()).isEmpty();
         assertThat(layout.row(Face.INSIDE).count()).isZero();
         assertThat(layout.lap()).isEmpty();
-        assertThat(layout).hasToString("18 boards in 8 ft, 2 of them ripped");
+        assertThat(layout).hasToString("18 boards in 8' 0\", 2 of them ripped");
         assertThat(layout.reason())
-                .isEqualTo("no count of full boards keeps the gap from 0 in to 1/8 in: 17 leave a gap of 5/32 in and 18"
-                        + " are 3 in too long; so 2 in the middle of 18 are ripped to 4 in at the preferred gap of"
-                        + " 0 in");
+                .isEqualTo("no count of full boards keeps the gap from 0\" to 1/8\": 17 leave a gap of 3/16\" and 18"
+                        + " are 3\" too long; so 2 in the middle of 18 are ripped to 4\" at the preferred gap of"
+                        + " 0\"");
 
         Interval post = Interval.of(Length.ofInches(46.25), Length.ofInches(49.75));
         assertThat(layout.row(Face.OUTSIDE).boardsMeeting(post)).isEqualTo(layout.ripped());
@@ -185,12 +185,12 @@ class BoardLayoutTest {
         assertThat(layout.findings()).singleElement().satisfies(finding -> {
             assertThat(finding.severity()).isEqualTo(Severity.BLOCKER);
             assertThat(finding.code()).isEqualTo("gap-out-of-range");
-            assertThat(finding.message()).isEqualTo("the gap is 2 1/2 in, not from 0 in to 1/8 in");
+            assertThat(finding.message()).isEqualTo("the gap is 2 1/2\", not from 0\" to 1/8\"");
         });
         assertThat(layout.reason())
-                .isEqualTo("no count of full boards keeps the gap from 0 in to 1/8 in: 2 leave a gap of 2 1/2 in and 3"
-                        + " are 3 in too long; so as no board may be ripped under 5 1/2 in, the nearest is 2 boards with a"
-                        + " gap of 2 1/2 in");
+                .isEqualTo("no count of full boards keeps the gap from 0\" to 1/8\": 2 leave a gap of 2 1/2\" and 3"
+                        + " are 3\" too long; so as no board may be ripped under 5 1/2\", the nearest is 2 boards with a"
+                        + " gap of 2 1/2\"");
 
         // Between one board and two nothing is left but to halve the length.
         assertThat(BoardLayout.fit(in(8), whole).findings())
@@ -358,30 +358,30 @@ class BoardLayoutTest {
     void theWorksheetAsPrinted() {
         assertThat(BoardLayout.fit(in(19), SHADOWBOX).worksheet().toText()).isEqualTo("""
                         Boards, outside row
-                          clear length = 1 ft 7 in   [given]
-                          board width = 5 1/2 in   [given]
-                          least gap = 2 1/2 in   [given]
-                          preferred gap = 3 1/2 in   [given]
-                          most gap = 4 in   [given]
+                          clear length = 1' 7"   [given]
+                          board width = 5 1/2"   [given]
+                          least gap = 2 1/2"   [given]
+                          preferred gap = 3 1/2"   [given]
+                          most gap = 4"   [given]
                           fewest full boards = (clear length + most gap) / (board width + most gap), rounded up, at least 1\
-                         = (1 ft 7 in + 4 in) / (5 1/2 in + 4 in) = 3
+                         = (19 in + 4 in) / (5.5 in + 4 in) = 3
                           most full boards = (clear length + least gap) / (board width + least gap), rounded down\
-                         = (1 ft 7 in + 2 1/2 in) / (5 1/2 in + 2 1/2 in) = 2
+                         = (19 in + 2.5 in) / (5.5 in + 2.5 in) = 2
                           boards = no count from fewest to most, so some are ripped of\
                          (clear length + preferred gap) / (board width + preferred gap), rounded up\
-                         = (1 ft 7 in + 3 1/2 in) / (5 1/2 in + 3 1/2 in) = 3   [common practice, no source]
+                         = (19 in + 3.5 in) / (5.5 in + 3.5 in) = 3   [common practice, no source]
                           spaces = boards - 1 = 3 - 1 = 2
                           gap aimed at = the preferred gap, or what comes nearest it and leaves ripped boards their least width\
-                         = 3 1/2 in preferred = 2 1/2 in   [common practice, no source]
+                         = 3.5 in preferred = 2 1/2"   [common practice, no source]
                           ripped boards = the fewest in the middle that keep the least width, odd as the boards\
                          = least width 3 in = 1   [common practice, no source]
                           ripped boards together = clear length - full boards x board width - spaces x gap aimed at\
-                         = 1 ft 7 in - 2 x 5 1/2 in - 2 x 2 1/2 in = 3 in
-                          width of a ripped board = ripped boards together / ripped boards = 3 in / 1 = 3 in
-                          width of all boards = full boards x board width + ripped boards together = 2 x 5 1/2 in + 3 in = 1 ft 2 in
+                         = 19 in - 2 x 5.5 in - 2 x 2.5 in = 3 in
+                          width of a ripped board = ripped boards together / ripped boards = 3 in / 1 = 3"
+                          width of all boards = full boards x board width + ripped boards together = 2 x 5.5 in + 3 in = 14 in
                           lap = (board width - (clear length - width of all boards) / spaces) / 2\
-                         = (5 1/2 in - (1 ft 7 in - 1 ft 2 in) / 2) / 2 = 1 1/2 in
-                          gap = (clear length - width of all boards) / spaces = (1 ft 7 in - 1 ft 2 in) / 2 = 2 1/2 in
+                         = (5.5 in - (19 in - 14 in) / 2) / 2 = 1 1/2"
+                          gap = (clear length - width of all boards) / spaces = (19 in - 14 in) / 2 = 2 1/2"
                         """);
     }
 
@@ -397,7 +397,7 @@ class BoardLayoutTest {
                 .isNotEqualTo(BoardLayout.fit(in(95), SHADOWBOX));
         assertThat(layout.boards().get(3))
                 .isEqualTo(layout.row(Face.OUTSIDE).boards().get(3))
-                .hasToString("OUTSIDE board 3 from 678.18 mm to 817.88 mm");
+                .hasToString("OUTSIDE board 3 from 2' 2 11/16\" to 2' 8 3/16\"");
     }
 
     @Test
@@ -417,7 +417,7 @@ class BoardLayoutTest {
         assertThat(SHADOWBOX)
                 .isEqualTo(BoardPattern.shadowbox(in(5.5)).lap(in(1)))
                 .isNotEqualTo(SHADOWBOX.lap(in(1.25)));
-        assertThat(SHADOWBOX).hasToString("boards 5 1/2 in wide, shadowbox, gaps 2 1/2 in to 4 in, 3 1/2 in preferred");
+        assertThat(SHADOWBOX).hasToString("boards 5 1/2\" wide, shadowbox, gaps 2 1/2\" to 4\", 3 1/2\" preferred");
     }
 
     @Test

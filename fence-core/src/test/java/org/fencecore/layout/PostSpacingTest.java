@@ -38,7 +38,7 @@ class PostSpacingTest {
         assertThat(spacing.bayCount()).isEqualTo(6);
         assertThat(spacing.spacing()).isEqualTo(LONGEST);
         assertThat(spacing.stations()).contains(Length.ofFeet(24));
-        assertThat(spacing).hasToString("6 bays of 8 ft in 48 ft");
+        assertThat(spacing).hasToString("6 bays of 8' 0\" in 48' 0\"");
         // A nanometre more takes another bay.
         assertThat(PostSpacing.equalBays(Length.ofFeet(48).plus(Length.ofNanometres(1)), LONGEST, SHORTEST)
                         .bayCount())
@@ -91,7 +91,7 @@ class PostSpacingTest {
         assertThat(spacing.worksheet().result()).isEqualTo(spacing.spacing());
         assertThat(spacing.worksheet().toText())
                 .contains("bays = length / maximum spacing, rounded up = 45 ft / 8 ft = 6")
-                .contains("spacing = length / bays = 45 ft / 6 = 7 ft 6 in");
+                .contains("spacing = length / bays = 45 ft / 6 = 7' 6\"");
     }
 
     @Test

@@ -107,11 +107,11 @@ class RailHeightsTest {
         assertThat(RailHeights.of(RailSpec.builder().build(), TWO_INCHES)
                         .worksheet()
                         .toText())
-                .contains("bottom rail, top = bottom + plumb depth = 6 in + 3.5 in = 9.5 in")
+                .contains("bottom rail, top = bottom + plumb depth = 6 in + 3.5 in = 9 1/2\"")
                 .contains("clear height = bottom of top rail - top of bottom rail = 66.5 in - 9.5 in = 57 in")
                 .contains("space = (clear height - rails between * plumb depth) / (rails between + 1)"
-                        + " = (57 in - 1 * 3.5 in) / 2 = 26.75 in")
-                .contains("middle rail, top = bottom + plumb depth = 36.25 in + 3.5 in = 39.75 in");
+                        + " = (57 in - 1 * 3.5 in) / 2 = 2' 2 3/4\"")
+                .contains("middle rail, top = bottom + plumb depth = 36.25 in + 3.5 in = 3' 3 3/4\"");
     }
 
     @Test

@@ -101,8 +101,8 @@ class SlopeFitTest {
         assertThat(fit.bays().get(1).rise()).isEqualTo(Length.ofInches(-2));
         assertThat(fit.findings()).extracting(Finding::code).containsExactly("lifted-post", "lifted-post");
         assertThat(fit.findings().get(1))
-                .hasToString("NOTE lifted-post at post 2 at 8 ft: the boards stand 4 in above"
-                        + " the ground here, 2 in more than the clearance, to stay 1 in clear of the ground at 4 ft;"
+                .hasToString("NOTE lifted-post at post 2 at 8.00 ft: the boards stand 4\" above"
+                        + " the ground here, 2\" more than the clearance, to stay 1\" clear of the ground at 4.00 ft;"
                         + " build it so, or take the high spot down");
     }
 
@@ -136,8 +136,9 @@ class SlopeFitTest {
 
         assertThat(fit.findings())
                 .singleElement()
-                .hasToString("WARNING wide-gap at bay 2, 8 ft to 16 ft: the gap under the boards at 12 ft is 7.5 in,"
-                        + " 3.5 in over the maximum of 4 in; fill the low spot, or close the gap with a kick board");
+                .hasToString(
+                        "WARNING wide-gap at bay 2, 8.00 ft to 16.00 ft: the gap under the boards at 12.00 ft is 7 1/2\","
+                                + " 3 1/2\" over the maximum of 4\"; fill the low spot, or close the gap with a kick board");
         assertThat(aboveInInches(fit)).containsExactly(2, 2, 2);
     }
 
@@ -149,8 +150,9 @@ class SlopeFitTest {
 
         assertThat(fit.findings())
                 .singleElement()
-                .hasToString("WARNING rack-limit at bay 1, 0 ft to 8 ft: the grade of -24 % is over the 20 % the bays"
-                        + " can rack; step this bay, or use rails and fixings that rack further");
+                .hasToString(
+                        "WARNING rack-limit at bay 1, 0.00 ft to 8.00 ft: the grade of -24 % is over the 20 % the bays"
+                                + " can rack; step this bay, or use rails and fixings that rack further");
     }
 
     /** A wall of 9 ft in the first bay lifts its posts 8 ft 11 in, and the second bay falls that much in 8 ft. */
@@ -182,7 +184,7 @@ class SlopeFitTest {
                         bay.endCut(),
                         bay.clearance().min());
         assertThat(sheet.toText()).isEqualTo("""
-                Racked bay 2, 8 ft to 16 ft
+                Racked bay 2, 8.00 ft to 16.00 ft
                   station at start = 8 ft   [given]
                   ground at start = 101.6 ft   [given]
                   bottom at start = ground + clearance + lift = 101.6 ft + 2 in + 0 in = 101.7667 ft   \
@@ -193,11 +195,11 @@ class SlopeFitTest {
                 [common practice, no source]
                   run = end - start = 16 ft - 8 ft = 8 ft
                   rise = bottom at end - bottom at start = 103.3667 ft - 101.7667 ft = 1.6 ft
-                  least clearance, at 8 ft = bottom line - ground = 101.7667 ft - 101.6 ft = 2 in
+                  least clearance, at 8.00 ft = bottom line - ground = 101.7667 ft - 101.6 ft = 2"
                   grade = rise / run = 1.6 ft / 8 ft = 20 %
                   rise per foot = grade * 12 in = 20 % * 12 in = 2.4 in
-                  end cut off square = atan(|grade|) = atan(20 %) = 11.3099 deg
-                  rail length, centre to centre = sqrt(run^2 + rise^2) = sqrt((8 ft)^2 + (1.6 ft)^2) = 8.1584 ft
+                  end cut off square = atan(|grade|) = atan(20 %) = 11.31 deg
+                  rail length, centre to centre = sqrt(run^2 + rise^2) = sqrt((8 ft)^2 + (1.6 ft)^2) = 8' 1 7/8"
                 """);
     }
 
@@ -208,7 +210,7 @@ class SlopeFitTest {
 
         assertThat(sheet.toText())
                 .contains("bottom at end = ground + clearance + lift = 0 ft + 2 in + 0.5 in = 0.2083 ft")
-                .contains("least clearance, at 12 ft = bottom line - ground = 0.2708 ft - 0.1875 ft = 1 in");
+                .contains("least clearance, at 12.00 ft = bottom line - ground = 0.2708 ft - 0.1875 ft = 1\"");
     }
 
     @Test

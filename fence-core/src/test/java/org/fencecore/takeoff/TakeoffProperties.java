@@ -47,9 +47,11 @@ class TakeoffProperties {
                 .isEqualTo(plan.gates().stream()
                         .mapToInt(gate -> gate.design().braces().size())
                         .sum());
-        assertThat(boardsWith("notched", takeoff))
+        assertThat(boardsWith("ripped beside", takeoff))
                 .isEqualTo(plan.stretches().stream()
-                        .mapToInt(Stretch::notchedBoards)
+                        .mapToInt(stretch -> (int) stretch.boardsAtPosts().stream()
+                                .filter(board -> !board.isLeftOut())
+                                .count())
                         .sum());
         assertThat(boardsWith("ripped", takeoff)).isEqualTo(ripped(plan));
     }

@@ -12,6 +12,7 @@ import org.fencecore.site.GateLocation;
 import org.fencecore.site.LotBoundary;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
+import org.fencecore.style.Lumber;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
@@ -20,8 +21,8 @@ import org.fencecore.units.Pressure;
  * The main job: from the courses of a lot, shots of the ground, two gates and a style to the build sheet and the packet.
  *
  * <p>The four courses are those of United States Executive Order 7804 of 1938, in its azimuths from the south. The first
- * is taken as 237 deg 00 min instead of the printed 287: only then do they close, and enclose the 3,365 square feet that
- * the order states. Ground, gates, soil, wind and frost are invented.
+ * is taken as 237 deg 00 min instead of the printed 287: only then do they close, and enclose, to within a square foot, the
+ * 3,365 that the order states. Ground, gates, soil, wind and frost are invented.
  */
 public final class BuildPacketExample {
 
@@ -50,7 +51,7 @@ public final class BuildPacketExample {
                 .ground(1, Shots.feet(0, 12.40, 22, 11.95, 48, 10.10, 70, 9.20, 91, 8.90))
                 .ground(2, Shots.feet(0, 8.90, 20, 8.55, 41, 8.30))
                 .ground(3, Shots.feet(0, 8.30, 25, 9.00, 52, 10.60, 77, 12.05))
-                .gate(GateLocation.named("drive gate")
+                .gate(GateLocation.named("walk gate")
                         .onSide(1)
                         .centredAt(Length.ofFeet(14))
                         .clearOpening(Length.ofInches(47.5))
@@ -67,7 +68,8 @@ public final class BuildPacketExample {
                 .windPressure(Pressure.ofPsf(10))
                 .frostDepth(Length.ofInches(12))
                 .build();
-        return FencePlanner.plan(site, FenceStyle.builder().build());
+        FenceStyle style = FenceStyle.builder().postLumber(Lumber.sixBySix()).build();
+        return FencePlanner.plan(site, style);
     }
 
     private static Course course(String azimuthFromSouth, double feet) {

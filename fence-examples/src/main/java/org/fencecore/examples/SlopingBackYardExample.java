@@ -68,7 +68,8 @@ public final class SlopingBackYardExample {
                 .build();
         FenceStyle style = FenceStyle.builder()
                 .pattern(BoardPattern.sideBySide(Length.ofInches(5.5)))
-                .maximumPostSpacing(Length.ofFeet(7))
+                .minimumPostSpacing(Length.ofFeet(5))
+                .maximumPostSpacing(Length.ofFeet(6))
                 .holeDiameter(Length.ofInches(12))
                 .rack(RackSpec.builder().maximumGrade(Slope.ofPercent(15)).build())
                 .build();

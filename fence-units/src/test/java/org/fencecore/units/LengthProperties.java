@@ -69,14 +69,29 @@ class LengthProperties {
     }
 
     @Property
-    void portionsAreTheExactMarksRoundedDown(
+    void portionsAreTheExactMarksToTheNearestFromTheNearerEnd(
+            @ForAll long nanometres,
+            @ForAll @LongRange(min = 1, max = 3_000_000_000L) long n,
+            @ForAll @LongRange(max = 3_000_000_000L) long seed) {
+        long k = seed % (n + 1);
+        long near = Math.min(k, n - k);
+        BigDecimal fromNearEnd = new BigDecimal(BigInteger.valueOf(nanometres).multiply(BigInteger.valueOf(near)))
+                .divide(BigDecimal.valueOf(n), 0, RoundingMode.HALF_DOWN);
+        BigDecimal exact =
+                k == near ? fromNearEnd : BigDecimal.valueOf(nanometres).subtract(fromNearEnd);
+        assertThat(Length.ofNanometres(nanometres).portion(k, n).nanometres()).isEqualTo(exact.longValueExact());
+    }
+
+    @Property
+    void marksAreTheSameFromEitherEndAndInEitherDirection(
             @ForAll @LongRange(min = -1L << 60, max = 1L << 60) long nanometres,
             @ForAll @IntRange(min = 1, max = 100_000) int n,
             @ForAll @IntRange(max = 100_000) int seed) {
         int k = seed % (n + 1);
-        BigDecimal exact = new BigDecimal(BigInteger.valueOf(nanometres).multiply(BigInteger.valueOf(k)))
-                .divide(BigDecimal.valueOf(n), 0, RoundingMode.FLOOR);
-        assertThat(Length.ofNanometres(nanometres).portion(k, n).nanometres()).isEqualTo(exact.longValueExact());
+        Length run = Length.ofNanometres(nanometres);
+        long oddMiddle = 2 * k == n ? nanometres % 2 : 0;
+        assertThat(run.portion(k, n).plus(run.portion(n - k, n))).isEqualTo(run.minus(Length.ofNanometres(oddMiddle)));
+        assertThat(run.negated().portion(k, n)).isEqualTo(run.portion(k, n).negated());
     }
 
     @Property

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatExceptionOfType;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -105,19 +106,24 @@ class LengthTest {
     @Test
     void marksOffEqualPartsWithoutAddingUpTheRounding() {
         Length run = Length.ofNanometres(100);
-        assertThat(run.portion(0, 7)).isEqualTo(Length.ZERO);
-        assertThat(run.portion(1, 7).nanometres()).isEqualTo(14);
-        assertThat(run.portion(6, 7).nanometres()).isEqualTo(85);
-        assertThat(run.portion(7, 7)).isEqualTo(run);
-        assertThat(run.negated().portion(1, 7).nanometres()).isEqualTo(-15);
+        // 100 / 7 = 14.29: 14.29, 28.57, 42.86, and the same from the far end.
+        assertThat(LongStream.rangeClosed(0, 7).map(k -> run.portion(k, 7).nanometres()))
+                .containsExactly(0L, 14L, 29L, 43L, 57L, 71L, 86L, 100L);
+        assertThat(run.negated().portion(2, 7).nanometres()).isEqualTo(-29);
+        // Half a nanometre goes to the end the mark is counted from; in the very middle, to the start.
+        Length two = Length.ofNanometres(2);
+        assertThat(two.portion(1, 4)).isEqualTo(Length.ZERO);
+        assertThat(two.portion(3, 4)).isEqualTo(two);
+        assertThat(Length.ofNanometres(101).portion(1, 2).nanometres()).isEqualTo(50);
     }
 
     @ParameterizedTest
-    @CsvSource({"0, 0", "-1, 3", "4, 3", "1, -1"})
+    @CsvSource({"0, 0", "-1, 3", "4, 3", "1, -1", "1, 3000000001"})
     void refusesMarksOutsideTheRun(long k, long n) {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Length.ofFeet(8).portion(k, n))
-                .withMessage("mark k was " + k + " of n = " + n + " parts; use n of 1 or more and k from 0 to n");
+                .withMessage("mark k was " + k + " of n = " + n + " parts; use n from 1 to 3,000,000,000 and k from 0"
+                        + " to n");
     }
 
     @Test
