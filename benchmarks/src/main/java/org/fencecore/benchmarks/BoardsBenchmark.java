@@ -1,7 +1,6 @@
 package org.fencecore.benchmarks;
 
 import java.util.List;
-import java.util.concurrent.TimeUnit;
 import org.fencecore.FencePlanner;
 import org.fencecore.Stretch;
 import org.fencecore.layout.BoardLayout;
@@ -9,14 +8,6 @@ import org.fencecore.layout.BoardPlacement;
 import org.fencecore.layout.Face;
 import org.fencecore.units.Length;
 import org.openjdk.jmh.annotations.Benchmark;
-import org.openjdk.jmh.annotations.BenchmarkMode;
-import org.openjdk.jmh.annotations.Fork;
-import org.openjdk.jmh.annotations.Measurement;
-import org.openjdk.jmh.annotations.Mode;
-import org.openjdk.jmh.annotations.OutputTimeUnit;
-import org.openjdk.jmh.annotations.Scope;
-import org.openjdk.jmh.annotations.State;
-import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * What it costs to go through all the boards of the fence in a plan for 5,000 ft and add up both edges of each, against
@@ -24,13 +15,7 @@ import org.openjdk.jmh.annotations.Warmup;
  *
  * <p>{@code java -jar benchmarks/target/benchmarks.jar BoardsBenchmark}
  */
-@State(Scope.Thread)
-@BenchmarkMode(Mode.AverageTime)
-@OutputTimeUnit(TimeUnit.MICROSECONDS)
-@Fork(3)
-@Warmup(iterations = 3, time = 1)
-@Measurement(iterations = 5, time = 1)
-public class BoardsBenchmark {
+public class BoardsBenchmark extends SteadyBenchmark {
 
     private static final int FEET = 5000;
     private static final double BOARD = 5.5;

@@ -4,14 +4,7 @@ import java.util.concurrent.TimeUnit;
 import org.fencecore.units.Length;
 import org.fencecore.units.TradeUnits;
 import org.openjdk.jmh.annotations.Benchmark;
-import org.openjdk.jmh.annotations.BenchmarkMode;
-import org.openjdk.jmh.annotations.Fork;
-import org.openjdk.jmh.annotations.Measurement;
-import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
-import org.openjdk.jmh.annotations.Scope;
-import org.openjdk.jmh.annotations.State;
-import org.openjdk.jmh.annotations.Warmup;
 import tech.units.indriya.ComparableQuantity;
 import tech.units.indriya.quantity.Quantities;
 import tech.units.indriya.unit.Units;
@@ -21,13 +14,8 @@ import tech.units.indriya.unit.Units;
  *
  * <p>{@code java -jar benchmarks/target/benchmarks.jar LengthAddition}
  */
-@State(Scope.Thread)
-@BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.NANOSECONDS)
-@Fork(3)
-@Warmup(iterations = 3, time = 1)
-@Measurement(iterations = 5, time = 1)
-public class LengthAdditionBenchmark {
+public class LengthAdditionBenchmark extends SteadyBenchmark {
 
     // Fields, and not final, so that nothing is added up at compile time.
     private double boardInches = 3.5;

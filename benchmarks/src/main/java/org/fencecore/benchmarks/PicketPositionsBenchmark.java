@@ -2,18 +2,9 @@ package org.fencecore.benchmarks;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.TimeUnit;
 import org.fencecore.units.Length;
 import org.fencecore.units.TradeUnits;
 import org.openjdk.jmh.annotations.Benchmark;
-import org.openjdk.jmh.annotations.BenchmarkMode;
-import org.openjdk.jmh.annotations.Fork;
-import org.openjdk.jmh.annotations.Measurement;
-import org.openjdk.jmh.annotations.Mode;
-import org.openjdk.jmh.annotations.OutputTimeUnit;
-import org.openjdk.jmh.annotations.Scope;
-import org.openjdk.jmh.annotations.State;
-import org.openjdk.jmh.annotations.Warmup;
 import tech.units.indriya.ComparableQuantity;
 import tech.units.indriya.quantity.Quantities;
 import tech.units.indriya.unit.Units;
@@ -24,13 +15,7 @@ import tech.units.indriya.unit.Units;
  *
  * <p>{@code java -jar benchmarks/target/benchmarks.jar PicketPositions}
  */
-@State(Scope.Thread)
-@BenchmarkMode(Mode.AverageTime)
-@OutputTimeUnit(TimeUnit.MICROSECONDS)
-@Fork(3)
-@Warmup(iterations = 3, time = 1)
-@Measurement(iterations = 5, time = 1)
-public class PicketPositionsBenchmark {
+public class PicketPositionsBenchmark extends SteadyBenchmark {
 
     /** How many pickets stand in the row. */
     static final int PICKETS = 10_000;

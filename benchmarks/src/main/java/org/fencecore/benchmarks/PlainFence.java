@@ -21,6 +21,8 @@ final class PlainFence {
     private static final double BOARD_THICKNESS = 0.75;
     private static final double BOARD = 5.5;
     private static final double BOARD_LENGTH = 72;
+    private static final double PLANED_OFF = 0.0625;
+    private static final double SMALLEST_STRIP = 0.75;
     private static final double LEAST_GAP = 2.5;
     private static final double USUAL_GAP = 3.5;
     private static final double MOST_GAP = 4;
@@ -53,13 +55,17 @@ final class PlainFence {
     double[] endCut = new double[64];
     double[][] marks = new double[64][];
 
-    /** Stretches between fixed posts: where the boards begin, how many on the outside, and the gap. */
+    /**
+     * Stretches between fixed posts: where the boards begin, how many on the outside, and the gap; how many boards of the
+     * inside a post is in the way of, and the widths of the strips kept of those together.
+     */
     int stretches;
 
     final double[] boardStart = new double[8];
     final int[] boards = new int[8];
     final double[] gap = new double[8];
-    final int[] notched = new int[8];
+    final int[] boardsAtPosts = new int[8];
+    final double[] stripsAtPosts = new double[8];
 
     /** Gates. */
     int gates;
@@ -126,7 +132,7 @@ final class PlainFence {
         double boarded = railTo - boardFrom;
         int full = fullBoards(boarded);
         double between = (boarded - full * BOARD) / (full - 1);
-        int inside = backBoardsAt(from - boardFrom, full, between);
+        ripAtPost(from - boardFrom, full, between);
 
         int count = (int) Math.ceil((to - from) / MOST_SPACING);
         double left = from;
@@ -139,14 +145,13 @@ final class PlainFence {
             double length = (bay == count ? railTo : right) - (bay == 1 ? railFrom : left);
             railLength[bays - 1] = length * Math.sqrt(1 + grade[bays - 1] * grade[bays - 1]);
             carry(firstPost + bay - 1, right - left);
-            inside += backBoardsAt(right - boardFrom, full, between);
+            ripAtPost(right - boardFrom, full, between);
             left = right;
             leftGround = rightGround;
         }
         boardStart[stretches] = boardFrom;
         boards[stretches] = full;
         gap[stretches] = between;
-        notched[stretches] = inside;
         stretches++;
     }
 
@@ -261,13 +266,25 @@ final class PlainFence {
         return upper - 1;
     }
 
-    /** Counts the boards of the inside that meet a post whose middle is so far from where the boards begin. */
-    private static int backBoardsAt(double post, int front, double gap) {
-        double pitch = BOARD + gap;
-        double firstLeft = BOARD - (BOARD - gap) / 2;
-        int from = (int) Math.floor((post - HALF_POST - BOARD - firstLeft) / pitch) + 1;
-        int to = (int) Math.ceil((post + HALF_POST - firstLeft) / pitch);
-        return Math.max(Math.min(to, front - 1) - Math.max(from, 0), 0);
+    /** Rips the boards of the inside that meet a post whose middle is so far from where the boards begin. */
+    private void ripAtPost(double post, int front, double between) {
+        double pitch = BOARD + between;
+        double firstLeft = BOARD - (BOARD - between) / 2;
+        double postLeft = post - HALF_POST;
+        double postRight = post + HALF_POST;
+        int board = Math.max(0, (int) Math.floor((postLeft - BOARD - firstLeft) / pitch) + 1);
+        for (; board < front - 1 && firstLeft + board * pitch < postRight; board++) {
+            double left = firstLeft + board * pitch;
+            double right = left + BOARD;
+            if (Math.min(right, postRight) - Math.max(left, postLeft) > PLANED_OFF) {
+                boardsAtPosts[stretches]++;
+                stripsAtPosts[stretches] += strip(postLeft - left) + strip(right - postRight);
+            }
+        }
+    }
+
+    private static double strip(double width) {
+        return width < SMALLEST_STRIP ? 0 : width;
     }
 
     private double groundAt(double station) {

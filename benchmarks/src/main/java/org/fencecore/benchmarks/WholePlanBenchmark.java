@@ -1,21 +1,12 @@
 package org.fencecore.benchmarks;
 
-import java.util.concurrent.TimeUnit;
 import org.fencecore.FencePlan;
 import org.fencecore.FencePlanner;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
 import org.openjdk.jmh.annotations.Benchmark;
-import org.openjdk.jmh.annotations.BenchmarkMode;
-import org.openjdk.jmh.annotations.Fork;
-import org.openjdk.jmh.annotations.Measurement;
-import org.openjdk.jmh.annotations.Mode;
-import org.openjdk.jmh.annotations.OutputTimeUnit;
 import org.openjdk.jmh.annotations.Param;
-import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.Setup;
-import org.openjdk.jmh.annotations.State;
-import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * What a whole plan costs, from a garden to five miles: posts, racked bays, boards, two gates and footings of a
@@ -23,13 +14,7 @@ import org.openjdk.jmh.annotations.Warmup;
  *
  * <p>{@code java -jar benchmarks/target/benchmarks.jar WholePlan}
  */
-@State(Scope.Thread)
-@BenchmarkMode(Mode.AverageTime)
-@OutputTimeUnit(TimeUnit.MICROSECONDS)
-@Fork(3)
-@Warmup(iterations = 3, time = 1)
-@Measurement(iterations = 5, time = 1)
-public class WholePlanBenchmark {
+public class WholePlanBenchmark extends SteadyBenchmark {
 
     /** How much fence there is, in feet along the lot line; the last is five miles. */
     @Param({"50", "200", "500", "5000", "26400"})

@@ -100,7 +100,13 @@ class PlainFenceTest {
         for (int i = 0; i < plain.stretches; i++) {
             Stretch stretch = stretches.get(i);
             assertThat(stretch.boarded().start().inches()).isCloseTo(plain.boardStart[i], INCHES);
-            assertThat(stretch.notchedBoards()).as("notched, %s", stretch).isEqualTo(plain.notched[i]);
+            assertThat(stretch.boardsAtPosts())
+                    .as("boards at posts, %s", stretch)
+                    .hasSize(plain.boardsAtPosts[i]);
+            double strips = stretch.boardsAtPosts().stream()
+                    .mapToDouble(board -> board.before().plus(board.after()).inches())
+                    .sum();
+            assertThat(strips).isCloseTo(plain.stripsAtPosts[i], within(1e-6 * plain.boards[i]));
             rowsAgree(stretch.boards().orElseThrow(), plain.boards[i], plain.gap[i]);
         }
     }
