@@ -1,0 +1,29 @@
+package org.fencecore.benchmarks;
+
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/**
+ * How all steady-state benchmarks are measured: average times of compiled code, in many short iterations so that the
+ * quickest ones are free of other work on the machine.
+ *
+ * <p>The heap is small, of fixed size and touched beforehand. Otherwise it grows while measuring, and programs that make
+ * objects are charged for the operating system handing out fresh memory, which here took fifty times as long as making
+ * the object.
+ */
+@State(Scope.Thread)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.MICROSECONDS)
+@Fork(
+        value = 3,
+        jvmArgsAppend = {"-Xms512m", "-Xmx512m", "-XX:+AlwaysPreTouch"})
+@Warmup(iterations = 5, time = 500, timeUnit = TimeUnit.MILLISECONDS)
+@Measurement(iterations = 20, time = 200, timeUnit = TimeUnit.MILLISECONDS)
+public abstract class SteadyBenchmark {}
