@@ -6,26 +6,66 @@ import org.fencecore.units.Length;
 
 /**
  * The fence between two neighbouring posts: how it meets the ground there, and its rails.
- *
- * @param number its number on the plan, from 1 along the fence
- * @param from the post where it begins
- * @param to the post where it ends
- * @param slope how it meets the ground: rise, grade, clearance; stations are along the run
- * @param rails the rails from the bottom up
  */
-public record Bay(int number, Post from, Post to, FittedBay slope, List<RailCut> rails) {
+public final class Bay {
+
+    private final int number;
+    private final Post from;
+    private final Post to;
+    private final FittedBay slope;
+    private final List<RailCut> rails;
+
+    Bay(int number, Post from, Post to, FittedBay slope, List<RailCut> rails) {
+        this.number = number;
+        this.from = from;
+        this.to = to;
+        this.slope = slope;
+        this.rails = List.copyOf(rails);
+    }
 
     /**
-     * Takes the parts.
+     * Returns its number on the plan, from 1 along the fence.
      *
-     * @param number its number on the plan, from 1 along the fence
-     * @param from the post where it begins
-     * @param to the post where it ends
-     * @param slope how it meets the ground
-     * @param rails the rails from the bottom up
+     * @return its number on the plan, from 1 along the fence
      */
-    public Bay {
-        rails = List.copyOf(rails);
+    public int number() {
+        return number;
+    }
+
+    /**
+     * Returns the post where it begins.
+     *
+     * @return the post where it begins
+     */
+    public Post from() {
+        return from;
+    }
+
+    /**
+     * Returns the post where it ends.
+     *
+     * @return the post where it ends
+     */
+    public Post to() {
+        return to;
+    }
+
+    /**
+     * Returns how it meets the ground: rise, grade, clearance; stations are along the run.
+     *
+     * @return how it meets the ground: rise, grade, clearance; stations are along the run
+     */
+    public FittedBay slope() {
+        return slope;
+    }
+
+    /**
+     * Returns the rails from the bottom up.
+     *
+     * @return the rails from the bottom up
+     */
+    public List<RailCut> rails() {
+        return rails;
     }
 
     /**

@@ -102,7 +102,7 @@ final class FenceLine {
         Interval needed = Interval.of(startAlongSide, startAlongSide.plus(postLine.length()));
         if (shots.isEmpty()) {
             findings.add(Finding.blocker("no-ground", "side " + side, "no heights of the ground were given")
-                    .remedy("take at least two shots on this side, from " + Written.station(needed.start())
+                    .withRemedy("take at least two shots on this side, from " + Written.station(needed.start())
                             + " or before to " + Written.station(needed.end()) + " or beyond"));
             return Optional.empty();
         }
@@ -116,7 +116,7 @@ final class FenceLine {
                                     + Written.station(have.end()) + ", and the fence from "
                                     + Written.station(needed.start()) + " to " + Written.station(needed.end())
                                     + " along the side")
-                    .remedy("take shots at both ends of the fence"));
+                    .withRemedy("take shots at both ends of the fence"));
             return Optional.empty();
         }
         if (!have.contains(needed)) {
@@ -127,7 +127,7 @@ final class FenceLine {
                             "side " + side,
                             "the fence reaches up to " + Written.tape(past)
                                     + " past the ground shots, where the ground was taken to go on at the same grade")
-                    .remedy("take shots at both ends of the fence"));
+                    .withRemedy("take shots at both ends of the fence"));
         }
         return Optional.of(
                 covering.get().between(needed.start(), needed.end()).shiftedBy(startAlongSide.negated(), Length.ZERO));

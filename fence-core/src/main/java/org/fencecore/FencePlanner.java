@@ -84,7 +84,8 @@ public final class FencePlanner {
                             "the line of the posts, "
                                     + Written.tape(site.setback().plus(half))
                                     + " inside every side, would cross itself or lose a side")
-                    .remedy("bring the strings nearer to the boundary, or leave short sides out of the description"));
+                    .withRemedy(
+                            "bring the strings nearer to the boundary, or leave short sides out of the description"));
             return List.of();
         }
         checkOverhang(site, style, findings);
@@ -133,7 +134,7 @@ public final class FencePlanner {
                                 "gate-without-fence",
                                 gate.toString(),
                                 "side " + gate.side() + " is not fenced, so the gate has no fence to be in")
-                        .remedy("fence that side, or put the gate on one that is"));
+                        .withRemedy("fence that side, or put the gate on one that is"));
             }
         }
     }
@@ -157,7 +158,8 @@ public final class FencePlanner {
                 Finding finding = difference.compareTo(ANOTHER_DATUM) > 0
                         ? Finding.blocker("ground-does-not-meet", place, message)
                         : Finding.warning("ground-does-not-meet", place, message);
-                findings.add(finding.remedy("check the datum and the shots; the corner post takes the lower height"));
+                findings.add(
+                        finding.withRemedy("check the datum and the shots; the corner post takes the lower height"));
             }
         }
     }
@@ -180,8 +182,8 @@ public final class FencePlanner {
                             (hole.compareTo(face) > 0 ? "the post holes" : "rails and boards") + " reach "
                                     + Written.tape(reach, Rounding.UP) + " outside the string, and the boundary is "
                                     + Written.tape(site.setback()) + " away")
-                    .remedy("set the string at least " + Written.tape(reach, Rounding.UP) + " inside the boundary")
-                    .source(Citation.GEOMETRY));
+                    .withRemedy("set the string at least " + Written.tape(reach, Rounding.UP) + " inside the boundary")
+                    .withSource(Citation.GEOMETRY));
         }
     }
 }

@@ -12,25 +12,108 @@ import org.fencecore.worksheet.Worksheet;
 
 /**
  * A gate between its two posts: the leaf, its boards, and how high it hangs.
- *
- * @param location where the owner wanted it
- * @param from the post where the opening begins, going along the run
- * @param to the post where the opening ends
- * @param hingePost the one of the two that carries the hinges
- * @param opening the opening as it will be, post face to post face, in stations along the run
- * @param design the leaf: frame, brace and gaps
- * @param boards the boards on the leaf, from its left edge seen from outside; empty when it is too narrow for the pattern
- * @param boardBottom the height of the board bottoms on the leaf, level, in the datum of the shots
  */
-public record GateBay(
-        GateLocation location,
-        Post from,
-        Post to,
-        Post hingePost,
-        Interval opening,
-        GateDesign design,
-        Optional<BoardLayout> boards,
-        Length boardBottom) {
+public final class GateBay {
+
+    private final GateLocation location;
+    private final Post from;
+    private final Post to;
+    private final Post hingePost;
+    private final Interval opening;
+    private final GateDesign design;
+    private final Optional<BoardLayout> boards;
+    private final Length boardBottom;
+
+    GateBay(
+            GateLocation location,
+            Post from,
+            Post to,
+            Post hingePost,
+            Interval opening,
+            GateDesign design,
+            Optional<BoardLayout> boards,
+            Length boardBottom) {
+        this.location = location;
+        this.from = from;
+        this.to = to;
+        this.hingePost = hingePost;
+        this.opening = opening;
+        this.design = design;
+        this.boards = boards;
+        this.boardBottom = boardBottom;
+    }
+
+    /**
+     * Returns where the owner wanted it.
+     *
+     * @return where the owner wanted it
+     */
+    public GateLocation location() {
+        return location;
+    }
+
+    /**
+     * Returns the post where the opening begins, going along the run.
+     *
+     * @return the post where the opening begins, going along the run
+     */
+    public Post from() {
+        return from;
+    }
+
+    /**
+     * Returns the post where the opening ends.
+     *
+     * @return the post where the opening ends
+     */
+    public Post to() {
+        return to;
+    }
+
+    /**
+     * Returns the one of the two that carries the hinges.
+     *
+     * @return the one of the two that carries the hinges
+     */
+    public Post hingePost() {
+        return hingePost;
+    }
+
+    /**
+     * Returns the opening as it will be, post face to post face, in stations along the run.
+     *
+     * @return the opening as it will be, post face to post face, in stations along the run
+     */
+    public Interval opening() {
+        return opening;
+    }
+
+    /**
+     * Returns the leaf: frame, brace and gaps.
+     *
+     * @return the leaf: frame, brace and gaps
+     */
+    public GateDesign design() {
+        return design;
+    }
+
+    /**
+     * Returns the boards on the leaf, from its left edge seen from outside; empty when it is too narrow for the pattern.
+     *
+     * @return the boards on the leaf, from its left edge seen from outside; empty when it is too narrow for the pattern
+     */
+    public Optional<BoardLayout> boards() {
+        return boards;
+    }
+
+    /**
+     * Returns the height of the board bottoms on the leaf, level, in the datum of the shots.
+     *
+     * @return the height of the board bottoms on the leaf, level, in the datum of the shots
+     */
+    public Length boardBottom() {
+        return boardBottom;
+    }
 
     /**
      * Returns what the crew calls it.

@@ -58,7 +58,7 @@ final class GatePlacing {
                                 "the opening of " + Written.tape(wanted.length()) + " is wider than the "
                                         + Written.tape(Length.max(last.minus(half), Length.ZERO))
                                         + " between the posts at the ends of this side")
-                        .remedy("make the opening smaller, or put the gate on a longer side"));
+                        .withRemedy("make the opening smaller, or put the gate on a longer side"));
             } else if (!placed.isEmpty() && wanted.start().compareTo(free.minus(half.times(2))) < 0) {
                 Placed before = placed.get(placed.size() - 1);
                 findings.add(Finding.blocker(
@@ -67,7 +67,7 @@ final class GatePlacing {
                                 "its opening begins at " + along(wanted.start()) + ", before that of "
                                         + before.location().name() + " ends at "
                                         + along(before.opening().end()))
-                        .remedy("move one of them; with a shared post the openings must be "
+                        .withRemedy("move one of them; with a shared post the openings must be "
                                 + Written.tape(half.times(2), Rounding.UP) + " apart"));
             } else if (wanted.start().compareTo(free.minus(hole)) < 0
                     || wanted.end().compareTo(last.plus(hole)) > 0) {
@@ -77,7 +77,7 @@ final class GatePlacing {
                                 "its opening from " + along(wanted.start()) + " to " + along(wanted.end())
                                         + " reaches past the posts of this side, whose faces are at " + along(half)
                                         + " and " + along(last))
-                        .remedy("centre it from "
+                        .withRemedy("centre it from "
                                 + along(half.plus(wanted.length().dividedBy(2))) + " to "
                                 + along(last.minus(wanted.length().dividedBy(2)))));
             } else {
@@ -91,7 +91,7 @@ final class GatePlacing {
                                             + Written.tape(last.minus(free).minus(opening.length()))
                                             + " next to the opening of " + Written.tape(opening.length())
                                             + ", too little for a gate post and its hole")
-                            .remedy("make the opening " + Written.tape(last.minus(free))
+                            .withRemedy("make the opening " + Written.tape(last.minus(free))
                                     + " to hang it between those posts, or narrower than "
                                     + Written.tape(last.minus(free).minus(hole), Rounding.DOWN)));
                 } else {
@@ -114,7 +114,7 @@ final class GatePlacing {
                         place(gate),
                         "the opening of " + Written.tape(gate.clearOpening())
                                 + " is no wider than the gaps beside the leaf, " + Written.tape(gaps))
-                .remedy("make it at least " + Written.tape(style.gate().minimumOpening())));
+                .withRemedy("make it at least " + Written.tape(style.gate().minimumOpening())));
         return false;
     }
 
@@ -132,7 +132,7 @@ final class GatePlacing {
                             place(gate),
                             "moved " + Written.tape(shift.abs()) + (shift.isPositive() ? " on" : " back")
                                     + " to share the post beside it, because its own post would stand in or too near that one")
-                    .remedy("to keep a post of its own, leave over " + Written.tape(hole, Rounding.UP)
+                    .withRemedy("to keep a post of its own, leave over " + Written.tape(hole, Rounding.UP)
                             + " between the posts"));
         }
         return wanted.shiftedBy(shift);

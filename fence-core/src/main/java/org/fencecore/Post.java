@@ -1,20 +1,85 @@
 package org.fencecore;
 
+import java.util.Objects;
 import org.fencecore.footing.FootingDesign;
 import org.fencecore.geometry.Point;
 import org.fencecore.units.Length;
+import org.jspecify.annotations.Nullable;
 
 /**
  * One post: where it stands, how far it stands out of the ground, and its footing.
- *
- * @param number its number on the plan, from 1 along the fence
- * @param kind what it does
- * @param centre the middle of the post in plan, east and north of the first lot corner
- * @param ground the height of the ground there, in the datum of the shots
- * @param exposed how far its top stands above that ground
- * @param footing depth, hole and concrete
  */
-public record Post(int number, PostKind kind, Point centre, Length ground, Length exposed, FootingDesign footing) {
+public final class Post {
+
+    private final int number;
+    private final PostKind kind;
+    private final Point centre;
+    private final Length ground;
+    private final Length exposed;
+    private final FootingDesign footing;
+
+    Post(int number, PostKind kind, Point centre, Length ground, Length exposed, FootingDesign footing) {
+        this.number = number;
+        this.kind = kind;
+        this.centre = centre;
+        this.ground = ground;
+        this.exposed = exposed;
+        this.footing = footing;
+    }
+
+    /**
+     * Returns its number on the plan, from 1 along the fence.
+     *
+     * @return its number on the plan, from 1 along the fence
+     */
+    public int number() {
+        return number;
+    }
+
+    /**
+     * Returns what it does.
+     *
+     * @return what it does
+     */
+    public PostKind kind() {
+        return kind;
+    }
+
+    /**
+     * Returns the middle of the post in plan, east and north of the first lot corner.
+     *
+     * @return the middle of the post in plan, east and north of the first lot corner
+     */
+    public Point centre() {
+        return centre;
+    }
+
+    /**
+     * Returns the height of the ground there, in the datum of the shots.
+     *
+     * @return the height of the ground there, in the datum of the shots
+     */
+    public Length ground() {
+        return ground;
+    }
+
+    /**
+     * Returns how far its top stands above that ground.
+     *
+     * @return how far its top stands above that ground
+     */
+    public Length exposed() {
+        return exposed;
+    }
+
+    /**
+     * Returns depth, hole and concrete.
+     *
+     * @return depth, hole and concrete
+     */
+    public FootingDesign footing() {
+        return footing;
+    }
 
     /**
      * Returns the height of the post's top.
@@ -28,5 +93,21 @@ public record Post(int number, PostKind kind, Point centre, Length ground, Lengt
     @Override
     public String toString() {
         return "post " + number;
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Post that
+                && number == that.number
+                && kind == that.kind
+                && centre.equals(that.centre)
+                && ground.equals(that.ground)
+                && exposed.equals(that.exposed)
+                && footing.equals(that.footing);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(number, kind, centre, ground, exposed, footing);
     }
 }

@@ -107,7 +107,7 @@ final class PostBook {
                                 "post " + entry.number,
                                 "the ground here is "
                                         + Written.tape(entry.exposed().abs()) + " above the top of what stands at it")
-                        .remedy("check the shots beside it; if they are right, the ground must be cut first"));
+                        .withRemedy("check the shots beside it; if they are right, the ground must be cut first"));
                 entry.reach(entry.ground
                         .plus(style.rack().clearance())
                         .plus(style.rails().boardLength()));
@@ -120,7 +120,7 @@ final class PostBook {
                                 "it would stand " + Written.tape(post.exposed())
                                         + " out of the ground; its footing was worked out for "
                                         + Written.tape(TALLEST))
-                        .remedy("check the shots beside it for a wrong height or another datum"));
+                        .withRemedy("check the shots beside it for a wrong height or another datum"));
             }
             posts.add(post);
         }

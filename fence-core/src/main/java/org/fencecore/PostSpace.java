@@ -43,6 +43,6 @@ final class PostSpace {
                 ? Finding.blocker("posts-collide", place, message + ", less than the width of a post")
                 : Finding.warning(
                         "holes-run-together", place, message + ", and their holes are " + Written.tape(hole) + " wide");
-        return finding.remedy("move or leave out one of them, or make one hole for both");
+        return finding.withRemedy("move or leave out one of them, or make one hole for both");
     }
 }

@@ -118,7 +118,7 @@ final class RunDraft {
                             "too-many-posts",
                             "side " + line.side,
                             "a stretch of " + Written.feet(length) + " would take over " + MOST_BAYS + " bays")
-                    .remedy("plan it in parts, or set the posts further apart"));
+                    .withRemedy("plan it in parts, or set the posts further apart"));
             enterFixed(kind, station);
             for (PostBook.Entry post : List.of(posts.get(first), posts.get(first + 1))) {
                 reachUsual(post);
@@ -191,7 +191,7 @@ final class RunDraft {
                                         + posts.get(post + 1).number,
                                 "the ground rises or falls " + Written.percent(grade.abs()) + ", and no bay over "
                                         + Written.percent(SlopeFit.STEEPEST) + " is laid out")
-                        .remedy("check the shots; if they are right, a retaining wall or another line is needed"));
+                        .withRemedy("check the shots; if they are right, a retaining wall or another line is needed"));
             }
         }
         return tooSteep;
@@ -205,7 +205,7 @@ final class RunDraft {
                             place,
                             Written.tape(clear, Rounding.DOWN) + " is too short for the pattern, which needs "
                                     + Written.tape(least, Rounding.UP))
-                    .remedy("move the gate or the end of the fence, or use narrower boards"));
+                    .withRemedy("move the gate or the end of the fence, or use narrower boards"));
             return Optional.empty();
         }
         if (clear.wholePieces(style.pattern().width()) >= MOST_BOARDS) {
@@ -214,7 +214,7 @@ final class RunDraft {
                             place,
                             Written.feet(clear) + " would take over " + MOST_BOARDS + " boards of "
                                     + style.pattern().width())
-                    .remedy("check the width of the boards and its unit"));
+                    .withRemedy("check the width of the boards and its unit"));
             return Optional.empty();
         }
         BoardLayout layout = BoardLayout.fit(clear, style.pattern());
@@ -250,8 +250,8 @@ final class RunDraft {
                             "the leaf hangs level over ground that falls, so the gap under it grows to "
                                     + Written.tape(gap) + ", over the maximum of "
                                     + Written.tape(style.rack().maximumClearance()))
-                    .remedy("level the ground under the gate, close the gap, or move the gate to flatter ground")
-                    .source(Citation.COMMON_PRACTICE));
+                    .withRemedy("level the ground under the gate, close the gap, or move the gate to flatter ground")
+                    .withSource(Citation.COMMON_PRACTICE));
         }
         Length top = bottom.plus(style.rails().boardLength()).plus(style.postAboveBoards());
         for (PostBook.Entry post : List.of(posts.get(first), posts.get(first + 1))) {

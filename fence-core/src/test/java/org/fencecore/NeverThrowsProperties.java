@@ -120,7 +120,7 @@ class NeverThrowsProperties {
     Arbitrary<FenceStyle> styles() {
         return Combinators.combine(
                         Arbitraries.of(
-                                BoardPattern.shadowbox(Length.ofInches(5.5)).lap(Length.ofInches(1)),
+                                BoardPattern.shadowbox(Length.ofInches(5.5)).withLap(Length.ofInches(1)),
                                 BoardPattern.sideBySide(Length.ofInches(5.5)),
                                 BoardPattern.spaced(Length.ofInches(5.5), Length.ofInches(2))),
                         Arbitraries.of(Lumber.fourByFour(), Lumber.sixBySix()),

@@ -34,9 +34,10 @@ final class FootingFindings {
                             PLACE,
                             "the frost depth is not known, so the embedment of " + Written.tape(design.embedment())
                                     + " was not checked against frost")
-                    .remedy("ask the local building department for its frost depth; give 0 where the ground does not"
-                            + " freeze")
-                    .source(Sources.FROST));
+                    .withRemedy(
+                            "ask the local building department for its frost depth; give 0 where the ground does not"
+                                    + " freeze")
+                    .withSource(Sources.FROST));
         }
         narrowHole(design.spec()).ifPresent(findings::add);
         findings.add(Finding.note(
@@ -44,7 +45,7 @@ final class FootingFindings {
                         PLACE,
                         "local code and a licensed engineer decide how a post is set; this is arithmetic by the rules"
                                 + " listed, with the soil and the wind as they were given")
-                .remedy("show the worksheet to the local building department"));
+                .withRemedy("show the worksheet to the local building department"));
         // The sort keeps the order within a severity.
         findings.sort(Comparator.comparing(Finding::severity).reversed());
         return List.copyOf(findings);
@@ -56,8 +57,8 @@ final class FootingFindings {
                         PLACE,
                         "the wind is not known, so the embedment of " + Written.tape(design.embedment())
                                 + " was not checked against it")
-                .remedy("find the design wind pressure for the place and give the load it puts on the post")
-                .source(Sources.POLE);
+                .withRemedy("find the design wind pressure for the place and give the load it puts on the post")
+                .withSource(Sources.POLE);
     }
 
     private static void ofBearing(FootingDesign design, List<Finding> findings) {
@@ -70,8 +71,8 @@ final class FootingFindings {
                             "lateral soil bearing asks for an embedment of "
                                     + Written.tape(bearing.depth(), Rounding.UP)
                                     + ", over the 12 ft to which it may be reckoned")
-                    .remedy("set the posts closer, widen the hole, or have an engineer design the footing")
-                    .source(Sources.POLE));
+                    .withRemedy("set the posts closer, widen the hole, or have an engineer design the footing")
+                    .withSource(Sources.POLE));
         }
         if (spec.doubledBearing()) {
             findings.add(Finding.warning(
@@ -81,8 +82,8 @@ final class FootingFindings {
                                     + Written.bearing(
                                             spec.soil().lateralBearing().times(2))
                                     + ", which is for isolated poles that 1/2 in of motion at grade does not harm")
-                    .remedy("ask the building official or an engineer whether a fence post is one")
-                    .source(Sources.DOUBLED_BEARING));
+                    .withRemedy("ask the building official or an engineer whether a fence post is one")
+                    .withSource(Sources.DOUBLED_BEARING));
         }
         if (design.governing().rule() == EmbedmentRule.LATERAL_BEARING) {
             findings.add(bearingGoverns(design, bearing));
@@ -93,15 +94,15 @@ final class FootingFindings {
                             PLACE,
                             "the soil was taken as " + spec.soil()
                                     + ", a presumptive value; mud, organic soil, peat and unprepared fill have none")
-                    .remedy("look at the soil in the first holes, or have it tested")
-                    .source(spec.soil().source()));
+                    .withRemedy("look at the soil in the first holes, or have it tested")
+                    .withSource(spec.soil().source()));
         }
         findings.add(Finding.note(
                         "post-strength-not-checked",
                         PLACE,
                         "the embedment holds the post in the ground; whether the post itself is strong enough was not"
                                 + " checked")
-                .remedy("check the post in bending at grade for the same load"));
+                .withRemedy("check the post in bending at grade for the same load"));
     }
 
     private static Finding bearingGoverns(FootingDesign design, EmbedmentCriterion bearing) {
@@ -114,8 +115,8 @@ final class FootingFindings {
                         PLACE,
                         "lateral soil bearing asks for " + Written.tape(bearing.depth(), Rounding.UP) + ", "
                                 + Written.tape(next.shortOf(bearing), Rounding.UP) + " more than " + next.rule())
-                .remedy("posts set closer or a wider hole need less depth")
-                .source(bearing.source());
+                .withRemedy("posts set closer or a wider hole need less depth")
+                .withSource(bearing.source());
     }
 
     private static Optional<Finding> narrowHole(FootingSpec spec) {
@@ -130,7 +131,7 @@ final class FootingFindings {
                                 + " wide, less than 4 in more than the post's"
                                 + " diagonal of " + Written.tape(spec.postDiagonal(), Rounding.UP)
                                 + ", so concrete may not fill in around it")
-                .remedy("dig it " + Written.tape(wanted, Rounding.UP) + " wide or more")
-                .source(Sources.BACKFILL));
+                .withRemedy("dig it " + Written.tape(wanted, Rounding.UP) + " wide or more")
+                .withSource(Sources.BACKFILL));
     }
 }

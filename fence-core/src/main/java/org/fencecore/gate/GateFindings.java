@@ -41,9 +41,9 @@ final class GateFindings {
         String message = "the leaf of " + Written.tape(gate.leafWidth())
                 + " leaves no room for rails between two stiles of " + Written.tape(spec.memberWidth());
         return Optional.of(Finding.blocker("gate-leaf-narrow", "gate frame", message)
-                .remedy("use narrower stiles, or an opening of at least "
+                .withRemedy("use narrower stiles, or an opening of at least "
                         + Written.tape(spec.minimumOpening(), Rounding.UP))
-                .source(Citation.GEOMETRY));
+                .withSource(Citation.GEOMETRY));
     }
 
     private Optional<Finding> lowFrame() {
@@ -53,9 +53,9 @@ final class GateFindings {
         String message = "the frame height of " + Written.tape(gate.frameHeight()) + " leaves no room between "
                 + (spec.middleRail() ? "three" : "two") + " rails of " + Written.tape(spec.memberWidth());
         return Optional.of(Finding.blocker("gate-frame-low", "gate frame", message)
-                .remedy("use narrower or fewer rails, or a frame at least "
+                .withRemedy("use narrower or fewer rails, or a frame at least "
                         + Written.tape(spec.minimumHeight(), Rounding.UP) + " high")
-                .source(Citation.GEOMETRY));
+                .withSource(Citation.GEOMETRY));
     }
 
     private Optional<Finding> wideBrace() {
@@ -65,9 +65,9 @@ final class GateFindings {
         String message =
                 "a brace " + Written.tape(spec.braceWidth()) + " wide does not fit a clear space of " + clearSpace();
         return Optional.of(Finding.blocker("gate-brace-wide", "gate brace", message)
-                .remedy("use a brace under " + Written.tape(GateBrace.widest(clearWidth, clearHeight), Rounding.DOWN)
-                        + " wide")
-                .source(Citation.GEOMETRY));
+                .withRemedy("use a brace under "
+                        + Written.tape(GateBrace.widest(clearWidth, clearHeight), Rounding.DOWN) + " wide")
+                .withSource(Citation.GEOMETRY));
     }
 
     private Optional<Finding> wideLeaf() {
@@ -77,8 +77,8 @@ final class GateFindings {
         String message = "the leaf of " + Written.tape(gate.leafWidth(), Rounding.UP) + " is wider than the reasonable "
                 + Written.tape(spec.reasonableLeafWidth());
         return Optional.of(Finding.warning("gate-leaf-wide", "gate leaf", message)
-                .remedy("hang two leaves, or choose frame, hinges and posts for its weight")
-                .source(Citation.COMMON_PRACTICE));
+                .withRemedy("hang two leaves, or choose frame, hinges and posts for its weight")
+                .withSource(Citation.COMMON_PRACTICE));
     }
 
     private Optional<Finding> flatBrace() {
@@ -93,8 +93,8 @@ final class GateFindings {
                 ? "leave out the middle rail, so that one brace rises at " + rise(wholeHeight)
                 : "hang two leaves, or make the frame higher";
         return Optional.of(Finding.warning("gate-brace-flat", "gate brace", message)
-                .remedy(remedy)
-                .source(LEAST_RISE));
+                .withRemedy(remedy)
+                .withSource(LEAST_RISE));
     }
 
     private String rise(Length height) {

@@ -96,9 +96,9 @@ final class BoardExplanation {
                                             .orElse("")
                                     + ", not from " + Written.tape(pattern.leastGap()) + " to "
                                     + Written.tape(pattern.mostGap()))
-                    .remedy("change the clear length of " + Written.tape(layout.clearLength())
+                    .withRemedy("change the clear length of " + Written.tape(layout.clearLength())
                             + " by moving a post, accept other gaps, or take another width of board")
-                    .source(Citation.GEOMETRY));
+                    .withSource(Citation.GEOMETRY));
         }
         if (fit.rippedTotal() < fit.ripped() * fitter.smallest()) {
             findings.add(Finding.blocker(
@@ -106,9 +106,9 @@ final class BoardExplanation {
                             PLACE,
                             "boards would be ripped to " + Written.tape(rippedWidth(), Rounding.DOWN)
                                     + ", under the least of " + Written.tape(smallest(), Rounding.UP))
-                    .remedy("change the clear length of " + Written.tape(layout.clearLength())
+                    .withRemedy("change the clear length of " + Written.tape(layout.clearLength())
                             + " by moving a post, accept narrower ripped boards, or take another width of board")
-                    .source(Citation.GEOMETRY));
+                    .withSource(Citation.GEOMETRY));
         }
         if (fit.ripped() > 0 && fit.ripped() == fit.count()) {
             findings.add(Finding.warning(
@@ -116,9 +116,9 @@ final class BoardExplanation {
                             PLACE,
                             "all " + fit.count() + " boards, those at the ends too, are ripped to "
                                     + Written.tape(rippedWidth()))
-                    .remedy("for full boards at the ends change the clear length of "
+                    .withRemedy("for full boards at the ends change the clear length of "
                             + Written.tape(layout.clearLength()) + " by moving a post")
-                    .source(Citation.COMMON_PRACTICE));
+                    .withSource(Citation.COMMON_PRACTICE));
         }
         return List.copyOf(findings);
     }

@@ -23,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  * full boards has its gap in range, boards are ripped as {@link Fitting} lists: as few as keep the share of the width
  * that the pattern asks, in the middle, an even number of an even count and an odd number of an odd count, so that the
  * section is the same from both ends. The ends stay full unless the section is too short for that. With
- * {@linkplain BoardPattern#gapAtEnds gaps at the ends} there are {@code n + 1} gaps, and signs change to suit.
+ * {@linkplain BoardPattern#withGapAtEnds gaps at the ends} there are {@code n + 1} gaps, and signs change to suit.
  *
  * <p>The inside boards of a shadowbox are full, and each is centred behind a gap of the outside: the lap on each side is
  * half of what the board is wider than the gap. A ripped outside board is never so narrow that the two behind it would
@@ -41,7 +41,7 @@ import org.jspecify.annotations.Nullable;
  * (94 1/2 - 60 1/2) / 10 = 3.4 in, and 10 boards behind them that lap (5 1/2 - 3.4) / 2 = 1.05 in.
  *
  * <pre>{@code
- * BoardPattern pattern = BoardPattern.shadowbox(Length.ofInches(5.5)).lap(Length.ofInches(1));
+ * BoardPattern pattern = BoardPattern.shadowbox(Length.ofInches(5.5)).withLap(Length.ofInches(1));
  * BoardLayout layout = BoardLayout.fit(Length.parse("7 ft 10 1/2 in"), pattern);
  * layout.count();                                // 21
  * layout.row(Face.OUTSIDE).gap();                // 3.4 in

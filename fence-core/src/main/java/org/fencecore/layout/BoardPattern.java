@@ -30,7 +30,7 @@ import org.jspecify.annotations.Nullable;
  * <p>Example: 5 1/2 in boards that lap 1 in on each side are 3 1/2 in apart on each face.
  *
  * <pre>{@code
- * BoardPattern pattern = BoardPattern.shadowbox(Length.ofInches(5.5)).lap(Length.ofInches(1));
+ * BoardPattern pattern = BoardPattern.shadowbox(Length.ofInches(5.5)).withLap(Length.ofInches(1));
  * pattern.preferredGap();     // 3 1/2 in
  * pattern.leastGap();         // 2 1/2 in, at laps of 1 1/2 in
  * pattern.minimumLength();    // 1 ft 1 1/2 in: two boards and the least gap
@@ -107,7 +107,7 @@ public final class BoardPattern {
         }
         Length half = preferredGap.dividedBy(2);
         return new BoardPattern(Arrangement.SPACED, width, Length.ZERO, Length.ZERO, Length.ZERO, HALF, false)
-                .gaps(half, preferredGap, preferredGap.plus(half));
+                .withGaps(half, preferredGap, preferredGap.plus(half));
     }
 
     /**
@@ -120,7 +120,7 @@ public final class BoardPattern {
     public static BoardPattern shadowbox(Length width) {
         requireWidth(width);
         return new BoardPattern(Arrangement.SHADOWBOX, width, Length.ZERO, Length.ZERO, Length.ZERO, HALF, false)
-                .lap(Length.min(USUAL_LAP, width.dividedBy(4)));
+                .withLap(Length.min(USUAL_LAP, width.dividedBy(4)));
     }
 
     private static void requireWidth(Length width) {
@@ -138,12 +138,12 @@ public final class BoardPattern {
      * @return the pattern with that lap
      * @throws IllegalArgumentException if the lap is negative, or half a board or more, or this is no shadowbox
      */
-    public BoardPattern lap(Length preferred) {
+    public BoardPattern withLap(Length preferred) {
         requireLap("preferred", preferred);
         Length most = Length.min(
                 preferred.times(3).dividedBy(2),
                 preferred.plus(width.dividedBy(2)).dividedBy(2));
-        return laps(preferred.times(3).dividedBy(4), preferred, most);
+        return withLaps(preferred.times(3).dividedBy(4), preferred, most);
     }
 
     /**
@@ -156,18 +156,18 @@ public final class BoardPattern {
      * @throws IllegalArgumentException if a lap is negative, or half a board or more, or they are not in order, or this
      *     is no shadowbox
      */
-    public BoardPattern laps(Length least, Length preferred, Length most) {
+    public BoardPattern withLaps(Length least, Length preferred, Length most) {
         requireLap("least", least);
         requireLap("preferred", preferred);
         requireLap("most", most);
         requireOrder("lap", least, preferred, most);
-        return withGaps(gapAtLap(most), gapAtLap(preferred), gapAtLap(least));
+        return keepingTo(gapAtLap(most), gapAtLap(preferred), gapAtLap(least));
     }
 
     private void requireLap(String name, Length lap) {
         if (!isShadowbox()) {
             throw new IllegalArgumentException(name + " lap was " + lap + " for boards " + arrangement.words()
-                    + ", which do not lap; use gaps, or start from shadowbox");
+                    + ", which do not lap; use withGaps, or start from shadowbox");
         }
         if (lap.isNegative() || !gapAtLap(lap).isPositive()) {
             throw new IllegalArgumentException(name + " lap was " + lap + " for boards " + width
@@ -190,17 +190,17 @@ public final class BoardPattern {
      * @throws IllegalArgumentException if a gap is negative or over 100 m, or they are not in order, or this is a
      *     shadowbox
      */
-    public BoardPattern gaps(Length least, Length preferred, Length most) {
+    public BoardPattern withGaps(Length least, Length preferred, Length most) {
         if (isShadowbox()) {
             throw new IllegalArgumentException("gaps from " + least + " to " + most
-                    + " were given for a shadowbox, whose gaps follow from the laps; use laps");
+                    + " were given for a shadowbox, whose gaps follow from the laps; use withLaps");
         }
         if (least.isNegative() || most.compareTo(LIMIT) > 0) {
             throw new IllegalArgumentException("gaps were from " + least + " to " + most
                     + "; they must be from 0 to 100 m: give the distance between two boards");
         }
         requireOrder("gap", least, preferred, most);
-        return withGaps(least, preferred, most);
+        return keepingTo(least, preferred, most);
     }
 
     private static void requireOrder(String name, Length least, Length preferred, Length most) {
@@ -210,7 +210,7 @@ public final class BoardPattern {
         }
     }
 
-    private BoardPattern withGaps(Length least, Length preferred, Length most) {
+    private BoardPattern keepingTo(Length least, Length preferred, Length most) {
         return new BoardPattern(arrangement, width, least, preferred, most, smallestPart, gapAtEnds);
     }
 
@@ -221,7 +221,7 @@ public final class BoardPattern {
      * @return the pattern with that limit
      * @throws IllegalArgumentException if {@code part} is not over 0 and up to 1
      */
-    public BoardPattern smallestPart(Ratio part) {
+    public BoardPattern withSmallestPart(Ratio part) {
         if (!part.isPositive() || part.compareTo(Ratio.of(1)) > 0) {
             throw new IllegalArgumentException("part was " + part
                     + "; it must be over 0 and up to 1: the share of a board's width that a ripped board must keep");
@@ -235,7 +235,7 @@ public final class BoardPattern {
      * @return the pattern with gaps at its ends, equal to those between boards
      * @throws IllegalArgumentException if this is a shadowbox, which needs boards at its ends to lap behind
      */
-    public BoardPattern gapAtEnds() {
+    public BoardPattern withGapAtEnds() {
         if (isShadowbox()) {
             throw new IllegalArgumentException("gaps at the ends were asked of a shadowbox, whose inside boards lap"
                     + " behind the outside ones at both ends; use spaced or sideBySide");

@@ -129,8 +129,8 @@ public final class PostSpacing {
                                 + ", under the minimum of "
                                 + Written.tape(minimum)
                                 + "; " + fewer)
-                .remedy("lengthen the stretch by moving an end post, or accept other limits")
-                .source(Citation.GEOMETRY));
+                .withRemedy("lengthen the stretch by moving an end post, or accept other limits")
+                .withSource(Citation.GEOMETRY));
     }
 
     /**

@@ -11,12 +11,10 @@ import org.fencecore.Run;
 import org.fencecore.Stretch;
 import org.fencecore.takeoff.MaterialLine;
 import org.fencecore.takeoff.Takeoff;
-import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.units.tape.TapeFormat;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Severity;
-import org.fencecore.worksheet.Written;
 
 /**
  * The sheet a crew of two builds from, as plain text: what to watch for, strings and stakes, holes, rails, boards, gates
@@ -25,8 +23,6 @@ import org.fencecore.worksheet.Written;
  * <p>Lengths are rounded once, here, to the marks of the tape it is given; 1/16 in when not said.
  */
 public final class BuildSheet {
-
-    private static final Angle SECOND = Angle.ofDms(0, 0, 1);
 
     private final FencePlan plan;
     private final Takeoff takeoff;
@@ -74,18 +70,7 @@ public final class BuildSheet {
         findings(text);
         if (!plan.runs().isEmpty()) {
             strings(text);
-            section(text, "4. POSTS AND HOLES", PostTable.of(plan, tape));
-            text.append("  Along: level distance from the middle of the side's first post; keep the tape level.\n")
-                    .append("  Post middles stand ")
-                    .append(tape.format(half()))
-                    .append(" inside the string.\n")
-                    .append(
-                            "  Exposed: from the ground at the post to its top. Set posts uncut, corner and gate posts first, and"
-                                    + " brace them plumb until the\n")
-                    .append("  concrete has hardened; then mark each top plumb from the ground at its post, sight from"
-                            + " post to post, and cut.\n")
-                    .append("  Post length is the least that will do. Holes are as deep as the post in the ground and"
-                            + " the gravel under it.\n");
+            posts(text);
             rails(text);
             boards(text);
             gates(text);
@@ -165,83 +150,50 @@ public final class BuildSheet {
     }
 
     private void strings(StringBuilder text) {
-        TextTable table = TextTable.of(
-                "side",
-                "string",
-                "bearing",
-                "first post",
-                "from lot corner",
-                "last post",
-                "to lot corner",
-                "off the side");
-        for (Run run : plan.runs()) {
-            Length side = plan.site()
-                    .lot()
-                    .outline()
-                    .orElseThrow()
-                    .side(run.side() - 1)
-                    .length();
-            table.row(
-                    run.side(),
-                    tape.format(run.string().length()),
-                    run.string().bearing().roundedTo(SECOND),
-                    run.posts().get(0).number(),
-                    tape.format(run.startAlongSide()),
-                    run.posts().get(run.posts().size() - 1).number(),
-                    tape.format(side.minus(run.startAlongSide()).minus(run.length())),
-                    tape.format(plan.site().setback().plus(half())));
-        }
-        section(text, "3. STRINGS AND CORNERS", table);
-        text.append("  Strings run ")
-                .append(tape.format(plan.site().setback()))
-                .append(
-                        " inside the boundary and mark the outside face of the posts. From and to the lot corner: level,\n")
-                .append(
-                        "  along the side, to the middle of the post; off the side: square to it, to the same middle.\n");
-        TextTable corners = TextTable.of(
-                "corner",
-                "post",
-                "angle",
-                "on each string",
-                "diagonal must read",
-                "rails mitred",
-                "boards stop",
-                "boards lap");
-        for (int i = 0; i < plan.runs().size(); i++) {
-            CornerCheck.after(plan, i)
-                    .ifPresent(check -> corners.row(
-                            "sides " + check.arriving() + " and " + check.leaving(),
-                            check.post().number(),
-                            Written.saw(check.angle()),
-                            tape.format(check.leg()),
-                            tape.format(check.diagonal()),
-                            Written.saw(check.mitre()),
-                            "side " + check.arriving(),
-                            "side " + check.leaving()));
-        }
+        section(text, "3. STRINGS AND CORNERS", StringTable.strings(plan, tape));
+        notes(
+                text,
+                "Strings run " + tape.format(plan.site().setback())
+                        + " inside the boundary and mark the outside face of the posts.",
+                "From and to the lot corner: level, along the side, to the middle of the post. Off the side: square to it,"
+                        + " to the same middle.");
+        TextTable corners = StringTable.corners(plan, tape);
         if (!corners.isEmpty()) {
             text.append(
                             "\n  To prove a corner, mark both strings from where they cross and measure between the marks:\n")
-                    .append(corners.toText("  "))
-                    .append(
-                            "  Set a corner post square to the side whose boards stop. Rails are mitred off square by the"
-                                    + " angle given, with the long\n")
-                    .append("  point outside; a saw that does not turn so far marks and cuts by hand. The side whose"
-                            + " boards stop ends flush with its\n")
-                    .append(
-                            "  rails, and the first board of the other laps their edges; where the corner is not square,"
-                                    + " bevel the edges to meet.\n");
+                    .append(corners.toText("  "));
+            notes(
+                    text,
+                    "Set a corner post square to the side whose boards stop.",
+                    "Rails are mitred off square by the angle given, with the long point outside; where a saw does not turn"
+                            + " so far, mark and cut by hand.",
+                    "The side whose boards stop ends flush with its rails, and the first board of the other laps their"
+                            + " edges; where the corner is not square, bevel the edges to meet.");
         }
+    }
+
+    private void posts(StringBuilder text) {
+        section(text, "4. POSTS AND HOLES", PostTable.of(plan, tape));
+        notes(
+                text,
+                "Along: level distance from the middle of the side's first post; keep the tape level. Post middles stand "
+                        + tape.format(half()) + " inside the string.",
+                "Exposed: from the ground at the post to its top. Set posts uncut, corner and gate posts first, and brace"
+                        + " them plumb until the concrete has hardened; then mark each top plumb from the ground at its"
+                        + " post, sight from post to post, and cut.",
+                "Post length is the least that will do. Holes are as deep as the post in the ground and the gravel under"
+                        + " it.");
     }
 
     private void rails(StringBuilder text) {
         section(text, "5. RAILS", RailTable.of(plan, tape));
-        text.append("  Marks are the TOP of each rail above the ground at the post, plumb, from the bottom rail up.\n")
-                .append("  Rails sit on the outside face of the posts and meet on the middle of line posts. Lengths are"
-                        + " along the slope;\n")
-                .append(
-                        "  at a corner to the long point. Cut both ends off square by the angle given, so that they stand"
-                                + " plumb.\n");
+        notes(
+                text,
+                "Marks are the TOP of each rail above the ground at the post, plumb, from the bottom rail up.",
+                "Rails sit on the outside face of the posts and meet on the middle of line posts. Lengths are along the"
+                        + " slope; at a corner to the long point.",
+                "Cut both ends off square by the angle given, slanting the same way, so that they stand plumb; ends at a"
+                        + " corner are mitred as well (section 3).");
     }
 
     private void boards(StringBuilder text) {
@@ -265,21 +217,21 @@ public final class BuildSheet {
                             BoardTable.fit(layout)));
         }
         section(text, "6. BOARDS", table);
-        text.append(
-                        "  Begins: how far the boarding begins before the middle of the stretch's first post. Set each board"
-                                + " to its mark in boards.csv:\n")
-                .append(
-                        "  the level distance from that beginning to the edge of the board nearer to it. Carry marks down"
-                                + " plumb; do not tape them along a\n")
-                .append("  sloping rail, and do not add gaps up. A full board stands at every corner, end and gate.\n")
-                .append("  Board bottoms stand ")
-                .append(tape.format(plan.style().rack().clearance()))
-                .append(" above the ground at the posts unless the findings say otherwise.\n");
+        notes(
+                text,
+                "Begins: how far the boarding begins before the middle of the stretch's first post.",
+                "Set each board to its mark in boards.csv: the level distance from that beginning to the edge of the board"
+                        + " nearer to it. Carry marks down plumb; do not tape them along a sloping rail, and do not add gaps"
+                        + " up.",
+                "A full board stands at every corner, end and gate. Board bottoms stand "
+                        + tape.format(plan.style().rack().clearance())
+                        + " above the ground at the posts unless the findings say otherwise.");
         if (plan.stretches().stream()
                 .anyMatch(stretch -> !stretch.boardsAtPosts().isEmpty())) {
-            text.append(
-                    "  At posts: boards of the inside face stop at the posts, which stand in their plane; boards.csv"
-                            + " says what is kept of each.\n");
+            notes(
+                    text,
+                    "At posts: boards of the inside face stop at the posts, which stand in their plane; boards.csv says"
+                            + " what is kept of each.");
         }
     }
 
@@ -291,21 +243,22 @@ public final class BuildSheet {
         for (GateBay gate : plan.gates()) {
             text.append(GateText.of(gate, plan, tape));
         }
-        text.append(
-                        "  Hang each frame between its posts, its outside face flush with theirs, to swing into the lot. Check"
-                                + " that the ground inside\n")
-                .append(
-                        "  stays clear of the leaf through the whole swing: the plan takes it as level across the fence.\n")
-                .append("  The weight of the leaf is not counted in the footing: set gate posts no less deep than their"
-                        + " neighbours.\n");
+        notes(
+                text,
+                "Hang each frame between its posts, its outside face flush with theirs, to swing into the lot. Check that"
+                        + " the ground inside stays clear of the leaf through the whole swing: the plan takes it as level"
+                        + " across the fence.",
+                "The weight of the leaf is not counted in the footing: set gate posts no less deep than their"
+                        + " neighbours.");
     }
 
     private void shopping(StringBuilder text) {
         section(text, "8. TO BUY", materials(takeoff));
         section(text, "9. CUT LIST", CutTable.of(takeoff, tape));
-        text.append("  One line a stick; the pieces in the order of the cuts. The saw takes ")
-                .append(tape.format(takeoff.spec().kerf()))
-                .append(" at each.\n");
+        notes(
+                text,
+                "Each line is one or more sticks cut alike; the pieces in the order of the cuts. The saw takes "
+                        + tape.format(takeoff.spec().kerf()) + " at each.");
     }
 
     static TextTable materials(Takeoff takeoff) {
@@ -318,6 +271,13 @@ public final class BuildSheet {
 
     private static void section(StringBuilder text, String title, TextTable table) {
         text.append('\n').append(title).append('\n').append(table.toText("  "));
+    }
+
+    /** Sentences under a table, each starting a line. */
+    private static void notes(StringBuilder text, String... sentences) {
+        for (String sentence : sentences) {
+            wrap(text, "  ", sentence);
+        }
     }
 
     private static void wrap(StringBuilder text, String bullet, String paragraph) {

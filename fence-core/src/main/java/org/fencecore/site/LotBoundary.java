@@ -79,15 +79,15 @@ public final class LotBoundary {
         List<Finding> findings = new ArrayList<>();
         if (closure.precision().compareTo(WORST_PRECISION) > 0) {
             findings.add(Finding.blocker("lot-does-not-close", "lot", "the courses do not close: " + closure)
-                    .remedy("compare every bearing and distance with the deed; a lot should close to 1 part in "
+                    .withRemedy("compare every bearing and distance with the deed; a lot should close to 1 part in "
                             + oneIn(FAIR_PRECISION) + " or better")
-                    .source(Citation.COMMON_PRACTICE));
+                    .withSource(Citation.COMMON_PRACTICE));
             return new LotBoundary(calls, closure, Optional.empty(), List.copyOf(findings));
         }
         if (closure.precision().compareTo(FAIR_PRECISION) > 0) {
             findings.add(Finding.warning("lot-closes-poorly", "lot", "the courses close poorly: " + closure)
-                    .remedy("compare every bearing and distance with the deed before setting stakes")
-                    .source(Citation.COMMON_PRACTICE));
+                    .withRemedy("compare every bearing and distance with the deed before setting stakes")
+                    .withSource(Citation.COMMON_PRACTICE));
         }
         Polygon adjusted = Polygon.of(adjust(calls, traverse, closure));
         Optional<SelfCrossing> crossing = adjusted.firstSelfCrossing();
@@ -99,7 +99,7 @@ public final class LotBoundary {
                             "side " + (at.side() + 1) + " crosses side " + (at.otherSide() + 1) + " at east "
                                     + DEED_FEET.format(at.place().east()) + ", north "
                                     + DEED_FEET.format(at.place().north()) + " of the first corner")
-                    .remedy("put the courses in the order in which they go round the lot, and check the bearings"
+                    .withRemedy("put the courses in the order in which they go round the lot, and check the bearings"
                             + " of these two"));
             return new LotBoundary(calls, closure, Optional.empty(), List.copyOf(findings));
         }

@@ -204,7 +204,7 @@ public final class SlopeFit {
                                 + Written.tape(above.minus(spec.clearance()))
                                 + " more than the clearance, to stay " + Written.tape(spec.minimumClearance())
                                 + " clear of the ground at " + Written.station(nearest.minStation()))
-                .remedy("build it so, or take the high spot down"));
+                .withRemedy("build it so, or take the high spot down"));
     }
 
     private Optional<Finding> wideGap(int index) {
@@ -220,7 +220,7 @@ public final class SlopeFit {
                                 + Written.tape(gap.max().minus(spec.maximumClearance()), Rounding.UP)
                                 + " over the maximum of "
                                 + Written.tape(spec.maximumClearance()))
-                .remedy("fill the low spot, or close the gap with a kick board"));
+                .withRemedy("fill the low spot, or close the gap with a kick board"));
     }
 
     private Optional<Finding> steepBay(int index) {
@@ -232,7 +232,7 @@ public final class SlopeFit {
                             place(index),
                             "lifted over the high spots, the bay has a grade of " + Written.percent(grade)
                                     + ", and a racked bay takes up to 100 %")
-                    .remedy("take the high spot down, or set a post on it"));
+                    .withRemedy("take the high spot down, or set a post on it"));
         }
         if (grade.abs().compareTo(limit) > 0) {
             return Optional.of(Finding.warning(
@@ -240,7 +240,7 @@ public final class SlopeFit {
                             place(index),
                             "the grade of " + Written.percent(grade) + " is over the " + Written.percent(limit)
                                     + " the bays can rack")
-                    .remedy("step this bay, or use rails and fixings that rack further"));
+                    .withRemedy("step this bay, or use rails and fixings that rack further"));
         }
         return Optional.empty();
     }

@@ -189,7 +189,7 @@ public final class FenceStyle {
         private static final Length TALLEST = Length.ofFeet(20);
 
         private BoardPattern pattern =
-                BoardPattern.shadowbox(Length.ofInches(5.5)).lap(Length.ofInches(1));
+                BoardPattern.shadowbox(Length.ofInches(5.5)).withLap(Length.ofInches(1));
         private RailSpec rails = RailSpec.builder().build();
         private RackSpec rack = RackSpec.builder().build();
         private GateSpec gate = GateSpec.builder().build();

@@ -167,7 +167,7 @@ public final class Takeoff {
                             "plan",
                             "the plan has " + blockers + (blockers == 1 ? " blocker" : " blockers")
                                     + ", and what could not be laid out is not counted here")
-                    .remedy("settle them first, then take off again"));
+                    .withRemedy("settle them first, then take off again"));
         }
         findings.sort(Comparator.comparing(Finding::severity).reversed());
         return List.copyOf(findings);
@@ -205,8 +205,8 @@ public final class Takeoff {
                         places(pieces),
                         "the " + piece.kind() + " takes " + needed + ", and the longest " + lumber + " sold is "
                                 + Written.stock(longest))
-                .remedy(remedy)
-                .source(Citation.GEOMETRY);
+                .withRemedy(remedy)
+                .withSource(Citation.GEOMETRY);
     }
 
     /**

@@ -11,7 +11,7 @@ import org.jspecify.annotations.Nullable;
  *
  * <pre>{@code
  * Finding.warning("rack-limit", "bay 3", "the grade of 24 % is over the 20 % the panels can rack")
- *         .remedy("step this bay, or put a post between")
+ *         .withRemedy("step this bay, or put a post between")
  * }</pre>
  */
 public final class Finding {
@@ -82,7 +82,7 @@ public final class Finding {
      * @param newRemedy what the builder or designer can do about it
      * @return a finding with that remedy
      */
-    public Finding remedy(String newRemedy) {
+    public Finding withRemedy(String newRemedy) {
         return new Finding(severity, code, place, message, newRemedy, source);
     }
 
@@ -92,7 +92,7 @@ public final class Finding {
      * @param newSource where the rule comes from
      * @return a finding with that source
      */
-    public Finding source(Citation newSource) {
+    public Finding withSource(Citation newSource) {
         return new Finding(severity, code, place, message, remedy, Objects.requireNonNull(newSource, "newSource"));
     }
 

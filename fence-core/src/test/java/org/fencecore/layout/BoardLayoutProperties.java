@@ -255,7 +255,7 @@ class BoardLayoutProperties {
         return Arbitraries.oneOf(
                 inSections(sideBySide()),
                 inSections(spaced()),
-                inSections(spaced().map(BoardPattern::gapAtEnds)),
+                inSections(spaced().map(BoardPattern::withGapAtEnds)),
                 shadowboxes());
     }
 
@@ -266,18 +266,18 @@ class BoardLayoutProperties {
                     double[] laps = sorted(a, b, c);
                     // Laps of up to 0.49 of a board.
                     return BoardPattern.shadowbox(Length.ofNanometres(width))
-                            .laps(
+                            .withLaps(
                                     share(width, 0.49 * laps[0]),
                                     share(width, 0.49 * laps[1]),
                                     share(width, 0.49 * laps[2]))
-                            .smallestPart(part);
+                            .withSmallestPart(part);
                 }));
     }
 
     private static Arbitrary<BoardPattern> sideBySide() {
         return Combinators.combine(widths(), parts())
                 .as((width, part) ->
-                        BoardPattern.sideBySide(Length.ofNanometres(width)).smallestPart(part));
+                        BoardPattern.sideBySide(Length.ofNanometres(width)).withSmallestPart(part));
     }
 
     private static Arbitrary<BoardPattern> spaced() {
@@ -285,8 +285,11 @@ class BoardLayoutProperties {
                 .as((width, a, b, c, part) -> {
                     double[] gaps = sorted(a, b, c);
                     return BoardPattern.sideBySide(Length.ofNanometres(width))
-                            .gaps(share(width, 1.5 * gaps[0]), share(width, 1.5 * gaps[1]), share(width, 1.5 * gaps[2]))
-                            .smallestPart(part);
+                            .withGaps(
+                                    share(width, 1.5 * gaps[0]),
+                                    share(width, 1.5 * gaps[1]),
+                                    share(width, 1.5 * gaps[2]))
+                            .withSmallestPart(part);
                 });
     }
 

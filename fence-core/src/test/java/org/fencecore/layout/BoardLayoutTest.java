@@ -38,7 +38,7 @@ class BoardLayoutTest {
      */
     @Test
     void aShadowboxWorkedByHand() {
-        BoardPattern pattern = BoardPattern.shadowbox(Length.ofInches(5.5)).lap(Length.ofInches(1));
+        BoardPattern pattern = BoardPattern.shadowbox(Length.ofInches(5.5)).withLap(Length.ofInches(1));
         BoardLayout layout = BoardLayout.fit(Length.parse("7 ft 10 1/2 in"), pattern);
 
         assertThat(layout.choice()).isEqualTo(Fitting.FULL_BOARDS);
@@ -176,7 +176,7 @@ class BoardLayoutTest {
 
     @Test
     void withoutRippingAShortSectionBreaksTheRules() {
-        BoardPattern whole = TIGHT.smallestPart(Ratio.of(1));
+        BoardPattern whole = TIGHT.withSmallestPart(Ratio.of(1));
 
         // 2 boards leave 2 1/2 in, 3 are 3 in too long.
         BoardLayout layout = BoardLayout.fit(in(13.5), whole);
@@ -200,8 +200,9 @@ class BoardLayoutTest {
 
     @Test
     void fullBoardsThatMissTheRangeByLessAreTaken() {
-        BoardPattern pattern =
-                BoardPattern.spaced(in(4), in(1)).gaps(in(0.75), in(1), in(1)).smallestPart(Ratio.of(1));
+        BoardPattern pattern = BoardPattern.spaced(in(4), in(1))
+                .withGaps(in(0.75), in(1), in(1))
+                .withSmallestPart(Ratio.of(1));
 
         // 3 boards leave (14.5 - 12) / 2 = 1.25, a quarter over; 4 are too long.
         assertThat(BoardLayout.fit(in(14.5), pattern).row(Face.OUTSIDE).gap()).isEqualTo(in(1.25));
@@ -214,7 +215,7 @@ class BoardLayoutTest {
     @Test
     void ofTwoCountsAsNearTheSmallerIsTaken() {
         // 2 boards leave 4 in and 3 leave none, either 2 in off the preferred.
-        BoardPattern pattern = BoardPattern.spaced(in(4), in(2)).gaps(in(0), in(2), in(4));
+        BoardPattern pattern = BoardPattern.spaced(in(4), in(2)).withGaps(in(0), in(2), in(4));
 
         assertThat(BoardLayout.fit(in(12), pattern).count()).isEqualTo(2);
     }
@@ -235,7 +236,7 @@ class BoardLayoutTest {
     void aGapUnderTheRangeByAPartOfANanometreIsFound() {
         // 4 boards with 3 gaps of 1 in, and a nanometre short.
         BoardPattern pattern =
-                BoardPattern.spaced(in(4), in(1)).gaps(in(1), in(1), in(1)).smallestPart(Ratio.of(1));
+                BoardPattern.spaced(in(4), in(1)).withGaps(in(1), in(1), in(1)).withSmallestPart(Ratio.of(1));
         BoardLayout layout = BoardLayout.fit(in(19).minus(Length.ofNanometres(1)), pattern);
 
         assertThat(layout.row(Face.OUTSIDE).gap()).isEqualTo(in(1));
@@ -246,7 +247,7 @@ class BoardLayoutTest {
     @Test
     void gapsAtTheEndsEqualThoseBetween() {
         BoardLayout layout =
-                BoardLayout.fit(in(20), BoardPattern.spaced(in(3.5), in(2)).gapAtEnds());
+                BoardLayout.fit(in(20), BoardPattern.spaced(in(3.5), in(2)).withGapAtEnds());
 
         // 3 boards: (20 - 10.5) / 4 = 2.375; 4 boards: (20 - 14) / 5 = 1.2.
         assertThat(layout.marks()).containsExactly(in(2.375), in(8.25), in(14.125));
@@ -299,7 +300,7 @@ class BoardLayoutTest {
     @Test
     void theLargestSectionDoesNotOverflow() {
         Length widest = Length.ofMetres(100);
-        BoardPattern pattern = BoardPattern.sideBySide(widest).gaps(Length.ZERO, widest, widest);
+        BoardPattern pattern = BoardPattern.sideBySide(widest).withGaps(Length.ZERO, widest, widest);
         Length length = widest.times(2 * 10_000_000 - 1);
         BoardRow row = BoardLayout.fit(length, pattern).row(Face.OUTSIDE);
 
@@ -309,7 +310,7 @@ class BoardLayoutTest {
         assertThat(row.marks().get(5_000_000)).isEqualTo(widest.times(10_000_000));
 
         // At the other end of the scale the gap may be far wider than the board.
-        BoardPattern wires = BoardPattern.sideBySide(Length.ofNanometres(1)).gaps(Length.ZERO, widest, widest);
+        BoardPattern wires = BoardPattern.sideBySide(Length.ofNanometres(1)).withGaps(Length.ZERO, widest, widest);
         Length shorter = widest.times(9_999_999);
         BoardRow wire = BoardLayout.fit(shorter, wires).row(Face.OUTSIDE);
         assertThat(wire.boards().get(wire.count() - 1).right()).isEqualTo(shorter);
@@ -342,7 +343,7 @@ class BoardLayoutTest {
         return switch (name) {
             case "SHADOWBOX" -> SHADOWBOX;
             case "TIGHT" -> TIGHT;
-            default -> BoardPattern.spaced(in(1.5), in(4)).gapAtEnds();
+            default -> BoardPattern.spaced(in(1.5), in(4)).withGapAtEnds();
         };
     }
 
@@ -407,16 +408,16 @@ class BoardLayoutTest {
         assertThat(SHADOWBOX.mostGap()).isEqualTo(in(4));
         assertThat(SHADOWBOX.minimumLength()).isEqualTo(in(13.5));
         assertThat(SHADOWBOX.smallestPart()).isEqualTo(Ratio.of(0.5));
-        assertThat(SHADOWBOX.lap(in(2)).leastGap()).isEqualTo(in(5.5 - 2 * 2.375));
+        assertThat(SHADOWBOX.withLap(in(2)).leastGap()).isEqualTo(in(5.5 - 2 * 2.375));
         assertThat(BoardPattern.shadowbox(in(3.5)).preferredGap()).isEqualTo(in(1.75));
         assertThat(TIGHT.mostGap()).isEqualTo(in(0.125));
         assertThat(TIGHT.minimumLength()).isEqualTo(in(11));
         assertThat(BoardPattern.spaced(in(3.5), in(2)).mostGap()).isEqualTo(in(3));
-        assertThat(BoardPattern.spaced(in(3.5), in(2)).gapAtEnds().minimumLength())
+        assertThat(BoardPattern.spaced(in(3.5), in(2)).withGapAtEnds().minimumLength())
                 .isEqualTo(in(5.5));
         assertThat(SHADOWBOX)
-                .isEqualTo(BoardPattern.shadowbox(in(5.5)).lap(in(1)))
-                .isNotEqualTo(SHADOWBOX.lap(in(1.25)));
+                .isEqualTo(BoardPattern.shadowbox(in(5.5)).withLap(in(1)))
+                .isNotEqualTo(SHADOWBOX.withLap(in(1.25)));
         assertThat(SHADOWBOX).hasToString("boards 5 1/2\" wide, shadowbox, gaps 2 1/2\" to 4\", 3 1/2\" preferred");
     }
 
@@ -425,7 +426,7 @@ class BoardLayoutTest {
         assertRefused(
                 () -> BoardLayout.fit(in(5), TIGHT), "clearLength was 5 in", "5 1/2 in or more", "narrower boards");
         assertRefused(
-                () -> BoardLayout.fit(in(4), BoardPattern.spaced(in(1.5), in(4)).gapAtEnds()),
+                () -> BoardLayout.fit(in(4), BoardPattern.spaced(in(1.5), in(4)).withGapAtEnds()),
                 "clearLength was 4 in",
                 "5 1/2 in or more");
         assertRefused(() -> BoardPattern.sideBySide(Length.ZERO), "width was 0 in", "over 0 and up to 100 m");
@@ -433,17 +434,19 @@ class BoardLayoutTest {
         assertRefused(() -> BoardPattern.sideBySide(Length.ofMetres(101)), "width was", "100 m");
         assertRefused(() -> BoardPattern.spaced(WIDTH, Length.ZERO), "preferredGap was 0 in", "sideBySide");
         assertRefused(() -> BoardPattern.spaced(WIDTH, Length.ofMetres(90)), "135000 mm", "0 to 100 m");
-        assertRefused(() -> SHADOWBOX.lap(in(2.75)), "lap was 2 3/4 in", "5 1/2 in wide", "under half a board");
-        assertRefused(() -> SHADOWBOX.lap(in(-1)), "lap was -1 in");
-        assertRefused(() -> SHADOWBOX.laps(in(0.5), in(1), in(3)), "most lap was 3 in");
-        assertRefused(() -> SHADOWBOX.laps(in(1.5), in(1), in(2)), "lap were 1 1/2 in, 1 in and 2 in", "rising order");
-        assertRefused(() -> TIGHT.lap(in(1)), "lap was 1 in", "side by side", "use gaps");
-        assertRefused(() -> TIGHT.gaps(in(1), in(0.5), in(0.25)), "gap were 1 in, 1/2 in and 1/4 in", "rising order");
-        assertRefused(() -> TIGHT.gaps(in(-1), in(0), in(1)), "-1 in to 1 in", "0 to 100 m");
-        assertRefused(() -> SHADOWBOX.gaps(in(1), in(2), in(3)), "shadowbox", "use laps");
-        assertRefused(SHADOWBOX::gapAtEnds, "shadowbox", "use spaced or sideBySide");
-        assertRefused(() -> TIGHT.smallestPart(Ratio.ZERO), "part was 0", "over 0 and up to 1");
-        assertRefused(() -> TIGHT.smallestPart(Ratio.of(1.01)), "part was 1.01");
+        assertRefused(() -> SHADOWBOX.withLap(in(2.75)), "lap was 2 3/4 in", "5 1/2 in wide", "under half a board");
+        assertRefused(() -> SHADOWBOX.withLap(in(-1)), "lap was -1 in");
+        assertRefused(() -> SHADOWBOX.withLaps(in(0.5), in(1), in(3)), "most lap was 3 in");
+        assertRefused(
+                () -> SHADOWBOX.withLaps(in(1.5), in(1), in(2)), "lap were 1 1/2 in, 1 in and 2 in", "rising order");
+        assertRefused(() -> TIGHT.withLap(in(1)), "lap was 1 in", "side by side", "use gaps");
+        assertRefused(
+                () -> TIGHT.withGaps(in(1), in(0.5), in(0.25)), "gap were 1 in, 1/2 in and 1/4 in", "rising order");
+        assertRefused(() -> TIGHT.withGaps(in(-1), in(0), in(1)), "-1 in to 1 in", "0 to 100 m");
+        assertRefused(() -> SHADOWBOX.withGaps(in(1), in(2), in(3)), "shadowbox", "use laps");
+        assertRefused(SHADOWBOX::withGapAtEnds, "shadowbox", "use spaced or sideBySide");
+        assertRefused(() -> TIGHT.withSmallestPart(Ratio.ZERO), "part was 0", "over 0 and up to 1");
+        assertRefused(() -> TIGHT.withSmallestPart(Ratio.of(1.01)), "part was 1.01");
     }
 
     private static void assertRefused(ThrowingCallable call, String... parts) {

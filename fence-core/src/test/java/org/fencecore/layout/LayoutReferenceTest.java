@@ -24,8 +24,9 @@ class LayoutReferenceTest {
             String ends,
             int count,
             String gap) {
-        BoardPattern pattern = BoardPattern.spaced(in(width), in(preferred)).gaps(in(least), in(preferred), in(most));
-        BoardLayout layout = BoardLayout.fit(in(length), ends.equals("gap") ? pattern.gapAtEnds() : pattern);
+        BoardPattern pattern =
+                BoardPattern.spaced(in(width), in(preferred)).withGaps(in(least), in(preferred), in(most));
+        BoardLayout layout = BoardLayout.fit(in(length), ends.equals("gap") ? pattern.withGapAtEnds() : pattern);
 
         assertThat(layout.count()).isEqualTo(count);
         assertThat(layout.fullCount()).isEqualTo(count);
@@ -42,7 +43,9 @@ class LayoutReferenceTest {
 
         BoardLayout layout = BoardLayout.fit(
                 in(105),
-                BoardPattern.spaced(in(1.5), in(5)).gaps(in(0), in(5), in(5)).gapAtEnds());
+                BoardPattern.spaced(in(1.5), in(5))
+                        .withGaps(in(0), in(5), in(5))
+                        .withGapAtEnds());
         assertThat(layout.boards()
                         .get(15)
                         .right()
@@ -59,8 +62,8 @@ class LayoutReferenceTest {
      */
     @Test
     void gapsAtTheEndsAreBoardsAtTheEndsOfALongerOpening() {
-        BoardPattern pattern = BoardPattern.spaced(in(1.5), in(4)).gaps(in(0), in(4), in(4));
-        BoardLayout between = BoardLayout.fit(in(72), pattern.gapAtEnds());
+        BoardPattern pattern = BoardPattern.spaced(in(1.5), in(4)).withGaps(in(0), in(4), in(4));
+        BoardLayout between = BoardLayout.fit(in(72), pattern.withGapAtEnds());
         BoardLayout over = BoardLayout.fit(in(72 + 2 * 1.5), pattern);
 
         assertThat(over.count()).isEqualTo(between.count() + 2);
@@ -72,7 +75,7 @@ class LayoutReferenceTest {
     /** Common practice, no source: 5 1/2 in boards that lap 1 in on each side are 3 1/2 in apart. */
     @Test
     void boardsOf5AndAHalfThatLap1AreThreeAndAHalfApart() {
-        BoardPattern pattern = BoardPattern.shadowbox(in(5.5)).lap(in(1));
+        BoardPattern pattern = BoardPattern.shadowbox(in(5.5)).withLap(in(1));
         // Ten boards and nine gaps of that fill 86.5 in.
         BoardLayout layout = BoardLayout.fit(in(86.5), pattern);
 

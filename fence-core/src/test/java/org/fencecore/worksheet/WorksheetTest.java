@@ -54,8 +54,8 @@ class WorksheetTest {
     @Test
     void aFindingTellsWhatWhereAndTheWayOut() {
         Finding finding = Finding.warning("rack-limit", "bay 3", "the grade of 24 % is over 20 %")
-                .remedy("step this bay")
-                .source(Citation.of("a code", "section 1", "2020"))
+                .withRemedy("step this bay")
+                .withSource(Citation.of("a code", "section 1", "2020"))
                 .within("side 2");
         assertThat(finding.place()).isEqualTo("side 2, bay 3");
         assertThat(finding)
