@@ -160,10 +160,10 @@ final class RunDraft {
         }
         SlopeFit slope = SlopeFit.rack(ground, at, style.rack());
         tell(slope.findings(), stretchName(first));
+        Profile bottom = slope.bottomLine();
         for (int post = 0; post < at.size(); post++) {
             posts.get(first + post)
-                    .reach(slope.bottomLine()
-                            .elevationAt(at.get(post))
+                    .reach(bottom.elevationAt(at.get(post))
                             .plus(style.rails().boardLength())
                             .plus(style.postAboveBoards()));
         }

@@ -439,11 +439,11 @@ class BoardLayoutTest {
         assertRefused(() -> SHADOWBOX.withLaps(in(0.5), in(1), in(3)), "most lap was 3 in");
         assertRefused(
                 () -> SHADOWBOX.withLaps(in(1.5), in(1), in(2)), "lap were 1 1/2 in, 1 in and 2 in", "rising order");
-        assertRefused(() -> TIGHT.withLap(in(1)), "lap was 1 in", "side by side", "use gaps");
+        assertRefused(() -> TIGHT.withLap(in(1)), "lap was 1 in", "side by side", "use withGaps");
         assertRefused(
                 () -> TIGHT.withGaps(in(1), in(0.5), in(0.25)), "gap were 1 in, 1/2 in and 1/4 in", "rising order");
         assertRefused(() -> TIGHT.withGaps(in(-1), in(0), in(1)), "-1 in to 1 in", "0 to 100 m");
-        assertRefused(() -> SHADOWBOX.withGaps(in(1), in(2), in(3)), "shadowbox", "use laps");
+        assertRefused(() -> SHADOWBOX.withGaps(in(1), in(2), in(3)), "shadowbox", "use withLaps");
         assertRefused(SHADOWBOX::withGapAtEnds, "shadowbox", "use spaced or sideBySide");
         assertRefused(() -> TIGHT.withSmallestPart(Ratio.ZERO), "part was 0", "over 0 and up to 1");
         assertRefused(() -> TIGHT.withSmallestPart(Ratio.of(1.01)), "part was 1.01");
