@@ -130,6 +130,20 @@ public final class FencePlan {
     /**
      * Returns all that is wrong with the design or worth knowing, most serious first.
      *
+     * <p>Each has a code that programs can rely on. Besides those of the lot and of the trade modules, which keep theirs,
+     * a plan has these:
+     *
+     * <ul>
+     *   <li>blockers of the lot and the ground: {@code lot-too-narrow}, {@code no-ground}, {@code ground-not-covered},
+     *       {@code ground-does-not-meet} (a warning up to 1 ft), {@code ground-too-steep};
+     *   <li>blockers of posts and boards: {@code posts-collide}, {@code post-too-tall}, {@code post-below-ground},
+     *       {@code too-many-posts}, {@code too-short-for-boards}, {@code too-many-boards};
+     *   <li>blockers of gates: {@code gate-without-fence}, {@code gate-wider-than-run}, {@code gate-off-run},
+     *       {@code gates-overlap}, {@code gate-leaves-no-post}, {@code gate-too-narrow};
+     *   <li>warnings: {@code over-the-boundary}, {@code holes-run-together}, {@code gate-gap};
+     *   <li>notes: {@code ground-continued}, {@code gate-moved}.
+     * </ul>
+     *
      * @return the findings, unmodifiable
      */
     public List<Finding> findings() {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeMap;
 import org.fencecore.geometry.Interval;
@@ -55,6 +56,8 @@ public final class FencePlanner {
      * @return the plan with all findings; a plan without runs when the lot cannot be laid out
      */
     public static FencePlan plan(Site site, FenceStyle style) {
+        Objects.requireNonNull(site, "site");
+        Objects.requireNonNull(style, "style");
         List<Finding> findings = new ArrayList<>(site.lot().findings());
         PostBook book = new PostBook(site, style);
         List<RunDraft> drafts = new ArrayList<>();

@@ -46,6 +46,7 @@ public final class BuildPacket {
      *
      * @param plan the plan, buildable or not
      * @return the packet
+     * @throws IllegalArgumentException if the plan has more pieces than {@link Takeoff#of(FencePlan)} lists
      */
     public static BuildPacket of(FencePlan plan) {
         return new BuildPacket(plan, Takeoff.of(plan), TapeFormat.feetAndInches(16), Paper.LETTER);

@@ -172,13 +172,12 @@ public final class GateLocation {
          * Returns the gate's place.
          *
          * @return the gate
-         * @throws IllegalStateException if the place or the opening was not said
-         * @throws IllegalArgumentException if the side is under 1, the place is negative or the opening is not over
+         * @throws IllegalArgumentException if the place or the opening was not said, the side is under 1, the place is negative or the opening is not over
          *     zero and up to 100 ft
          */
         public GateLocation build() {
             if (centre == null || clearOpening == null) {
-                throw new IllegalStateException(
+                throw new IllegalArgumentException(
                         name + " has no place or no opening; call centredAt and clearOpening before build");
             }
             if (side < 1) {

@@ -295,11 +295,11 @@ public final class Site {
          * Returns the site.
          *
          * @return the site
-         * @throws IllegalStateException if no side is fenced
+         * @throws IllegalArgumentException if no side is fenced
          */
         public Site build() {
             if (fencedSides.isEmpty()) {
-                throw new IllegalStateException("no side is fenced; call fenceOn with at least one side");
+                throw new IllegalArgumentException("no side is fenced; call fenceOn with at least one side");
             }
             return new Site(this);
         }

@@ -160,11 +160,11 @@ public final class Worksheet {
          * Returns the worksheet.
          *
          * @return the worksheet
-         * @throws IllegalStateException if no line was added
+         * @throws IllegalArgumentException if no line was added
          */
         public Worksheet build() {
             if (lines.isEmpty()) {
-                throw new IllegalStateException("worksheet '" + title + "' has no lines; add at least one");
+                throw new IllegalArgumentException("worksheet '" + title + "' has no lines; add at least one");
             }
             return new Worksheet(title, List.copyOf(lines));
         }

@@ -2,7 +2,6 @@ package org.fencecore.site;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
-import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 
 import java.util.List;
 import org.fencecore.Plans;
@@ -100,7 +99,9 @@ class SiteTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Site.on(LOT).windPressure(Pressure.ofPsf(-1)))
                 .withMessageContaining("-1 psf");
-        assertThatIllegalStateException().isThrownBy(() -> Site.on(LOT).build()).withMessageContaining("fenceOn");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Site.on(LOT).build())
+                .withMessageContaining("fenceOn");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Site.on(LOT).gate(Plans.gate("g", 1, 10, 48)).gate(Plans.gate("g", 2, 10, 48)))
                 .withMessageContaining("two gates");
@@ -116,7 +117,7 @@ class SiteTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> GateLocation.named(" "))
                 .withMessageContaining("name");
-        assertThatIllegalStateException()
+        assertThatIllegalArgumentException()
                 .isThrownBy(() -> GateLocation.named("g").onSide(1).build())
                 .withMessageContaining("centredAt");
     }

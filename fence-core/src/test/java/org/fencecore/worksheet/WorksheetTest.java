@@ -2,7 +2,6 @@ package org.fencecore.worksheet;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
-import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 
 import org.fencecore.units.Length;
 import org.junit.jupiter.api.Test;
@@ -43,7 +42,7 @@ class WorksheetTest {
 
     @Test
     void aWorksheetSaysSomething() {
-        assertThatIllegalStateException()
+        assertThatIllegalArgumentException()
                 .isThrownBy(() -> Worksheet.titled("Empty").build());
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new WorkLine(" ", "", "", 1, "1", Citation.GEOMETRY))
