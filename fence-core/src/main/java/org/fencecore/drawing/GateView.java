@@ -116,8 +116,8 @@ public final class GateView {
         drawing.add(new Outline(Layer.GATE_BRACE, outline.corners()));
         drawing.add(Label.on(
                         outline.middle(),
-                        "brace " + Notes.TAPE.format(brace.length()) + ", cut " + degrees(brace.railCut())
-                                + " to rail, " + degrees(brace.stileCut()) + " to stile")
+                        "brace " + Notes.TAPE.format(brace.length()) + ", off square " + degrees(brace.railCut())
+                                + " rail, " + degrees(brace.stileCut()) + " stile")
                 .withTurn(outline.direction()));
     }
 

@@ -125,7 +125,7 @@ public final class PostSpacing {
         return List.of(Finding.note(
                         "bay-short",
                         "posts",
-                        bays + (bays == 1 ? " bay of " : " bays are ") + Written.tape(spacing(), Rounding.DOWN)
+                        bays + (bays == 1 ? " bay of " : " bays are ") + Written.tape(spacing())
                                 + ", under the minimum of "
                                 + Written.tape(minimum)
                                 + "; " + fewer)

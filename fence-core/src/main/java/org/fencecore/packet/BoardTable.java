@@ -1,8 +1,6 @@
 package org.fencecore.packet;
 
-import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import org.fencecore.BoardAtPost;
 import org.fencecore.FencePlan;
@@ -13,6 +11,7 @@ import org.fencecore.layout.BoardPlacement;
 import org.fencecore.layout.Face;
 import org.fencecore.units.Length;
 import org.fencecore.units.tape.TapeFormat;
+import org.jspecify.annotations.Nullable;
 
 /** Every board with its mark: where its left edge goes, from the start of its stretch or the left edge of its gate. */
 final class BoardTable {
@@ -23,63 +22,48 @@ final class BoardTable {
         TextTable table = TextTable.of("where", "measured from", "face", "board", "mark", "width", "kind");
         for (Stretch stretch : plan.stretches()) {
             String from = tape.format(before(stretch)) + " before the middle of " + stretch.from();
+            Rows rows = new Rows(table, stretch.toString(), from, tape);
             Map<BoardPlacement, BoardAtPost> atPosts = new HashMap<>();
             stretch.boardsAtPosts().forEach(board -> atPosts.put(board.board(), board));
-            stretch.boards().ifPresent(layout -> {
-                for (BoardPlacement board : layout.boards()) {
-                    BoardAtPost atPost = atPosts.get(board);
-                    add(
-                            table,
-                            stretch.toString(),
-                            from,
-                            board,
-                            atPost == null ? kind(board) : kept(atPost, tape),
-                            tape);
-                }
-            });
+            stretch.boards().ifPresent(layout -> layout.boards().forEach(board -> rows.add(board, atPosts.get(board))));
         }
         for (GateBay gate : plan.gates()) {
-            gate.boards()
-                    .ifPresent(layout -> layout.boards()
-                            .forEach(board -> add(
-                                    table,
-                                    gate.name(),
-                                    "left edge of the leaf seen from outside",
-                                    board,
-                                    kind(board),
-                                    tape)));
+            Rows rows = new Rows(table, gate.name(), "left edge of the leaf seen from outside", tape);
+            gate.boards().ifPresent(layout -> layout.boards().forEach(board -> rows.add(board, null)));
         }
         return table;
     }
 
-    private static void add(
-            TextTable table, String where, String from, BoardPlacement board, String kind, TapeFormat tape) {
-        table.row(
-                where,
-                from,
-                board.face() == Face.OUTSIDE ? "outside" : "inside",
-                board.index() + 1,
-                tape.format(board.left()),
-                tape.format(board.width()),
-                kind);
-    }
+    /** Writes the boards of one place, those that meet a post strip by strip. */
+    private record Rows(TextTable table, String where, String from, TapeFormat tape) {
 
-    private static String kind(BoardPlacement board) {
-        return board.isFull() ? "full" : "ripped to this width";
-    }
+        void add(BoardPlacement board, @Nullable BoardAtPost atPost) {
+            if (atPost == null) {
+                row(board, board.left(), board.width(), board.isFull() ? "full" : "ripped");
+                return;
+            }
+            String post = atPost.post().toString();
+            if (atPost.isLeftOut()) {
+                row(board, board.left(), Length.ZERO, "left out, " + post + " stands there");
+            }
+            if (atPost.before().isPositive()) {
+                row(board, board.left(), atPost.before(), "ripped, ends against " + post);
+            }
+            if (atPost.after().isPositive()) {
+                row(board, board.right().minus(atPost.after()), atPost.after(), "ripped, begins against " + post);
+            }
+        }
 
-    private static String kept(BoardAtPost board, TapeFormat tape) {
-        if (board.isLeftOut()) {
-            return "left out, " + board.post() + " stands there";
+        private void row(BoardPlacement board, Length mark, Length width, String kind) {
+            table.row(
+                    where,
+                    from,
+                    board.face() == Face.OUTSIDE ? "outside" : "inside",
+                    board.index() + 1,
+                    tape.format(mark),
+                    tape.format(width),
+                    kind);
         }
-        List<String> strips = new ArrayList<>();
-        if (board.before().isPositive()) {
-            strips.add(tape.format(board.before()) + " before");
-        }
-        if (board.after().isPositive()) {
-            strips.add(tape.format(board.after()) + " after");
-        }
-        return "rip: keep " + String.join(" and ", strips) + " " + board.post();
     }
 
     /** How far the boarding of a stretch begins before the middle of its first post. */
@@ -91,8 +75,15 @@ final class BoardTable {
         return layout.row(Face.OUTSIDE).count();
     }
 
+    /** How many boards a layout has on the inside. */
     static int inside(BoardLayout layout) {
         return layout.count() - outside(layout);
+    }
+
+    /** How many boards of a stretch are left out because a post stands there. */
+    static int leftOut(Stretch stretch) {
+        return (int)
+                stretch.boardsAtPosts().stream().filter(BoardAtPost::isLeftOut).count();
     }
 
     static String fit(BoardLayout layout) {

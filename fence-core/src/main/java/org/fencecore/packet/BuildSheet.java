@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.fencecore.BoardAtPost;
 import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
 import org.fencecore.Run;
@@ -164,7 +165,8 @@ public final class BuildSheet {
                     .append(corners.toText("  "));
             notes(
                     text,
-                    "Set a corner post square to the side whose boards stop.",
+                    "Set a corner post square to the side whose boards stop. Where the corner is not square the post"
+                            + " stands a little proud of the other string: plane it there, or hollow the rail.",
                     "Rails are mitred off square by the angle given, with the long point outside; where a saw does not turn"
                             + " so far, mark and cut by hand.",
                     "The side whose boards stop ends flush with its rails, and the first board of the other laps their"
@@ -198,7 +200,7 @@ public final class BuildSheet {
 
     private void boards(StringBuilder text) {
         TextTable table = TextTable.of(
-                "stretch", "begins", "boarded", "outside", "gap", "inside", "ripped to fill", "at posts", "fit");
+                "stretch", "begins", "boarded", "outside", "gap", "ripped to fill", "inside", "ripped at posts", "fit");
         for (Stretch stretch : plan.stretches()) {
             stretch.boards()
                     .ifPresent(layout -> table.row(
@@ -207,13 +209,13 @@ public final class BuildSheet {
                             tape.format(stretch.boarded().length()),
                             BoardTable.outside(layout),
                             tape.format(BoardTable.gap(layout)),
-                            BoardTable.inside(layout),
                             layout.ripped().isEmpty()
                                     ? "none"
                                     : layout.ripped().stream()
                                             .map(board -> tape.format(board.width()))
                                             .collect(Collectors.joining(", ")),
-                            stretch.boardsAtPosts().size(),
+                            BoardTable.inside(layout) - BoardTable.leftOut(stretch),
+                            stretch.boardsAtPosts().size() - BoardTable.leftOut(stretch),
                             BoardTable.fit(layout)));
         }
         section(text, "6. BOARDS", table);
@@ -230,8 +232,10 @@ public final class BuildSheet {
                 .anyMatch(stretch -> !stretch.boardsAtPosts().isEmpty())) {
             notes(
                     text,
-                    "At posts: boards of the inside face stop at the posts, which stand in their plane; boards.csv says"
-                            + " what is kept of each.");
+                    "Boards of the inside face stop at the posts, which stand in their plane: boards.csv has the strips that"
+                            + " are kept, and leaves out those under "
+                            + tape.format(BoardAtPost.SMALLEST_STRIP)
+                            + ". Against a corner post that stands turned, scribe the strip to fit.");
         }
     }
 
@@ -245,8 +249,8 @@ public final class BuildSheet {
         }
         notes(
                 text,
-                "Hang each frame between its posts, its outside face flush with theirs, to swing into the lot. Check that"
-                        + " the ground inside stays clear of the leaf through the whole swing: the plan takes it as level"
+                "Hang each frame between its posts, its inside face flush with theirs, to swing into the lot on hinges on the"
+                        + " inside. Check that the ground inside stays clear of the leaf through the whole swing: the plan takes it as level"
                         + " across the fence.",
                 "The weight of the leaf is not counted in the footing: set gate posts no less deep than their"
                         + " neighbours.");

@@ -28,7 +28,7 @@ class GateViewTest {
                 .contains("1/2\"", "1/4\"", "frame 5' 4\"", "between rails 4' 9\"")
                 .contains("hinge post", "latch post", "hinge stile 5' 4\"", "latch stile 5' 4\"")
                 .contains("top rail 3' 3 3/4\"", "bottom rail 3' 3 3/4\"")
-                .contains("brace 5' 9 1/2\", cut 34.9° to rail, 55.1° to stile");
+                .contains("brace 5' 9 1/2\", off square 34.9° rail, 55.1° stile");
         assertThat(String.join(" ", sheet.words()))
                 .contains("Square when both diagonals are 6'\u00a07\u00a01/4\".")
                 .contains("seen from outside, boards left off. Hangs between post 24 and post 25");

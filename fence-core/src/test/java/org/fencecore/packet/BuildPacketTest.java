@@ -34,7 +34,7 @@ class BuildPacketTest {
                 .contains("48' 8 1/2\" on 1 side, 8 posts, 7 bays, 0 gates, 131 boards")
                 .containsPattern(
                         "1 +1-2 +6' 11 1/2\" +0\" +0 % +3 +7' 1 1/4\" +0 deg +9 1/2\" \\| 3' 3 3/4\" \\| 5' 10\"")
-                .containsPattern("post 1 to post 8 +1 3/4\" before +49' 0\" +66 +3 7/16\" +65 +none");
+                .containsPattern("post 1 to post 8 +1 3/4\" before +49' 0\" +66 +3 7/16\" +none +65");
     }
 
     @Test
@@ -91,7 +91,22 @@ class BuildPacketTest {
                         "worksheets.txt");
         assertThat(lines(files, "posts.csv")).isEqualTo(1 + plan.posts().size());
         assertThat(lines(files, "rails.csv")).isEqualTo(1 + plan.bays().size());
-        assertThat(lines(files, "boards.csv")).isEqualTo(1 + plan.boards().size());
+        long inTwo = plan.stretches().stream()
+                .flatMap(stretch -> stretch.boardsAtPosts().stream())
+                .filter(board -> board.before().isPositive() && board.after().isPositive())
+                .count();
+        assertThat(lines(files, "boards.csv")).isEqualTo(1 + plan.boards().size() + inTwo);
+    }
+
+    /** Board 10 of the hand-worked side is ripped to the 3.6346 in after post 2, whose edge is 87 in from the beginning. */
+    @Test
+    void aStripBesideAPostHasItsOwnMark() {
+        FencePlan plan = FencePlanner.plan(Plans.levelSide().build(), USUAL);
+        assertThat(BuildPacket.of(plan).files())
+                .extractingByKey("boards.csv", InstanceOfAssertFactories.STRING)
+                .contains(
+                        "post 1 to post 8,\"1 3/4\"\" before the middle of post 1\",inside,10,\"7' 3\"\"\",\"3 5/8\"\"\","
+                                + "\"ripped, begins against post 2\"\n");
     }
 
     private static long lines(Map<String, String> files, String name) {
