@@ -7,6 +7,7 @@ import org.fencecore.style.FenceStyle;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.Warmup;
 
 /**
  * What a whole plan costs, from a garden to five miles: posts, racked bays, boards, two gates and footings of a
@@ -14,6 +15,7 @@ import org.openjdk.jmh.annotations.Setup;
  *
  * <p>{@code java -jar benchmarks/target/benchmarks.jar WholePlan}
  */
+@Warmup(iterations = 10, time = 1)
 public class WholePlanBenchmark extends SteadyBenchmark {
 
     /** How much fence there is, in feet along the lot line; the last is five miles. */
