@@ -29,6 +29,7 @@ public final class Length implements javax.measure.quantity.Length, Comparable<L
     static final long NANOMETRES_PER_MILLIMETRE = 1_000_000L;
     static final long NANOMETRES_PER_METRE = 1_000_000_000L;
     static final long NANOMETRES_PER_INCH = 25_400_000L;
+    private static final long NANOMETRES_PER_SURVEY_FOOT_OR_MORE = 304_800_610L;
     static final long NANOMETRES_PER_FOOT = 12 * NANOMETRES_PER_INCH;
 
     /** Whose square a long holds. */
@@ -116,7 +117,14 @@ public final class Length implements javax.measure.quantity.Length, Comparable<L
      * @throws IllegalArgumentException if not finite or beyond what a length holds
      */
     public static Length ofSurveyFeet(double surveyFeet) {
-        return scaled(surveyFeet, 1200e9 / 3937, "US survey ft");
+        if (!isHeld(surveyFeet * NANOMETRES_PER_SURVEY_FOOT_OR_MORE)) {
+            return scaled(surveyFeet, NANOMETRES_PER_SURVEY_FOOT_OR_MORE, "US survey ft");
+        }
+        // A survey foot is no whole number of nanometres, so that the nearest one is found in decimals, as when read.
+        return ofNanometres(BigDecimal.valueOf(surveyFeet)
+                .multiply(BigDecimal.valueOf(1_200_000_000_000L))
+                .divide(BigDecimal.valueOf(3937), 0, RoundingMode.HALF_UP)
+                .longValueExact());
     }
 
     /**

@@ -53,7 +53,7 @@ class TextProperties {
     }
 
     // Decimal feet of a plat and decimal millimetres of a drawing: the text and the number are the same length.
-    @Property
+    @Property(tries = 5000)
     void textAndNumberAreTheSameLength(@ForAll @IntRange(min = -1_000_000, max = 1_000_000) int hundredths) {
         String number = BigDecimal.valueOf(hundredths, 2).toPlainString();
         assertThat(Length.parse(number + " ft")).isEqualTo(Length.ofFeet(hundredths / 100.0));
