@@ -73,9 +73,9 @@ final class PostBook {
                     .minus(ground);
         }
 
-        /** Tells whether what stands at the post ends in the ground beside it. */
-        private boolean isBuried() {
-            return !exposed().isPositive();
+        /** Tells whether what stands at the post ends in the ground beside it, or too near for a fence. */
+        private boolean isBuried(Length least) {
+            return exposed().compareTo(least) < 0;
         }
 
         /** Adds half of a bay or opening to the fence whose wind the post carries. */
@@ -100,8 +100,11 @@ final class PostBook {
 
     List<Post> posts(List<Finding> findings) {
         List<Post> posts = new ArrayList<>(entries.size());
+        Length least = style.rack()
+                .clearance()
+                .plus(Length.min(Length.ofFeet(1), style.rails().boardLength()));
         for (Entry entry : entries) {
-            if (entry.isBuried()) {
+            if (entry.isBuried(least)) {
                 findings.add(Finding.blocker(
                                 "post-below-ground",
                                 "post " + entry.number,
@@ -136,7 +139,6 @@ final class PostBook {
 
     private LateralLoad load(Demand demand) {
         return site.windPressure()
-                .filter(pressure -> demand.tributary().isPositive())
                 .map(pressure -> LateralLoad.ofPressure(
                         pressure, demand.tributary(), style.rack().clearance(), demand.exposed()))
                 .orElse(LateralLoad.NONE);

@@ -89,7 +89,7 @@ class NeverThrowsProperties {
                         heights.list().ofSize(3 * sides),
                         gates,
                         Arbitraries.doubles().between(0, 30).ofScale(1),
-                        Arbitraries.doubles().between(0.1, 500).ofScale(1).injectNull(0.3),
+                        Arbitraries.doubles().between(1, 500).ofScale(1).injectNull(0.3),
                         Arbitraries.integers().between(-3, 1))
                 .as((fenced, ups, places, setback, wind, shotsShortBy) -> {
                     Site.Builder site = Site.on(lot).setback(Length.ofInches(setback));

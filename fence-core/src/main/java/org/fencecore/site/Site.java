@@ -40,7 +40,7 @@ public final class Site {
     public static final Length USUAL_SETBACK = Length.ofInches(6);
 
     private static final Length DEEPEST_FROST = Length.ofFeet(20);
-    private static final Pressure LEAST_WIND = Pressure.ofPsf(0.1);
+    private static final Pressure LEAST_WIND = Pressure.ofPsf(1);
     private static final Pressure MOST_WIND = Pressure.ofPsf(500);
 
     private final LotBoundary lot;
@@ -278,14 +278,14 @@ public final class Site {
         /**
          * Sets the design pressure of the wind on the face of the fence, from the local office or an engineer.
          *
-         * @param newWindPressure the pressure on the whole face at allowable-stress level, from 0.1 to 500 psf
+         * @param newWindPressure the pressure on the whole face at allowable-stress level, from 1 to 500 psf
          * @return this builder
          * @throws IllegalArgumentException if out of that range
          */
         public Builder windPressure(Pressure newWindPressure) {
             if (newWindPressure.compareTo(LEAST_WIND) < 0 || newWindPressure.compareTo(MOST_WIND) > 0) {
                 throw new IllegalArgumentException("wind pressure was " + newWindPressure
-                        + "; it must be from 0.1 to 500 psf: leave it out if it is not known");
+                        + "; it must be from 1 to 500 psf: leave it out if it is not known");
             }
             windPressure = newWindPressure;
             return this;
