@@ -1,0 +1,28 @@
+package org.fencecore.geometry;
+
+import java.util.Optional;
+import org.fencecore.units.Length;
+
+/**
+ * The ground as a surface: a height at every place that it covers, and straight between its breaks.
+ *
+ * <p>Implementations are immutable and answer the same on any thread.
+ */
+public interface Surface {
+
+    /**
+     * Returns the height of the ground at a place.
+     *
+     * @param place the place in plan
+     * @return the height, or empty where the surface does not reach
+     */
+    Optional<Length> elevationAt(Point place);
+
+    /**
+     * Returns the ground under a line, with a point wherever the surface breaks.
+     *
+     * @param line the line in plan
+     * @return heights by level distance from the start of the line, or empty if the surface does not cover all of it
+     */
+    Optional<Profile> under(Polyline line);
+}
