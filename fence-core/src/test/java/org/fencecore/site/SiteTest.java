@@ -8,6 +8,9 @@ import org.fencecore.Plans;
 import org.fencecore.footing.SoilClass;
 import org.fencecore.geometry.Bearing;
 import org.fencecore.geometry.Interval;
+import org.fencecore.geometry.Point;
+import org.fencecore.geometry.Polyline;
+import org.fencecore.geometry.Side;
 import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
 import org.junit.jupiter.api.Test;
@@ -86,7 +89,7 @@ class SiteTest {
                 .withMessageContaining("2 courses")
                 .withMessageContaining("from 3 to 10000");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> Site.on(LOT).fenceOn(5))
+                .isThrownBy(() -> Site.on(LOT).fenceOn(5).build())
                 .withMessageContaining("5")
                 .withMessageContaining("sides 1 to 4");
         assertThatIllegalArgumentException()
@@ -102,6 +105,16 @@ class SiteTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Site.on(LOT).build())
                 .withMessageContaining("fenceOn");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Site.on(LOT)
+                        .fenceOn(1)
+                        .fenceAlong(
+                                Polyline.of(List.of(Point.ORIGIN, Point.of(Length.ofFeet(9), Length.ZERO))), Side.LEFT)
+                        .build())
+                .withMessageContaining("both sides [1] of the lot and a line");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Site.on(LOT).fenceOn(1).build().sideLength(5))
+                .withMessageContaining("from 1 to 4");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Site.on(LOT).gate(Plans.gate("g", 1, 10, 48)).gate(Plans.gate("g", 2, 10, 48)))
                 .withMessageContaining("two gates");
