@@ -13,6 +13,7 @@ import org.fencecore.geometry.Profile;
 import org.fencecore.site.GateLocation;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
+import org.fencecore.survey.LotSide;
 import org.fencecore.units.Length;
 import org.fencecore.units.Rounding;
 import org.fencecore.worksheet.Citation;
@@ -61,7 +62,15 @@ public final class FencePlanner {
         List<Finding> findings = new ArrayList<>(site.lot().findings());
         PostBook book = new PostBook(site, style);
         List<RunDraft> drafts = new ArrayList<>();
-        site.lot().outline().ifPresent(outline -> drafts.addAll(lay(site, style, outline, book, findings)));
+        Optional<LotSide> curved =
+                site.lot().sides().stream().filter(LotSide::isCurved).findFirst();
+        if (curved.isPresent()) {
+            findings.add(Finding.blocker(
+                            "lot-curved", "lot", "side " + curved.get().number() + " is curved")
+                    .withRemedy("plan the straight sides on a lot with that curve called as courses along its chords"));
+        } else {
+            site.lot().outline().ifPresent(outline -> drafts.addAll(lay(site, style, outline, book, findings)));
+        }
         List<Post> posts = book.posts(findings);
         findings.addAll(PostSpace.check(posts, style));
         List<Run> runs = new ArrayList<>();

@@ -11,6 +11,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import org.fencecore.footing.SoilClass;
 import org.fencecore.geometry.Profile;
+import org.fencecore.survey.LotBoundary;
 import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
 import org.jspecify.annotations.Nullable;

@@ -1,20 +1,29 @@
 package org.fencecore.geometry;
 
-import java.util.List;
+import java.util.Comparator;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
-/** Looks for two sides of a boundary that meet where they should not: every pair, nearly all of them dismissed at once. */
+/**
+ * Looks for two sides of a boundary that meet where they should not. Going from west to east it compares each side only
+ * with those that begin before it ends.
+ */
 final class SelfCrossingSearch {
 
-    private SelfCrossingSearch() {}
+    private final Polygon boundary;
+    private final int n;
+    private final long[] west;
+    private final long[] east;
+    private final long[] south;
+    private final long[] north;
 
-    static Optional<SelfCrossing> first(Polygon boundary) {
-        List<Point> vertices = boundary.vertices();
-        int n = vertices.size();
-        long[] west = new long[n];
-        long[] east = new long[n];
-        long[] south = new long[n];
-        long[] north = new long[n];
+    private SelfCrossingSearch(Polygon boundary) {
+        this.boundary = boundary;
+        n = boundary.vertices().size();
+        west = new long[n];
+        east = new long[n];
+        south = new long[n];
+        north = new long[n];
         for (int i = 0; i < n; i++) {
             Segment side = boundary.side(i);
             west[i] = Math.min(side.start().x(), side.end().x());
@@ -22,22 +31,42 @@ final class SelfCrossingSearch {
             south[i] = Math.min(side.start().y(), side.end().y());
             north[i] = Math.max(side.start().y(), side.end().y());
         }
-        for (int i = 0; i < n - 1; i++) {
-            for (int j = i + 1; j < n; j++) {
-                boolean near = west[i] <= east[j] && west[j] <= east[i] && south[i] <= north[j] && south[j] <= north[i];
-                if (near) {
-                    Optional<SelfCrossing> found = meeting(boundary, i, j);
+    }
+
+    static Optional<SelfCrossing> first(Polygon boundary) {
+        return new SelfCrossingSearch(boundary).first();
+    }
+
+    private Optional<SelfCrossing> first() {
+        int[] fromWest = IntStream.range(0, n)
+                .boxed()
+                .sorted(Comparator.comparingLong(i -> west[i]))
+                .mapToInt(i -> i)
+                .toArray();
+        Optional<SelfCrossing> lowest = Optional.empty();
+        int lowestSide = n;
+        int lowestOther = n;
+        for (int a = 0; a < n; a++) {
+            int one = fromWest[a];
+            for (int b = a + 1; b < n && west[fromWest[b]] <= east[one]; b++) {
+                int two = fromWest[b];
+                int i = Math.min(one, two);
+                int j = Math.max(one, two);
+                boolean near = south[i] <= north[j] && south[j] <= north[i];
+                if (near && (i < lowestSide || (i == lowestSide && j < lowestOther))) {
+                    Optional<SelfCrossing> found = meeting(i, j);
                     if (found.isPresent()) {
-                        return found;
+                        lowest = found;
+                        lowestSide = i;
+                        lowestOther = j;
                     }
                 }
             }
         }
-        return Optional.empty();
+        return lowest;
     }
 
-    private static Optional<SelfCrossing> meeting(Polygon boundary, int i, int j) {
-        int n = boundary.vertices().size();
+    private Optional<SelfCrossing> meeting(int i, int j) {
         Segment a = boundary.side(i);
         Segment b = boundary.side(j);
         if (j == i + 1) {

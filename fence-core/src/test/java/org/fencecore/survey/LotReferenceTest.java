@@ -1,4 +1,4 @@
-package org.fencecore.site;
+package org.fencecore.survey;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.offset;
@@ -15,7 +15,7 @@ import org.fencecore.worksheet.Worksheet;
 import org.junit.jupiter.api.Test;
 
 /** Closures, adjustments and areas against published traverses and public land descriptions. */
-class SiteReferenceTest {
+class LotReferenceTest {
 
     /**
      * Purdue University ASM 215, traverse calculations: perimeter 2466.05 ft, misclosure -0.71 north and +0.53 east, 0.89
