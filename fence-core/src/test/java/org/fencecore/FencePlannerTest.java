@@ -9,6 +9,7 @@ import static org.fencecore.Plans.rectangle;
 import static org.fencecore.Plans.shots;
 
 import java.util.List;
+import org.fencecore.geometry.Bearing;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Point;
 import org.fencecore.geometry.Side;
@@ -17,7 +18,9 @@ import org.fencecore.layout.Face;
 import org.fencecore.site.Site;
 import org.fencecore.slope.RailMarks;
 import org.fencecore.style.FenceStyle;
+import org.fencecore.survey.Course;
 import org.fencecore.survey.LotBoundary;
+import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
 import org.fencecore.worksheet.Finding;
@@ -542,5 +545,28 @@ class FencePlannerTest {
 
     private static Length in(double inches) {
         return Length.ofInches(inches);
+    }
+
+    @Test
+    void aLotWithACurveIsNotPlannedYet() {
+        Course front = Course.of(Bearing.NORTH, Length.ofFeet(50));
+        LotBoundary lot = LotBoundary.of(List.of(
+                front,
+                Course.curve(Side.RIGHT)
+                        .radius(Length.ofFeet(25))
+                        .delta(Angle.RIGHT)
+                        .tangentTo(front)
+                        .build(),
+                Course.of(Bearing.EAST, Length.ofFeet(50)),
+                Course.of(Bearing.SOUTH, Length.ofFeet(75)),
+                Course.of(Bearing.WEST, Length.ofFeet(75))));
+        FencePlan plan = FencePlanner.plan(
+                Site.on(lot).fenceOn(1).ground(1, Plans.shots(0, 0, 50, 0)).build(),
+                FenceStyle.builder().build());
+        assertThat(plan.runs()).isEmpty();
+        assertThat(plan.findings()).anySatisfy(finding -> {
+            assertThat(finding.code()).isEqualTo("lot-curved");
+            assertThat(finding.message()).isEqualTo("side 2 is curved");
+        });
     }
 }

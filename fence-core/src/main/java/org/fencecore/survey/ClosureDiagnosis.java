@@ -16,7 +16,7 @@ import org.fencecore.worksheet.Written;
  *
  * <p>For each course in turn the others are taken as right, and what it would have to be is worked out; see
  * {@link CourseFix}. A change is likely if it leaves one part of the call as it is and the lot then closes to
- * {@link LotBoundary#WORST_PRECISION}. A diagnosis is a hint where to look in the deed, never a correction: two wrong
+ * {@link LotBoundary#WORST_PRECISION}, or to {@link LotBoundary#FAIR_PRECISION} where some change does. A diagnosis is a hint where to look in the deed, never a correction: two wrong
  * calls can look like one, and on sides that run parallel a wrong length fits each.
  *
  * <p>Example: United States Executive Order 7804 as transcribed misses by 76.93 ft.
@@ -40,15 +40,21 @@ public final class ClosureDiagnosis {
     private ClosureDiagnosis(Closure closure, List<CourseFix> fixes) {
         this.closure = closure;
         this.fixes = List.copyOf(fixes);
-        boolean closes = closure.precision().compareTo(LotBoundary.WORST_PRECISION) <= 0;
-        likely = closes
-                ? List.of()
-                : fixes.stream()
-                        .filter(fix -> fix.change() != CourseChange.BOTH)
-                        .sorted(Comparator.comparing(
-                                        (CourseFix fix) -> fix.reading().isEmpty())
-                                .thenComparing(CourseFix::misclosure))
-                        .toList();
+        likely = closure.precision().compareTo(LotBoundary.WORST_PRECISION) > 0 ? likely(fixes, closure) : List.of();
+    }
+
+    /** Where some change closes the lot fairly, those that close it poorly are chance. */
+    private static List<CourseFix> likely(List<CourseFix> fixes, Closure closure) {
+        Length fair = closure.perimeter().times(LotBoundary.FAIR_PRECISION);
+        List<CourseFix> single = fixes.stream()
+                .filter(fix -> fix.change() != CourseChange.BOTH)
+                .sorted(Comparator.comparing((CourseFix fix) -> fix.reading().isEmpty())
+                        .thenComparing(CourseFix::misclosure))
+                .toList();
+        List<CourseFix> closing = single.stream()
+                .filter(fix -> fix.misclosure().compareTo(fair) <= 0)
+                .toList();
+        return closing.isEmpty() ? single : closing;
     }
 
     static ClosureDiagnosis of(List<Course> courses, Closure closure) {

@@ -1,10 +1,8 @@
 package org.fencecore.survey;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.fencecore.geometry.Point;
 import org.fencecore.geometry.Segment;
@@ -14,20 +12,28 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * Looks for two sides of a boundary with curves that meet where they should not: the lowest pair. Straight sides are
- * compared exactly; a curve that comes within 0.1 mm of another side counts as touching it. A sweep from west to east
- * compares only sides that lie above one another.
+ * compared exactly; a curve that comes within 0.1 mm of another side counts as touching it. Sides that follow each other
+ * are dismissed a block at a time.
  */
 final class CurvedCrossing {
 
     private static final double TOUCH = 1e-4;
+    private static final int BLOCK = 64;
 
     private final List<Edge> edges = new ArrayList<>();
+    private final List<Box> blocks = new ArrayList<>();
     private final Point origin;
 
     private CurvedCrossing(List<Point> corners, List<Course> courses) {
         origin = corners.get(0);
         for (int i = 0; i < corners.size(); i++) {
-            edges.add(Edge.of(origin, corners.get(i), corners.get((i + 1) % corners.size()), courses.get(i)));
+            Edge edge = Edge.of(origin, corners.get(i), corners.get((i + 1) % corners.size()), courses.get(i));
+            edges.add(edge);
+            if (i % BLOCK == 0) {
+                blocks.add(edge.box);
+            } else {
+                blocks.set(i / BLOCK, blocks.get(i / BLOCK).and(edge.box));
+            }
         }
     }
 
@@ -36,29 +42,30 @@ final class CurvedCrossing {
     }
 
     private Optional<SelfCrossing> first() {
-        int n = edges.size();
-        int[] fromWest = IntStream.range(0, n)
-                .boxed()
-                .sorted(Comparator.comparingDouble(i -> edges.get(i).west))
-                .mapToInt(i -> i)
-                .toArray();
-        SelfCrossing best = null;
-        for (int a = 0; a < n; a++) {
-            Edge edge = edges.get(fromWest[a]);
-            for (int b = a + 1; b < n && edges.get(fromWest[b]).west <= edge.east + TOUCH; b++) {
-                Edge other = edges.get(fromWest[b]);
-                int i = Math.min(fromWest[a], fromWest[b]);
-                int j = Math.max(fromWest[a], fromWest[b]);
-                if (edge.south <= other.north + TOUCH && other.south <= edge.north + TOUCH && isLower(i, j, best)) {
-                    best = meeting(i, j).orElse(best);
+        for (int i = 0; i < edges.size() - 1; i++) {
+            for (int block = (i + 1) / BLOCK; block < blocks.size(); block++) {
+                if (edges.get(i).box.meets(blocks.get(block))) {
+                    Optional<SelfCrossing> found = firstInBlock(i, block);
+                    if (found.isPresent()) {
+                        return found;
+                    }
                 }
             }
         }
-        return Optional.ofNullable(best);
+        return Optional.empty();
     }
 
-    private static boolean isLower(int i, int j, @Nullable SelfCrossing best) {
-        return best == null || i < best.side() || (i == best.side() && j < best.otherSide());
+    private Optional<SelfCrossing> firstInBlock(int i, int block) {
+        int end = Math.min(edges.size(), (block + 1) * BLOCK);
+        for (int j = Math.max(i + 1, block * BLOCK); j < end; j++) {
+            if (edges.get(i).box.meets(edges.get(j).box)) {
+                Optional<SelfCrossing> found = meeting(i, j);
+                if (found.isPresent()) {
+                    return found;
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     private Optional<SelfCrossing> meeting(int i, int j) {
@@ -150,7 +157,30 @@ final class CurvedCrossing {
         points.add(new double[] {x + half * ux, y + half * uy});
     }
 
-    /** A side with its box, in metres from the origin. */
+    /** What a side or a block of them covers, in metres from the origin. */
+    private record Box(double west, double east, double south, double north) {
+
+        Box and(Box other) {
+            return new Box(
+                    Math.min(west, other.west),
+                    Math.max(east, other.east),
+                    Math.min(south, other.south),
+                    Math.max(north, other.north));
+        }
+
+        Box and(double x, double y) {
+            return and(new Box(x, x, y, y));
+        }
+
+        boolean meets(Box other) {
+            return west <= other.east + TOUCH
+                    && other.west <= east + TOUCH
+                    && south <= other.north + TOUCH
+                    && other.south <= north + TOUCH;
+        }
+    }
+
+    /** A side in metres from the origin. */
     private static final class Edge {
 
         private final Segment line;
@@ -159,10 +189,7 @@ final class CurvedCrossing {
         private final double y;
         private final double direction;
         private final double length;
-        private double west;
-        private double east;
-        private double south;
-        private double north;
+        private final Box box;
 
         private Edge(Point origin, Segment line, @Nullable Arc arc) {
             this.line = line;
@@ -173,35 +200,30 @@ final class CurvedCrossing {
             double endY = line.end().north().minus(origin.north()).metres();
             direction = Math.atan2(endX - x, endY - y);
             length = Math.hypot(endX - x, endY - y);
-            west = Math.min(x, endX);
-            east = Math.max(x, endX);
-            south = Math.min(y, endY);
-            north = Math.max(y, endY);
+            box = reach(new Box(x, x, y, y).and(endX, endY), arc);
         }
 
         static Edge of(Point origin, Point start, Point end, Course course) {
             Segment line = Segment.of(start, end);
-            Arc arc = course.curve()
-                    .map(curve -> Arc.of(origin, start, end, curve))
-                    .orElse(null);
-            Edge edge = new Edge(origin, line, arc);
+            return new Edge(
+                    origin,
+                    line,
+                    course.curve()
+                            .map(curve -> Arc.of(origin, start, end, curve))
+                            .orElse(null));
+        }
+
+        /** Widens the box of the ends to where the arc is furthest west, east, south and north. */
+        private static Box reach(Box ends, @Nullable Arc arc) {
+            Box box = ends;
             if (arc != null) {
-                edge.cover(arc);
+                for (int quarter = 0; quarter < 4; quarter++) {
+                    double x = arc.east() + arc.radius() * Math.sin(quarter * Math.PI / 2);
+                    double y = arc.north() + arc.radius() * Math.cos(quarter * Math.PI / 2);
+                    box = arc.along(x, y) <= arc.length() ? box.and(x, y) : box;
+                }
             }
-            return edge;
-        }
-
-        /** Widens the box to where the arc runs due east or north. */
-        private void cover(Arc arc) {
-            double r = arc.radius();
-            west = reaches(arc, -r, 0) ? arc.east() - r : west;
-            east = reaches(arc, r, 0) ? arc.east() + r : east;
-            south = reaches(arc, 0, -r) ? arc.north() - r : south;
-            north = reaches(arc, 0, r) ? arc.north() + r : north;
-        }
-
-        private static boolean reaches(Arc arc, double dx, double dy) {
-            return arc.along(arc.east() + dx, arc.north() + dy) <= arc.length();
+            return box;
         }
 
         /** Tells whether a point of its line or circle lies between its ends. */

@@ -1,35 +1,66 @@
 package org.fencecore.geometry;
 
-import java.util.Comparator;
+import java.util.Arrays;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /**
- * Looks for two sides of a boundary that meet where they should not. Going from west to east it compares each side only
- * with those that begin before it ends.
+ * Looks for two sides of a boundary that meet where they should not. Every side is compared with those after it, but
+ * sides that follow each other are dismissed a block at a time: they seldom are near a side elsewhere.
  */
 final class SelfCrossingSearch {
 
+    private static final int BLOCK = 64;
+
     private final Polygon boundary;
     private final int n;
-    private final long[] west;
-    private final long[] east;
-    private final long[] south;
-    private final long[] north;
+    private final Boxes sides;
+    private final Boxes blocks;
 
     private SelfCrossingSearch(Polygon boundary) {
         this.boundary = boundary;
         n = boundary.vertices().size();
-        west = new long[n];
-        east = new long[n];
-        south = new long[n];
-        north = new long[n];
+        sides = new Boxes(n);
+        blocks = new Boxes((n + BLOCK - 1) / BLOCK);
         for (int i = 0; i < n; i++) {
             Segment side = boundary.side(i);
-            west[i] = Math.min(side.start().x(), side.end().x());
-            east[i] = Math.max(side.start().x(), side.end().x());
-            south[i] = Math.min(side.start().y(), side.end().y());
-            north[i] = Math.max(side.start().y(), side.end().y());
+            for (Point end : new Point[] {side.start(), side.end()}) {
+                sides.cover(i, end);
+                blocks.cover(i / BLOCK, end);
+            }
+        }
+    }
+
+    /** Boxes that cover points. */
+    private static final class Boxes {
+
+        private final long[] west;
+        private final long[] east;
+        private final long[] south;
+        private final long[] north;
+
+        Boxes(int count) {
+            west = new long[count];
+            east = new long[count];
+            south = new long[count];
+            north = new long[count];
+            Arrays.fill(west, Long.MAX_VALUE);
+            Arrays.fill(south, Long.MAX_VALUE);
+            Arrays.fill(east, Long.MIN_VALUE);
+            Arrays.fill(north, Long.MIN_VALUE);
+        }
+
+        void cover(int i, Point point) {
+            west[i] = Math.min(west[i], point.x());
+            east[i] = Math.max(east[i], point.x());
+            south[i] = Math.min(south[i], point.y());
+            north[i] = Math.max(north[i], point.y());
+        }
+
+        boolean meet(int i, Boxes others, int j) {
+            return west[i] <= others.east[j]
+                    && others.west[j] <= east[i]
+                    && south[i] <= others.north[j]
+                    && others.south[j] <= north[i];
         }
     }
 
@@ -38,32 +69,30 @@ final class SelfCrossingSearch {
     }
 
     private Optional<SelfCrossing> first() {
-        int[] fromWest = IntStream.range(0, n)
-                .boxed()
-                .sorted(Comparator.comparingLong(i -> west[i]))
-                .mapToInt(i -> i)
-                .toArray();
-        Optional<SelfCrossing> lowest = Optional.empty();
-        int lowestSide = n;
-        int lowestOther = n;
-        for (int a = 0; a < n; a++) {
-            int one = fromWest[a];
-            for (int b = a + 1; b < n && west[fromWest[b]] <= east[one]; b++) {
-                int two = fromWest[b];
-                int i = Math.min(one, two);
-                int j = Math.max(one, two);
-                boolean near = south[i] <= north[j] && south[j] <= north[i];
-                if (near && (i < lowestSide || (i == lowestSide && j < lowestOther))) {
-                    Optional<SelfCrossing> found = meeting(i, j);
+        for (int i = 0; i < n - 1; i++) {
+            for (int block = (i + 1) / BLOCK; block * BLOCK < n; block++) {
+                if (sides.meet(i, blocks, block)) {
+                    Optional<SelfCrossing> found = firstInBlock(i, block);
                     if (found.isPresent()) {
-                        lowest = found;
-                        lowestSide = i;
-                        lowestOther = j;
+                        return found;
                     }
                 }
             }
         }
-        return lowest;
+        return Optional.empty();
+    }
+
+    private Optional<SelfCrossing> firstInBlock(int i, int block) {
+        int end = Math.min(n, (block + 1) * BLOCK);
+        for (int j = Math.max(i + 1, block * BLOCK); j < end; j++) {
+            if (sides.meet(i, sides, j)) {
+                Optional<SelfCrossing> found = meeting(i, j);
+                if (found.isPresent()) {
+                    return found;
+                }
+            }
+        }
+        return Optional.empty();
     }
 
     private Optional<SelfCrossing> meeting(int i, int j) {
