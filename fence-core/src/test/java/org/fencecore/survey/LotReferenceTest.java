@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.offset;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.Stream;
 import org.fencecore.geometry.Bearing;
 import org.fencecore.geometry.Point;
@@ -34,9 +35,7 @@ class LotReferenceTest {
             lot(5000, 10_000, "N22°36'40\"W 314.02; S60°39'24\"W 264.49; S38°46'10\"E 213.50; N88°22'58\"E 217.69"));
 
     private static LotBoundary traverse(String name) {
-        LotBoundary lot = TRAVERSES.get(name);
-        assertThat(lot).as(name).isNotNull();
-        return lot;
+        return Objects.requireNonNull(TRAVERSES.get(name), name);
     }
 
     @ParameterizedTest(name = "{0} {1}")

@@ -197,7 +197,7 @@ class GeometryProperties {
                 boolean follows = j == i + 1;
                 boolean precedes = i == 0 && j == n - 1;
                 // Neighbours have a point in common; if they have no single one, they lie on each other.
-                if (follows || precedes ? a.intersection(b).isEmpty() : a.touches(b)) {
+                if ((follows || precedes) ? a.intersection(b).isEmpty() : a.touches(b)) {
                     return Optional.of(List.of(i, j));
                 }
             }
