@@ -1,6 +1,7 @@
 package org.fencecore;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -18,6 +19,7 @@ import org.fencecore.internal.InsetRings;
 import org.fencecore.site.GateLocation;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
+import org.fencecore.survey.LotSide;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Written;
@@ -137,6 +139,7 @@ final class FencePath {
         private final Site site;
         private final FenceStyle style;
         private final Polygon outline;
+        private final List<LotSide> sides;
         private final Length toStrings;
         private final Length toPosts;
 
@@ -144,11 +147,14 @@ final class FencePath {
             this.site = site;
             this.style = style;
             this.outline = outline;
+            this.sides = site.lot().sides().stream()
+                    .flatMap(side -> Collections.nCopies(side.facets(), side).stream())
+                    .toList();
             this.toStrings = site.setback();
             this.toPosts = site.setback().plus(style.postLumber().width().dividedBy(2));
         }
 
-        /** A straight piece of the moved boundary: which side of the outline it follows, and where it runs. */
+        /** A straight piece of the moved boundary: which facet of the outline it follows, and where it runs. */
         private record Edge(int facet, Segment string, Segment postLine, int startNode, int endNode) {}
 
         FencePath path(List<Finding> findings) {
@@ -210,18 +216,20 @@ final class FencePath {
         }
 
         private int side(Edge edge) {
-            return edge.facet + 1;
+            return sides.get(edge.facet).number();
         }
 
         private Length alongSide(Edge edge) {
-            return outline.side(edge.facet).stationOf(edge.postLine.start());
+            LotSide side = sides.get(edge.facet);
+            return side.line()
+                    .stationOfPoint(edge.facet - side.firstFacet())
+                    .plus(outline.side(edge.facet).stationOf(edge.postLine.start()));
         }
 
         private List<Edge> edges() {
-            int sides = outline.vertices().size();
             List<List<Integer>> rings = outline.inset(toPosts).isPresent()
                             && outline.inset(toStrings).isPresent()
-                    ? List.of(IntStream.range(0, sides).boxed().toList())
+                    ? List.of(IntStream.range(0, sides.size()).boxed().toList())
                     : InsetRings.sides(outline, toPosts);
             List<Edge> edges = new ArrayList<>();
             for (List<Integer> ring : rings) {

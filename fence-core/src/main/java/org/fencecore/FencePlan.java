@@ -146,8 +146,8 @@ public final class FencePlan {
      * a plan has these:
      *
      * <ul>
-     *   <li>blockers of the lot and the ground: {@code lot-too-narrow}, {@code side-lost}, {@code line-too-tight}, {@code no-ground}, {@code ground-not-covered},
-     *       {@code ground-does-not-meet} (a warning up to 1 ft), {@code ground-too-steep};
+     *   <li>blockers of the lot and the ground: {@code lot-too-narrow}, {@code side-lost}, {@code line-too-tight},
+     *       {@code no-ground}, {@code ground-not-covered}, {@code ground-does-not-meet} (a warning up to 1 ft), {@code ground-too-steep};
      *   <li>blockers of posts and boards: {@code posts-collide}, {@code post-too-tall}, {@code post-below-ground},
      *       {@code too-many-posts}, {@code too-short-for-boards}, {@code too-many-boards};
      *   <li>blockers of gates: {@code gate-without-fence}, {@code gate-wider-than-run}, {@code gate-off-run},

@@ -7,14 +7,17 @@ import static org.fencecore.Plans.rectangle;
 
 import java.util.List;
 import java.util.stream.IntStream;
+import org.fencecore.geometry.Bearing;
 import org.fencecore.geometry.Plane;
 import org.fencecore.geometry.Point;
 import org.fencecore.geometry.Polyline;
 import org.fencecore.geometry.Segment;
 import org.fencecore.geometry.Side;
-import org.fencecore.site.LotBoundary;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
+import org.fencecore.survey.Course;
+import org.fencecore.survey.LotBoundary;
+import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Finding;
@@ -181,6 +184,46 @@ class FenceLinesTest {
                         .build(),
                 USUAL);
         assertThat(blockers(unknown)).containsExactly("no-ground at side 1");
+    }
+
+    /**
+     * A street corner rounded with 25 ft. A chord stays within 1 in of that curve up to 2 acos(1 - 1 / 300) = 9.36
+     * degrees, so a quarter of the circle takes 10 facets of 9 degrees, a post at each end.
+     */
+    @Test
+    void goesRoundACurveInStraightParts() {
+        Course front = Course.of(Bearing.NORTH, Length.ofFeet(50));
+        LotBoundary lot = LotBoundary.of(List.of(
+                front,
+                Course.curve(Side.RIGHT)
+                        .radius(Length.ofFeet(25))
+                        .delta(Angle.RIGHT)
+                        .tangentTo(front)
+                        .build(),
+                Course.of(Bearing.EAST, Length.ofFeet(50)),
+                Course.of(Bearing.SOUTH, Length.ofFeet(75)),
+                Course.of(Bearing.WEST, Length.ofFeet(75))));
+        FencePlan plan =
+                FencePlanner.plan(Site.on(lot).fenceOn(1, 2, 3).ground(LEVEL).build(), USUAL);
+        assertThat(blockers(plan)).isEmpty();
+        assertThat(plan.runs()).hasSize(12);
+        assertThat(plan.runs().get(0).name()).isEqualTo("side 1");
+        assertThat(plan.runs().get(1).name()).isEqualTo("side 2, part 1");
+        assertThat(plan.runs().get(10).name()).isEqualTo("side 2, part 10");
+        Point middle = at(25, 50);
+        for (Run part : plan.runs().subList(1, 11)) {
+            assertThat(part.posts()).hasSize(2).allMatch(post -> post.kind() == PostKind.CORNER);
+            assertThat(part.posts()).allMatch(post -> {
+                double radius = post.centre().distanceTo(middle).inches();
+                return radius < 300 - 7.75 + 0.1 && radius > 300 - 7.75 - 1;
+            });
+        }
+        assertThat(plan.runs().get(5).endCorner().orElseThrow().interiorAngle().degrees())
+                .isCloseTo(171, within(1e-6));
+        for (int i = 1; i < 12; i++) {
+            List<Post> before = plan.runs().get(i - 1).posts();
+            assertThat(plan.runs().get(i).posts().get(0)).isEqualTo(before.get(before.size() - 1));
+        }
     }
 
     private static List<String> blockers(FencePlan plan) {

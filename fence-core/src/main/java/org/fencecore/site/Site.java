@@ -15,6 +15,7 @@ import org.fencecore.geometry.Polyline;
 import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Side;
 import org.fencecore.geometry.Surface;
+import org.fencecore.survey.LotBoundary;
 import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
 import org.jspecify.annotations.Nullable;
@@ -145,7 +146,7 @@ public final class Site {
     }
 
     /**
-     * Returns how long a side of the lot is, its misclosure spread, or a side of the line that the fence follows instead.
+     * Returns how long a side of the lot is, its misclosure spread and a curve in its facets, or a side of the line that the fence follows instead.
      *
      * @param side the number of the side, from 1
      * @return its level length
@@ -157,7 +158,7 @@ public final class Site {
                     "side was " + side + "; it must be from 1 to " + sideCount() + ", of a lot that closes");
         }
         return line == null
-                ? lot.outline().orElseThrow().side(side - 1).length()
+                ? lot.sides().get(side - 1).line().length()
                 : line.points().get(side - 1).distanceTo(line.points().get(side));
     }
 
