@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.fencecore.geometry.Corner;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Point;
@@ -107,6 +108,12 @@ final class AsBuilt {
                     corner.inside()));
             Optional<Corner> end = old.end.map(corner -> Corner.of(
                     own.end(), own.bearing(), after == null ? corner.leaving() : after.bearing(), corner.inside()));
+            if (Stream.of(start, end).flatMap(Optional::stream).anyMatch(FenceLine::isTooSharp)) {
+                findings.add(FenceLine.tooSharp(
+                        old.name,
+                        start.filter(FenceLine::isTooSharp).or(() -> end).orElseThrow()));
+                continue;
+            }
             Length alongSide = old.startAlongSide.plus(old.postLine.stationOf(own.start()));
             FenceLine line = new FenceLine(
                     style,
