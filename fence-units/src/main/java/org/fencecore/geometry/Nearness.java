@@ -11,7 +11,7 @@ import org.fencecore.units.Length;
  *
  * <p>All that lies within a distance of a straight piece is a strip with a half circle at each end. That shape bulges
  * nowhere inwards, so a line passes it in one stretch: from the first to the last station that is in the strip or in the
- * circle at either end.
+ * circle at either end. Distances are zero or more, and what is exactly at the distance is not near.
  */
 final class Nearness {
 
@@ -29,12 +29,12 @@ final class Nearness {
 
     Optional<Interval> near(Point point, Length distance) {
         Range range = new Range();
-        range.addCircle(along(point), off(point), requireDistance(distance));
+        range.addCircle(along(point), off(point), distance.nanometres());
         return range.onLine();
     }
 
     Optional<Interval> near(Segment other, Length distance) {
-        double d = requireDistance(distance);
+        double d = distance.nanometres();
         Range range = new Range();
         double s0 = along(other.start());
         double o0 = off(other.start());
@@ -118,14 +118,6 @@ final class Nearness {
         return start < end
                 ? Optional.of(Interval.of(Length.ofNanometres(start), Length.ofNanometres(end)))
                 : Optional.empty();
-    }
-
-    private static double requireDistance(Length distance) {
-        if (distance.isNegative()) {
-            throw new IllegalArgumentException(
-                    "distance was " + distance + "; it must be zero or more, so check its sign");
-        }
-        return distance.nanometres();
     }
 
     /** The stations from the first to the last of all that were added. */

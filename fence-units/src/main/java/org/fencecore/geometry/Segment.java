@@ -1,7 +1,6 @@
 package org.fencecore.geometry;
 
 import java.math.BigInteger;
-import java.util.List;
 import java.util.Optional;
 import org.fencecore.units.Length;
 
@@ -164,73 +163,6 @@ public record Segment(Point start, Point end) {
         Length station = stationOf(point);
         boolean beside = !station.isNegative() && station.compareTo(length()) <= 0;
         return beside ? offsetOf(point).abs() : Length.min(start.distanceTo(point), end.distanceTo(point));
-    }
-
-    /**
-     * Returns the stretch of this line, between its ends, that is nearer to a point than a distance: where a post hole
-     * would come too close to a tree.
-     *
-     * <p>With {@code o} the offset of the point and {@code s} its station, from {@code s - sqrt(d² - o²)} to
-     * {@code s + sqrt(d² - o²)}. At 3 ft off a line, what is within 5 ft of a point is 4 ft either way.
-     *
-     * @param point any point
-     * @param distance how near, zero or more
-     * @return the stations, to the nearest nanometre; empty if no point of the line is nearer than the distance
-     * @throws IllegalArgumentException if the distance is negative
-     */
-    public Optional<Interval> stretchNear(Point point, Length distance) {
-        return new Nearness(this).near(point, distance);
-    }
-
-    /**
-     * Returns the stretch of this line, between its ends, that is nearer to another line than a distance. There is at
-     * most one, since what lies within a distance of a straight line is a strip with round ends. A buried line that
-     * crosses square bars the distance on either side of the crossing; one that crosses at an angle, the distance over
-     * the sine of the angle.
-     *
-     * @param other the other line, between its ends
-     * @param distance how near, zero or more
-     * @return the stations, to the nearest nanometre; empty if no point of this line is nearer than the distance
-     * @throws IllegalArgumentException if the distance is negative
-     */
-    public Optional<Interval> stretchNear(Segment other, Length distance) {
-        return new Nearness(this).near(other, distance);
-    }
-
-    /**
-     * Returns the stretches of this line, between its ends, that are nearer to a line of several pieces than a distance.
-     *
-     * @param other the other line
-     * @param distance how near, zero or more
-     * @return the stations in order, apart from each other, to the nearest nanometre; empty if there are none
-     * @throws IllegalArgumentException if the distance is negative
-     */
-    public List<Interval> stretchesNear(Polyline other, Length distance) {
-        return new Nearness(this).near(other, distance);
-    }
-
-    /**
-     * Returns the stretches of this line, between its ends, that are in a closed boundary or nearer to it than a
-     * distance.
-     *
-     * @param area the boundary with what it holds
-     * @param distance how near, zero or more
-     * @return the stations in order, apart from each other, to the nearest nanometre; empty if there are none
-     * @throws IllegalArgumentException if the distance is negative
-     */
-    public List<Interval> stretchesNear(Polygon area, Length distance) {
-        return new Nearness(this).near(area, distance);
-    }
-
-    /**
-     * Returns the stretches of this line, between its ends, that are inside a closed boundary or run along it.
-     *
-     * @param area the boundary with what it holds
-     * @return the stations in order, apart from each other, to the nearest nanometre; a line that only touches the
-     *     boundary in a point has no stretch there
-     */
-    public List<Interval> stretchesIn(Polygon area) {
-        return new Nearness(this).in(area);
     }
 
     /**

@@ -26,7 +26,7 @@ class NearnessProperties {
             @ForAll("segments") Segment other,
             @ForAll @LongRange(min = 0, max = 40_000_000_000L) long d) {
         List<Interval> near =
-                line.stretchNear(other, Length.ofNanometres(d)).stream().toList();
+                new Nearness(line).near(other, Length.ofNanometres(d)).stream().toList();
 
         for (int i = 0; i <= SAMPLES; i++) {
             Length station = line.length().portion(i, SAMPLES);
@@ -39,7 +39,7 @@ class NearnessProperties {
             @ForAll("segments") Segment line,
             @ForAll("polygons") Polygon area,
             @ForAll @LongRange(min = 1_000, max = 40_000_000_000L) long d) {
-        List<Interval> near = line.stretchesNear(area, Length.ofNanometres(d));
+        List<Interval> near = new Nearness(line).near(area, Length.ofNanometres(d));
 
         for (int i = 0; i <= SAMPLES; i++) {
             Length station = line.length().portion(i, SAMPLES);
@@ -49,7 +49,7 @@ class NearnessProperties {
 
     @Property
     void insideAnAreaIsWhereItHoldsThePoint(@ForAll("segments") Segment line, @ForAll("polygons") Polygon area) {
-        List<Interval> inside = line.stretchesIn(area);
+        List<Interval> inside = new Nearness(line).in(area);
 
         for (int i = 0; i <= SAMPLES; i++) {
             Length station = line.length().portion(i, SAMPLES);
@@ -66,8 +66,8 @@ class NearnessProperties {
             @ForAll("segments") Segment line,
             @ForAll("polygons") Polygon area,
             @ForAll @LongRange(min = 0, max = 40_000_000_000L) long d) {
-        List<Interval> there = line.stretchesNear(area, Length.ofNanometres(d));
-        List<Interval> back = line.reversed().stretchesNear(area, Length.ofNanometres(d));
+        List<Interval> there = new Nearness(line).near(area, Length.ofNanometres(d));
+        List<Interval> back = new Nearness(line.reversed()).near(area, Length.ofNanometres(d));
 
         long length = line.length().nanometres();
         assertThat(back).hasSameSizeAs(there);

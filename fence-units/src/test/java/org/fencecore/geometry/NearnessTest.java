@@ -1,7 +1,6 @@
 package org.fencecore.geometry;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
 import org.fencecore.units.Length;
@@ -22,34 +21,34 @@ class NearnessTest {
 
     @Test
     void aCircleCutsTheLineByARightTriangle() {
-        assertThat(LINE.stretchNear(at(20, 3), Length.ofFeet(5))).contains(feet(16, 24));
-        assertThat(LINE.stretchNear(at(-3, 0), Length.ofFeet(5))).contains(feet(0, 2));
-        assertThat(LINE.stretchNear(at(103, 0), Length.ofFeet(5))).contains(feet(98, 100));
-        assertThat(LINE.stretchNear(at(20, 5), Length.ofFeet(5)))
+        assertThat(new Nearness(LINE).near(at(20, 3), Length.ofFeet(5))).contains(feet(16, 24));
+        assertThat(new Nearness(LINE).near(at(-3, 0), Length.ofFeet(5))).contains(feet(0, 2));
+        assertThat(new Nearness(LINE).near(at(103, 0), Length.ofFeet(5))).contains(feet(98, 100));
+        assertThat(new Nearness(LINE).near(at(20, 5), Length.ofFeet(5)))
                 .as("touches only")
                 .isEmpty();
-        assertThat(LINE.stretchNear(at(-5, 0), Length.ofFeet(5)))
+        assertThat(new Nearness(LINE).near(at(-5, 0), Length.ofFeet(5)))
                 .as("touches the end only")
                 .isEmpty();
-        assertThat(LINE.stretchNear(at(20, 0), Length.ZERO)).isEmpty();
+        assertThat(new Nearness(LINE).near(at(20, 0), Length.ZERO)).isEmpty();
     }
 
     @Test
     void aLineThatCrossesSquareBarsTheDistanceEitherSide() {
-        assertThat(LINE.stretchNear(Segment.of(at(30, -50), at(30, 50)), Length.ofFeet(2)))
+        assertThat(new Nearness(LINE).near(Segment.of(at(30, -50), at(30, 50)), Length.ofFeet(2)))
                 .contains(feet(28, 32));
     }
 
     @Test
     void aLineThatCrossesAtAnAngleBarsTheDistanceOverTheSine() {
         // It falls 3 in 5 along it, so the sine is 0.6, and 3 ft square to it are 5 ft along the fence.
-        assertThat(LINE.stretchNear(Segment.of(at(10, 30), at(90, -30)), Length.ofFeet(3)))
+        assertThat(new Nearness(LINE).near(Segment.of(at(10, 30), at(90, -30)), Length.ofFeet(3)))
                 .contains(feet(45, 55));
     }
 
     @Test
     void aLineThatEndsShortHasARoundEnd() {
-        assertThat(LINE.stretchNear(Segment.of(at(50, 3), at(50, 40)), Length.ofFeet(5)))
+        assertThat(new Nearness(LINE).near(Segment.of(at(50, 3), at(50, 40)), Length.ofFeet(5)))
                 .contains(feet(46, 54));
     }
 
@@ -57,9 +56,9 @@ class NearnessTest {
     void aLineAlongsideBarsItsLengthAndItsRoundEnds() {
         Segment beside = Segment.of(at(40, 3), at(60, 3));
 
-        assertThat(LINE.stretchNear(beside, Length.ofFeet(5))).contains(feet(36, 64));
-        assertThat(LINE.stretchNear(beside, Length.ofFeet(3))).isEmpty();
-        assertThat(LINE.stretchNear(Segment.of(at(-20, 1), at(120, 1)), Length.ofFeet(2)))
+        assertThat(new Nearness(LINE).near(beside, Length.ofFeet(5))).contains(feet(36, 64));
+        assertThat(new Nearness(LINE).near(beside, Length.ofFeet(3))).isEmpty();
+        assertThat(new Nearness(LINE).near(Segment.of(at(-20, 1), at(120, 1)), Length.ofFeet(2)))
                 .contains(feet(0, 100));
     }
 
@@ -67,7 +66,7 @@ class NearnessTest {
     void aBentLineMayComeNearTwice() {
         Polyline bent = Polyline.of(List.of(at(20, -10), at(20, 30), at(70, 30), at(70, -10)));
 
-        assertThat(LINE.stretchesNear(bent, Length.ofFeet(2))).containsExactly(feet(18, 22), feet(68, 72));
+        assertThat(new Nearness(LINE).near(bent, Length.ofFeet(2))).containsExactly(feet(18, 22), feet(68, 72));
         assertThat(bent.distanceTo(at(0, 0))).isEqualTo(Length.ofFeet(20));
         assertThat(bent.distanceTo(at(75, 42))).isEqualTo(Length.ofFeet(13));
     }
@@ -78,10 +77,10 @@ class NearnessTest {
         Polygon comb = Polygon.of(List.of(
                 at(10, 20), at(10, -5), at(30, -5), at(30, 10), at(50, 10), at(50, -5), at(60, -5), at(60, 20)));
 
-        assertThat(LINE.stretchesIn(comb)).containsExactly(feet(10, 30), feet(50, 60));
-        assertThat(LINE.stretchesIn(comb.reversed())).containsExactly(feet(10, 30), feet(50, 60));
-        assertThat(LINE.stretchesNear(comb, Length.ofFeet(3))).containsExactly(feet(7, 33), feet(47, 63));
-        assertThat(LINE.stretchesNear(comb, Length.ofFeet(10))).containsExactly(feet(0, 70));
+        assertThat(new Nearness(LINE).in(comb)).containsExactly(feet(10, 30), feet(50, 60));
+        assertThat(new Nearness(LINE).in(comb.reversed())).containsExactly(feet(10, 30), feet(50, 60));
+        assertThat(new Nearness(LINE).near(comb, Length.ofFeet(3))).containsExactly(feet(7, 33), feet(47, 63));
+        assertThat(new Nearness(LINE).near(comb, Length.ofFeet(10))).containsExactly(feet(0, 70));
         assertThat(comb.distanceTo(at(40, 0))).isEqualTo(Length.ofFeet(10));
         assertThat(comb.distanceTo(at(20, 0))).isEqualTo(Length.ZERO);
     }
@@ -92,9 +91,9 @@ class NearnessTest {
         Polygon south = Polygon.of(List.of(at(20, 0), at(40, 0), at(40, -20), at(20, -20)));
         Polygon point = Polygon.of(List.of(at(20, 0), at(40, 20), at(0, 20)));
 
-        assertThat(LINE.stretchesIn(north)).containsExactly(feet(20, 40));
-        assertThat(LINE.stretchesIn(south)).containsExactly(feet(20, 40));
-        assertThat(LINE.stretchesIn(point)).isEmpty();
+        assertThat(new Nearness(LINE).in(north)).containsExactly(feet(20, 40));
+        assertThat(new Nearness(LINE).in(south)).containsExactly(feet(20, 40));
+        assertThat(new Nearness(LINE).in(point)).isEmpty();
     }
 
     @Test
@@ -120,13 +119,5 @@ class NearnessTest {
         assertThat(top.stretchesBelow(Length.ofFeet(5))).containsExactly(feet(0, 5), feet(25, 40));
         assertThat(top.stretchesAbove(Length.ofFeet(6))).isEmpty();
         assertThat(top.stretchesAbove(Length.ofFeet(1))).containsExactly(feet(0, 40));
-    }
-
-    @Test
-    void refusesADistanceBelowZero() {
-        assertThatThrownBy(() -> LINE.stretchNear(Point.ORIGIN, Length.ofFeet(-1)))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("distance was -1 ft")
-                .hasMessageContaining("check its sign");
     }
 }
