@@ -214,12 +214,12 @@ final class AsBuilt {
             boolean isSet = set.containsKey(from.number()) || set.containsKey(to.number());
             asPlanned &= !isSet;
             Length bay = to.station().minus(from.station());
-            if (isSet && bay.compareTo(style.maximumPostSpacing()) > 0) {
+            if (isSet && bay.compareTo(style.postSpacing().maximum()) > 0) {
                 findings.add(Finding.warning(
                                 "bay-too-wide",
                                 line.name + ", post " + from.number() + " to post " + to.number(),
                                 "the posts as set are " + Written.tape(bay) + " apart, over the maximum of "
-                                        + Written.tape(style.maximumPostSpacing()))
+                                        + Written.tape(style.postSpacing().maximum()))
                         .withRemedy("set another post between, or reset one of them"));
             }
         }

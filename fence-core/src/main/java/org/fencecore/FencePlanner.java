@@ -89,6 +89,7 @@ public final class FencePlanner {
         }
         List<Post> posts = book.posts(findings);
         findings.addAll(PostSpace.check(posts, style));
+        checkObstacles(site, style, path, posts, findings);
         if (site.line().isPresent() || !set.isEmpty()) {
             outline.ifPresent(lot -> findings.addAll(BoundaryCheck.of(lot, path.lines(), posts, style)));
         }
@@ -126,7 +127,9 @@ public final class FencePlanner {
             line.ground(site, findings).ifPresent(ground -> {
                 List<GatePlacing.Placed> placed =
                         GatePlacing.place(gates.getOrDefault(line, List.of()), line, style, findings);
-                PostRow row = PostRow.lay(line, placed, style, findings);
+                List<Interval> forbidden = site.obstacles()
+                        .forbidden(line.postLine, style.holeDiameter().dividedBy(2));
+                PostRow row = PostRow.lay(line, placed, style, forbidden, findings);
                 laid.add(new LaidLine(line, ground, row.numbered(numbers::of)));
             });
         }
@@ -153,6 +156,26 @@ public final class FencePlanner {
                                 "side " + gate.side() + " is not fenced, so the gate has no fence to be in")
                         .withRemedy("fence that side, or put the gate on one that is"));
             }
+        }
+    }
+
+    /** Line posts were kept clear of what is in the way where that could be; corner, end and gate posts cannot move. */
+    private static void checkObstacles(
+            Site site, FenceStyle style, FencePath path, List<Post> posts, List<Finding> findings) {
+        Length hole = style.holeDiameter().dividedBy(2);
+        for (Post post : posts) {
+            findings.addAll(site.obstacles().atPost(post.toString(), post.centre(), hole));
+        }
+        Length reach = style.postLumber()
+                .width()
+                .dividedBy(2)
+                .plus(style.railLumber().thickness())
+                .plus(style.boardLumber().thickness());
+        for (FenceLine line : path.lines()) {
+            findings.addAll(site.obstacles().alongFence(line.name, line.postLine, reach));
+        }
+        if (!posts.isEmpty()) {
+            findings.add(site.obstacles().undergroundNote());
         }
     }
 

@@ -130,7 +130,8 @@ class FencePlannerProperties {
             }
         }
         assertThat(plan.bays())
-                .allSatisfy(bay -> assertThat(bay.spacing()).isLessThanOrEqualTo(USUAL.maximumPostSpacing()));
+                .allSatisfy(bay -> assertThat(bay.spacing())
+                        .isLessThanOrEqualTo(USUAL.postSpacing().maximum()));
         Length reach = USUAL.holeDiameter().dividedBy(2);
         for (Segment side : plan.site().lot().outline().orElseThrow().sides()) {
             assertThat(plan.posts())

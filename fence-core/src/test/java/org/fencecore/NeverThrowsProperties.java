@@ -22,6 +22,7 @@ import org.fencecore.geometry.Polyline;
 import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Side;
 import org.fencecore.layout.BoardPattern;
+import org.fencecore.layout.PostSpacingSpec;
 import org.fencecore.packet.BuildPacket;
 import org.fencecore.site.GateLocation;
 import org.fencecore.site.Site;
@@ -136,8 +137,10 @@ class NeverThrowsProperties {
                 .as((pattern, posts, spacing, hole, middleRail) -> FenceStyle.builder()
                         .pattern(pattern)
                         .postLumber(posts)
-                        .minimumPostSpacing(Length.ZERO)
-                        .maximumPostSpacing(Length.ofFeet(spacing))
+                        .postSpacing(PostSpacingSpec.builder()
+                                .minimum(Length.ZERO)
+                                .maximum(Length.ofFeet(spacing))
+                                .build())
                         .holeDiameter(
                                 Length.ofInches(Math.max(hole, posts.width().inches() * 1.5)))
                         .gate(GateSpec.builder().middleRail(middleRail).build())

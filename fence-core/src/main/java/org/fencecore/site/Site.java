@@ -15,6 +15,7 @@ import org.fencecore.geometry.Polyline;
 import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Side;
 import org.fencecore.geometry.Surface;
+import org.fencecore.obstacles.Obstacles;
 import org.fencecore.survey.LotBoundary;
 import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
@@ -57,6 +58,7 @@ public final class Site {
     private final Map<Integer, Profile> ground;
     private final @Nullable Surface surface;
     private final List<GateLocation> gates;
+    private final Obstacles obstacles;
     private final SoilClass soil;
     private final boolean doubledBearing;
     private final @Nullable Length frostDepth;
@@ -75,6 +77,7 @@ public final class Site {
         surface = from.surface;
         ground = Collections.unmodifiableMap(new TreeMap<>(from.ground));
         gates = List.copyOf(from.gates);
+        obstacles = from.obstacles;
         soil = from.soil;
         doubledBearing = from.doubledBearing;
         frostDepth = from.frostDepth;
@@ -195,6 +198,15 @@ public final class Site {
     }
 
     /**
+     * Returns what is underground and in the way.
+     *
+     * @return buried lines, trees, walls and the like; none when not said
+     */
+    public Obstacles obstacles() {
+        return obstacles;
+    }
+
+    /**
      * Returns the soil the posts stand in.
      *
      * @return the class of soil
@@ -241,6 +253,7 @@ public final class Site {
         private @Nullable Surface surface;
         private final Map<Integer, Profile> ground = new TreeMap<>();
         private final List<GateLocation> gates = new ArrayList<>();
+        private Obstacles obstacles = Obstacles.none();
         private SoilClass soil = SoilClass.CLAY;
         private boolean doubledBearing;
         private @Nullable Length frostDepth;
@@ -337,6 +350,19 @@ public final class Site {
                         "two gates are named '" + gate.name() + "'; give each a name of its own");
             }
             gates.add(gate);
+            return this;
+        }
+
+        /**
+         * Sets what is underground and in the way; nothing when not said. Line posts are spaced so that no hole falls into
+         * its ground, and findings tell what else runs into it.
+         *
+         * @param newObstacles buried lines as they were marked, trees, walls and the like, east and north of the first lot
+         *     corner
+         * @return this builder
+         */
+        public Builder obstacles(Obstacles newObstacles) {
+            obstacles = Objects.requireNonNull(newObstacles, "newObstacles");
             return this;
         }
 
