@@ -51,7 +51,12 @@ class ArchitectureTest {
             List.of("org.fencecore.units.tape"),
             List.of("org.fencecore.geometry", "org.fencecore.worksheet"),
             List.of(INTERNAL),
-            List.of("org.fencecore.slope", "org.fencecore.layout", "org.fencecore.gate", "org.fencecore.footing"),
+            List.of(
+                    "org.fencecore.slope",
+                    "org.fencecore.layout",
+                    "org.fencecore.gate",
+                    "org.fencecore.footing",
+                    "org.fencecore.terrain"),
             List.of("org.fencecore.site", "org.fencecore.style"),
             List.of("org.fencecore"),
             List.of("org.fencecore.takeoff", "org.fencecore.drawing"),
