@@ -163,7 +163,7 @@ public final class GridSurface implements Surface {
     /**
      * Describes the grid.
      *
-     * @return such as {@code 87 by 61 heights, 10 m apart, from (E 0 in, N 0 in)}
+     * @return such as {@code 9 by 5 heights, 10 ft apart, from (E 0 in, N 0 in)}
      */
     @Override
     public String toString() {
