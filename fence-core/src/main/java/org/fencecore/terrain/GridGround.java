@@ -43,13 +43,13 @@ final class GridGround implements Piecewise {
     }
 
     /** Returns how many columns east of the first a place is. */
-    private double eastward(double x) {
-        return (x - west) / spacing;
+    private double eastward(long x) {
+        return (double) (x - west) / spacing;
     }
 
     /** Returns how many rows north of the first a place is. */
-    private double northward(double y) {
-        return (y - south) / spacing;
+    private double northward(long y) {
+        return (double) (y - south) / spacing;
     }
 
     private double height(double eastward, double northward) {

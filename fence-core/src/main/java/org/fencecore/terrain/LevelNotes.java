@@ -3,7 +3,6 @@ package org.fencecore.terrain;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -59,8 +58,6 @@ import org.jspecify.annotations.Nullable;
 public final class LevelNotes {
 
     private static final Length USUAL_FOR_ONE_SETUP = Length.ofMillimetres(5);
-    private static final Length LONGEST_READING = Length.ofFeet(100);
-    private static final int MOST_POINTS = 10_000;
 
     private final List<LevelEntry> entries;
     private final Map<String, LevelEntry> byName;
@@ -76,7 +73,7 @@ public final class LevelNotes {
     private final boolean metric;
 
     private LevelNotes(Builder from) {
-        setUps = from.setUps;
+        setUps = from.sights.setUps();
         known = from.known();
         spread = from.spread;
         givenAllowable = from.allowable;
@@ -287,34 +284,10 @@ public final class LevelNotes {
     /** Takes the readings in the order of the book. Not for use by several threads at once. */
     public static final class Builder {
 
-        /** A sight on a point; the first, on the benchmark, has no reading. */
-        private static final class Sight {
-            private final String point;
-            private final boolean isForesight;
-            private final @Nullable Length reading;
-            private final Length observed;
-            private final int setUp;
-            private @Nullable Length backsight;
-
-            private Sight(String point, boolean isForesight, @Nullable Length reading, Length observed, int setUp) {
-                this.point = point;
-                this.isForesight = isForesight;
-                this.reading = reading;
-                this.observed = observed;
-                this.setUp = setUp;
-            }
-        }
-
-        private final List<Sight> sights = new ArrayList<>();
-        private final Set<String> names = new HashSet<>();
+        private final LevelSights sights;
         private final Map<String, Length> stations = new HashMap<>();
         private final Map<String, Length> distances = new HashMap<>();
         private final Map<String, Length> written = new LinkedHashMap<>();
-        private final Length benchmark;
-        private Sight turning;
-        private @Nullable Length heightOfInstrument;
-        private int setUps;
-        private boolean looped;
         private @Nullable Length knownEnd;
         private @Nullable Length allowable;
         private @Nullable Length writtenBacksights;
@@ -323,12 +296,7 @@ public final class LevelNotes {
         private boolean metric;
 
         private Builder(String name, Length elevation) {
-            requireName(name);
-            Heights.checked(elevation);
-            benchmark = elevation;
-            turning = new Sight(name, true, null, elevation, 0);
-            sights.add(turning);
-            names.add(name);
+            sights = new LevelSights(name, elevation);
         }
 
         /**
@@ -340,18 +308,7 @@ public final class LevelNotes {
          *     the reading is over 100 ft
          */
         public Builder backsight(Length reading) {
-            requireReading("backsight", reading);
-            if (heightOfInstrument != null) {
-                throw new IllegalArgumentException("backsight " + reading + " follows the one on " + turning.point
-                        + "; before the level is set up again, give a foresight on a turning point");
-            }
-            if (looped) {
-                throw new IllegalArgumentException("backsight " + reading + " follows the foresight back to "
-                        + turning.point + ", which closes the line; start new notes there");
-            }
-            turning.backsight = reading;
-            heightOfInstrument = turning.observed.plus(reading);
-            setUps++;
+            sights.backsight(reading);
             return this;
         }
 
@@ -365,7 +322,7 @@ public final class LevelNotes {
          *     reading is over 100 ft
          */
         public Builder intermediate(String point, Length reading) {
-            sight(point, false, reading);
+            sights.intermediate(point, reading);
             return this;
         }
 
@@ -392,46 +349,8 @@ public final class LevelNotes {
          *     reading is over 100 ft
          */
         public Builder foresight(String point, Length reading) {
-            turning = sight(point, true, reading);
-            looped = point.equals(sights.get(0).point);
-            heightOfInstrument = null;
+            sights.foresight(point, reading);
             return this;
-        }
-
-        private Sight sight(String point, boolean isForesight, Length reading) {
-            String kind = isForesight ? "foresight" : "intermediate";
-            requireName(point);
-            requireReading(kind, reading);
-            if (heightOfInstrument == null) {
-                throw new IllegalArgumentException(kind + " " + reading + " on " + point
-                        + " has no backsight before it; give the backsight on " + turning.point + " first");
-            }
-            if (sights.size() == MOST_POINTS) {
-                throw new IllegalArgumentException("point " + point + " would be number " + (MOST_POINTS + 1)
-                        + "; level notes have up to 10,000 points, so split them at a turning point");
-            }
-            boolean closes = isForesight && point.equals(sights.get(0).point);
-            if (!names.add(point) && !closes) {
-                throw new IllegalArgumentException("point was '" + point
-                        + "', which is in the notes already; name the second sight differently, such as " + point
-                        + " again");
-            }
-            Sight sight = new Sight(point, isForesight, reading, heightOfInstrument.minus(reading), setUps);
-            sights.add(sight);
-            return sight;
-        }
-
-        private static void requireName(String point) {
-            if (point.isBlank()) {
-                throw new IllegalArgumentException("point was blank; name it as the book does");
-            }
-        }
-
-        private static void requireReading(String name, Length reading) {
-            if (reading.abs().compareTo(LONGEST_READING) > 0) {
-                throw new IllegalArgumentException(name + " was " + reading + "; a rod reads up to " + LONGEST_READING
-                        + ", negative if held upside down, so check the unit");
-            }
         }
 
         /**
@@ -541,10 +460,7 @@ public final class LevelNotes {
          *     spread by distance and a point has none between zero and that of the last
          */
         public LevelNotes build() {
-            if (heightOfInstrument != null || sights.size() == 1) {
-                throw new IllegalArgumentException("the last reading was on " + sights.get(sights.size() - 1).point
-                        + ", not a foresight; end the notes with the foresight on the last point");
-            }
+            sights.requireEnded();
             requireKnown("station", stations.keySet());
             requireKnown("distance", distances.keySet());
             requireKnown("written elevation", written.keySet());
@@ -561,7 +477,7 @@ public final class LevelNotes {
 
         private void requireKnown(String what, Set<String> points) {
             for (String point : points) {
-                if (!names.contains(point)) {
+                if (!sights.has(point)) {
                     throw new IllegalArgumentException("a " + what + " was given for '" + point
                             + "', which is not in the notes; give a sight on it, or correct the name");
                 }
@@ -569,55 +485,50 @@ public final class LevelNotes {
         }
 
         private @Nullable Length known() {
-            return knownEnd == null && looped ? benchmark : knownEnd;
+            return knownEnd == null && sights.isLoop() ? sights.first().observed() : knownEnd;
         }
 
         private List<LevelEntry> entries() {
             Length known = known();
-            Length toSpread = known == null ? Length.ZERO : known.minus(turning.observed);
+            Length observed = sights.last().observed();
+            Length toSpread = known == null ? Length.ZERO : known.minus(observed);
             List<LevelEntry> entries = new ArrayList<>();
-            for (int i = 0; i < sights.size(); i++) {
-                Sight sight = sights.get(i);
-                boolean isAgain = i > 0 && sight.point.equals(sights.get(0).point);
-                entries.add(new LevelEntry(
-                        sight.point,
-                        sight.backsight,
-                        sight.isForesight ? null : sight.reading,
-                        sight.isForesight ? sight.reading : null,
-                        sight.backsight == null ? null : sight.observed.plus(sight.backsight),
-                        sight.observed,
-                        i == 0 ? Length.ZERO : correction(sight, toSpread),
-                        isAgain ? null : stations.get(sight.point)));
+            for (LevelSights.Sight sight : sights.all()) {
+                boolean isFirst = entries.isEmpty();
+                boolean isBackAtFirst =
+                        !isFirst && sight.point().equals(sights.first().point());
+                Length correction = isFirst ? Length.ZERO : correction(sight, toSpread);
+                Length station = isBackAtFirst ? null : stations.get(sight.point());
+                entries.add(sight.entry(correction, station));
             }
             return List.copyOf(entries);
         }
 
-        private Length correction(Sight sight, Length toSpread) {
+        private Length correction(LevelSights.Sight sight, Length toSpread) {
             return switch (spread) {
                 case NONE -> Length.ZERO;
-                case BY_SETUP -> toSpread.portion(sight.setUp, setUps);
+                case BY_SETUP -> toSpread.portion(sight.setUp(), sights.setUps());
                 case BY_DISTANCE -> byDistance(sight, toSpread);
             };
         }
 
-        private Length byDistance(Sight sight, Length toSpread) {
-            Length whole = distanceOf(turning, Length.ZERO);
-            Length part = sight == turning ? whole : distanceOf(sight, whole);
+        private Length byDistance(LevelSights.Sight sight, Length toSpread) {
+            Length whole = distances.get(sights.last().point());
+            if (whole == null || !whole.isPositive()) {
+                throw refusedDistance(sights.last().point(), whole, "over 0 at the last point");
+            }
+            Length part = sight == sights.last() ? whole : distances.get(sight.point());
+            if (part == null || part.isNegative() || part.compareTo(whole) > 0) {
+                throw refusedDistance(sight.point(), part, "from 0 to that of the last point, " + whole);
+            }
             return part.equals(whole) ? toSpread : toSpread.times(part.ratioTo(whole));
         }
 
-        private Length distanceOf(Sight sight, Length whole) {
-            Length distance = distances.get(sight.point);
-            boolean isWhole = sight == turning;
-            if (distance == null
-                    || distance.isNegative()
-                    || (isWhole ? !distance.isPositive() : distance.compareTo(whole) > 0)) {
-                throw new IllegalArgumentException("distance of " + sight.point + " was "
-                        + (distance == null ? "not given" : distance)
-                        + "; to spread the misclosure by distance it must be "
-                        + (isWhole ? "over 0 at the last point" : "from 0 to that of the last point, " + whole));
-            }
-            return distance;
+        private static IllegalArgumentException refusedDistance(
+                String point, @Nullable Length distance, String allowed) {
+            return new IllegalArgumentException("distance of " + point + " was "
+                    + (distance == null ? "not given" : distance)
+                    + "; to spread the misclosure by distance it must be " + allowed);
         }
     }
 }

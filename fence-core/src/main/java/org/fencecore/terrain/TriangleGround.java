@@ -213,10 +213,10 @@ final class TriangleGround implements Piecewise {
             boolean onP = Near.toLine(x[p], y[p], ax, ay, bx, by) <= reach;
             boolean onQ = Near.toLine(x[q], y[q], ax, ay, bx, by) <= reach;
             if (onP && !isAt(p, ax, ay) && !isAt(p, bx, by)) { // an end has its height from a shot at it
-                breaks.add(along(p, ax, ay, dx, dy) / length, z[p], true);
+                breaks.add(along(p, ax, ay, dx, dy) / length, (double) z[p], true);
             }
             if (onQ && !isAt(q, ax, ay) && !isAt(q, bx, by)) {
-                breaks.add(along(q, ax, ay, dx, dy) / length, z[q], true);
+                breaks.add(along(q, ax, ay, dx, dy) / length, (double) z[q], true);
             }
             if (onP || onQ) {
                 return; // the edge only leads to that shot

@@ -8,6 +8,7 @@ import static org.fencecore.terrain.Feet.ft;
 import static org.fencecore.terrain.Feet.line;
 import static org.fencecore.terrain.Feet.shot;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -224,6 +225,28 @@ class ShotSurfaceTest {
             names.add(corner.x + " " + corner.y);
         }
         return names.toString();
+    }
+
+    /** What a survey of a whole estate takes; the quickest of three, since other work may run beside it. */
+    @Test
+    void bringsHundredThousandShotsToAProfileInUnderTwoSeconds() {
+        Random random = new Random(100_000);
+        List<Shot> shots = new ArrayList<>();
+        for (int i = 0; i < 100_000; i++) {
+            shots.add(shot(1_000 * random.nextDouble(), 1_000 * random.nextDouble(), 100 + random.nextDouble()));
+        }
+        Duration quickest = Duration.ofDays(1);
+        for (int run = 0; run < 3; run++) {
+            long start = System.nanoTime();
+            assertThat(ShotSurface.of(shots)
+                            .under(line("5,5 990,400 20,990"))
+                            .orElseThrow()
+                            .points())
+                    .hasSizeGreaterThan(1_500);
+            Duration took = Duration.ofNanos(System.nanoTime() - start);
+            quickest = took.compareTo(quickest) < 0 ? took : quickest;
+        }
+        assertThat(quickest).isLessThan(Duration.ofSeconds(2));
     }
 
     @Test
