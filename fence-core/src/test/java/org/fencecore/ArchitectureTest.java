@@ -54,7 +54,7 @@ class ArchitectureTest {
             List.of("org.fencecore.slope", "org.fencecore.layout", "org.fencecore.gate", "org.fencecore.footing"),
             List.of("org.fencecore.site", "org.fencecore.style"),
             List.of("org.fencecore"),
-            List.of("org.fencecore.takeoff", "org.fencecore.drawing"),
+            List.of("org.fencecore.takeoff", "org.fencecore.drawing", "org.fencecore.stakeout"),
             List.of("org.fencecore.packet"));
 
     /** Numbers without a unit. Counts are int, and money is BigDecimal beside its currency. */
