@@ -26,12 +26,7 @@ public final class BatterBoard {
     private final boolean onLot;
 
     BatterBoard(
-            int number,
-            String place,
-            Point crossing,
-            Length station,
-            @Nullable Length fromOuterStake,
-            boolean onLot) {
+            int number, String place, Point crossing, Length station, @Nullable Length fromOuterStake, boolean onLot) {
         this.number = number;
         this.place = place;
         this.crossing = crossing;

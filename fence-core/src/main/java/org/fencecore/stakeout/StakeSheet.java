@@ -131,8 +131,8 @@ public final class StakeSheet {
     private static void string(StakedRun staked, List<Finding> findings) {
         Clearance clearance = staked.run().ground().clearanceUnder(staked.profile());
         Length least = clearance.min();
-        boolean between = clearance.minStation().isPositive()
-                && clearance.minStation().compareTo(staked.length()) < 0;
+        boolean between =
+                clearance.minStation().isPositive() && clearance.minStation().compareTo(staked.length()) < 0;
         if (between && !least.isPositive()) {
             Length raise = least.negated().plus(staked.above());
             findings.add(Finding.warning(
@@ -141,17 +141,15 @@ public final class StakeSheet {
                             "the ground reaches " + Written.tape(least.abs(), Rounding.UP) + " over the string "
                                     + Written.station(staked.lead().plus(clearance.minStation()))
                                     + " from its start")
-                    .withRemedy("tie the string " + Written.tape(raise, Rounding.UP) + " higher at both ends and add that"
-                            + " to every drop")
+                    .withRemedy("tie the string " + Written.tape(raise, Rounding.UP)
+                            + " higher at both ends and add that" + " to every drop")
                     .withSource(Citation.GEOMETRY));
         }
     }
 
     private static void tape(StakedRun staked, List<Finding> findings) {
-        Length more = staked.run()
-                .ground()
-                .lengthAlong(Length.ZERO, staked.length())
-                .minus(staked.length());
+        Length more =
+                staked.run().ground().lengthAlong(Length.ZERO, staked.length()).minus(staked.length());
         if (more.compareTo(TELLING) > 0) {
             findings.add(Finding.note(
                             "tape-on-slope",

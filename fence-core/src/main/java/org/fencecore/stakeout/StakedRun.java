@@ -53,9 +53,6 @@ record StakedRun(Run run, Length lead, Length above, Length first, Length last) 
     }
 
     Profile profile() {
-        return Profile.builder()
-                .point(Length.ZERO, first)
-                .point(length(), last)
-                .build();
+        return Profile.builder().point(Length.ZERO, first).point(length(), last).build();
     }
 }

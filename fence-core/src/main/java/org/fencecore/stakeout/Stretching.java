@@ -52,7 +52,8 @@ final class Stretching {
 
     private boolean meetsNext(int run) {
         List<Post> here = runs.get(run).posts();
-        return runs.size() > 1 && here.get(here.size() - 1).equals(next(run).posts().get(0));
+        return runs.size() > 1
+                && here.get(here.size() - 1).equals(next(run).posts().get(0));
     }
 
     private Run next(int run) {
@@ -72,7 +73,9 @@ final class Stretching {
         List<Segment> lines = new ArrayList<>();
         for (int i = 0; i < runs.size(); i++) {
             int before = previous(i);
-            Point start = meetsNext(before) ? crossings.get(before) : runs.get(i).string().start();
+            Point start = meetsNext(before)
+                    ? crossings.get(before)
+                    : runs.get(i).string().start();
             lines.add(Segment.of(start, crossings.get(i)));
         }
         return lines;

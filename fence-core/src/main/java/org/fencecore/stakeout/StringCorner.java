@@ -57,12 +57,14 @@ public final class StringCorner {
 
     static StringCorner of(
             Run arriving, Run leaving, Corner corner, Length arrivingString, Length leavingString, StringSpec spec) {
-        // No leg of a multiple of 3-4-5 is over four fifths of the tape if its diagonal is not over the tape.
-        Length most = spec.step().times(4 * (spec.tape().wholePieces(spec.step()) / 5));
-        Length a = Length.min(arrivingString, most);
-        Length b = Length.min(leavingString, most);
-        Optional<RightTriangle> best =
-                most.isPositive() ? RightTriangle.largest345(a, b, spec.step()) : Optional.empty();
+        // Legs of three and four fifths of the tape, the longer on the longer string, are the most that it can prove.
+        long multiple = spec.tape().wholePieces(spec.step()) / 5;
+        Length three = spec.step().times(3 * multiple);
+        Length four = spec.step().times(4 * multiple);
+        boolean arrivingLonger = arrivingString.compareTo(leavingString) > 0;
+        Length a = Length.min(arrivingString, arrivingLonger ? four : three);
+        Length b = Length.min(leavingString, arrivingLonger ? three : four);
+        Optional<RightTriangle> best = multiple == 0 ? Optional.empty() : RightTriangle.largest345(a, b, spec.step());
         Optional<RightTriangle> proof = best.filter(triangle -> corner.diagonal(triangle.legA(), triangle.legB())
                         .minus(triangle.hypotenuse())
                         .abs()

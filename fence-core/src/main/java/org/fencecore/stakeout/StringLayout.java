@@ -163,11 +163,14 @@ public final class StringLayout {
             findings.add(Finding.note(
                             "board-off-lot",
                             "strings",
-                            (off.size() == 1 ? "batter board " + numbers + " stands" : "batter boards " + numbers + " stand")
+                            (off.size() == 1
+                                            ? "batter board " + numbers + " stands"
+                                            : "batter boards " + numbers + " stand")
                                     + " outside the boundary, " + Written.tape(spec.setBack())
                                     + " beyond the corner of the strings")
-                    .withRemedy("ask the neighbour or the street's owner first, set boards nearer, or tie the string to a"
-                            + " stake at the corner and prove it again after digging there"));
+                    .withRemedy(
+                            "ask the neighbour or the street's owner first, set boards nearer, or tie the string to a"
+                                    + " stake at the corner and prove it again after digging there"));
         }
         return List.copyOf(findings);
     }

@@ -86,7 +86,8 @@ class StakeSheetTest {
     void aHumpReachesTheString() {
         StakeSheet sheet = StakeSheet.of(side(0, 100, 25, 102, 50, 100));
         assertThat(sheet.findings()).extracting("code").containsExactly("string-in-ground", "tape-on-slope");
-        // Its ends lie 7 3/4 in up the slope of 8 %, 0.62 in over 100 ft: 24 - 12.62 = 11.38 in, and 1 ft more is clear.
+        // Its ends lie 7 3/4 in up the slope of 8 %, 0.62 in over 100 ft: 24 - 12.62 = 11.38 in, and 1 ft more is
+        // clear.
         assertThat(sheet.findings().get(0).message())
                 .isEqualTo("the ground reaches 11 7/16\" over the string 24.50 ft from its start");
         assertThat(sheet.findings().get(0).remedy()).startsWith("tie the string 1' 11 7/16\" higher");
@@ -128,7 +129,8 @@ class StakeSheetTest {
         List<Worksheet> worksheets = sheet.worksheets();
         assertThat(worksheets).hasSize(8);
         for (int i = 0; i < 8; i++) {
-            assertThat(worksheets.get(i).result()).isEqualTo(sheet.stakes().get(i).cut());
+            assertThat(worksheets.get(i).result())
+                    .isEqualTo(sheet.stakes().get(i).cut());
         }
         assertThat(worksheets.get(1).title()).isEqualTo("side 1, post 2: Stake");
         assertThat(worksheets.get(1).toText())

@@ -25,7 +25,9 @@ class StringLayoutTest {
     private static FencePlan plan(LotBoundary lot, int... sides) {
         Site.Builder site = Site.on(lot);
         for (int side : sides) {
-            site.ground(side, Plans.shots(0, 100, lot.courses().get(side - 1).distance().feet(), 100));
+            site.ground(
+                    side,
+                    Plans.shots(0, 100, lot.courses().get(side - 1).distance().feet(), 100));
         }
         return FencePlanner.plan(
                 site.fenceOn(sides).build(), FenceStyle.builder().build());
@@ -43,7 +45,8 @@ class StringLayoutTest {
     void aRectangularLotWorkedByHand() {
         StringLayout layout = StringLayout.of(rectangle());
 
-        assertThat(layout.strings()).extracting(StringLine::lengthBetweenBoards)
+        assertThat(layout.strings())
+                .extracting(StringLine::lengthBetweenBoards)
                 .containsExactly(Length.ofFeet(57), Length.ofFeet(47), Length.ofFeet(57), Length.ofFeet(47));
         StringLine first = layout.strings().get(0);
         BatterBoard before = first.boardAtStart().orElseThrow();
@@ -66,11 +69,12 @@ class StringLayoutTest {
         assertThat(corner.onLeaving()).isEqualTo(Length.ofFeet(36));
         assertThat(corner.corner().vertex()).isEqualTo(Point.of(Length.ofFeet(0.5), Length.ofFeet(49.5)));
         // 60 ft x 1/96 ft / (36 ft x 48 ft) in radians.
-        assertThat(corner.meaningOf(Length.ofInches(0.125)).orElseThrow().degrees()).isCloseTo(0.02072, within(1e-5));
+        assertThat(corner.meaningOf(Length.ofInches(0.125)).orElseThrow().degrees())
+                .isCloseTo(0.02072, within(1e-5));
 
-        assertThat(layout.diagonals()).hasSize(2).allSatisfy(diagonal -> assertThat(
-                        diagonal.length().feet())
-                .isCloseTo(62.6259, within(5e-5)));
+        assertThat(layout.diagonals())
+                .hasSize(2)
+                .allSatisfy(diagonal -> assertThat(diagonal.length().feet()).isCloseTo(62.6259, within(5e-5)));
         assertThat(layout.diagonals().get(0)).hasToString("corner of side 4 and side 1 to corner of side 2 and side 3");
     }
 
@@ -84,8 +88,7 @@ class StringLayoutTest {
                             + " corner of the strings");
         });
         // Half a foot is the room there is.
-        StringSpec near =
-                StringSpec.builder().setBack(Length.ofFeet(0.5)).build();
+        StringSpec near = StringSpec.builder().setBack(Length.ofFeet(0.5)).build();
         assertThat(StringLayout.of(rectangle(), near).findings()).isEmpty();
     }
 
@@ -94,14 +97,17 @@ class StringLayoutTest {
     void aFenceOnThreeSides() {
         StringLayout layout = StringLayout.of(plan(Plans.rectangle(50, 40), 1, 2, 3));
 
-        assertThat(layout.corners()).extracting(StringCorner::toString)
+        assertThat(layout.corners())
+                .extracting(StringCorner::toString)
                 .containsExactly("corner of side 1 and side 2", "corner of side 2 and side 3");
         assertThat(layout.boards()).hasSize(6);
         assertThat(layout.strings().get(0).boardAtStart().orElseThrow().fromOuterStake())
                 .isEmpty();
-        assertThat(layout.diagonals()).extracting(ProvingDiagonal::toString)
+        assertThat(layout.diagonals())
+                .extracting(ProvingDiagonal::toString)
                 .containsExactly(
-                        "start of side 1 to corner of side 2 and side 3", "corner of side 1 and side 2 to end of side 3");
+                        "start of side 1 to corner of side 2 and side 3",
+                        "corner of side 1 and side 2 to end of side 3");
     }
 
     @Test
@@ -131,8 +137,8 @@ class StringLayoutTest {
     /** A lot of 60 and 120 degrees: equal legs, whose diagonals are the leg itself and the leg times the root of 3. */
     @Test
     void cornersOffSquare() {
-        LotBoundary lot = LotBoundary.of(List.of(
-                Plans.course(0, 60), Plans.course(60, 60), Plans.course(180, 60), Plans.course(240, 60)));
+        LotBoundary lot = LotBoundary.of(
+                List.of(Plans.course(0, 60), Plans.course(60, 60), Plans.course(180, 60), Plans.course(240, 60)));
         StringLayout layout = StringLayout.of(plan(lot, 1, 2, 3, 4));
         StringCorner blunt = layout.corners().get(0);
         StringCorner sharp = layout.corners().get(1);
@@ -143,9 +149,21 @@ class StringLayoutTest {
         assertThat(blunt.diagonal().feet()).isLessThan(100);
         assertThat(sharp.diagonal().feet()).isCloseTo(sharp.onArriving().feet(), within(1e-6));
         // 4 ft x tan 60 and 4 ft x tan 30.
-        assertThat(layout.strings().get(0).boardAtEnd().orElseThrow().fromOuterStake().orElseThrow().feet())
+        assertThat(layout.strings()
+                        .get(0)
+                        .boardAtEnd()
+                        .orElseThrow()
+                        .fromOuterStake()
+                        .orElseThrow()
+                        .feet())
                 .isCloseTo(6.9282, within(5e-5));
-        assertThat(layout.strings().get(1).boardAtEnd().orElseThrow().fromOuterStake().orElseThrow().feet())
+        assertThat(layout.strings()
+                        .get(1)
+                        .boardAtEnd()
+                        .orElseThrow()
+                        .fromOuterStake()
+                        .orElseThrow()
+                        .feet())
                 .isCloseTo(2.3094, within(5e-5));
         Worksheet sheet = layout.worksheets().get(0);
         assertThat(sheet.title()).isEqualTo("corner of side 1 and side 2: Check triangle");
@@ -167,8 +185,7 @@ class StringLayoutTest {
             east += 10 * Math.sin(Math.toRadians(50 + 10 * i));
             north += 10 * Math.cos(Math.toRadians(50 + 10 * i));
         }
-        courses.add(Plans.course(
-                Math.toDegrees(Math.atan2(-east, -north)) + 360, Math.hypot(east, north)));
+        courses.add(Plans.course(Math.toDegrees(Math.atan2(-east, -north)) + 360, Math.hypot(east, north)));
         FencePlan plan = plan(LotBoundary.of(courses), 1, 2, 3, 4, 5, 6, 7, 8, 9, 10);
         StringLayout layout = StringLayout.of(plan);
 
@@ -180,18 +197,22 @@ class StringLayoutTest {
         assertThat(layout.strings().get(3).boardAtEnd()).isEmpty();
         assertThat(layout.strings().get(3).lengthBetweenBoards())
                 .isEqualTo(layout.strings().get(3).line().length());
-        assertThat(layout.diagonals()).extracting(ProvingDiagonal::toString)
+        assertThat(layout.diagonals())
+                .extracting(ProvingDiagonal::toString)
                 .containsExactly(
-                        "start of side 1 to corner of side 9 and side 10", "corner of side 1 and side 2 to end of side 10");
+                        "start of side 1 to corner of side 9 and side 10",
+                        "corner of side 1 and side 2 to end of side 10");
     }
 
-    /** Legs of 2 ft: an eighth of an inch is 1/96 ft, and sqrt(2) / 2 of that over 2 ft x 1/2 are 0.42 degrees. */
+    /** A tape of 1 ft reaches across legs of 0.707 ft; 1/96 ft more is 1 x (1/96) / 0.707^2 radians, or 1.19 degrees. */
     @Test
-    void whatAnEighthMeansOnShortLegs() {
+    void aShortTapeHardlyProvesACorner() {
         FencePlan plan = plan(Plans.rectangle(50, 40), 1, 2);
         StringSpec shortTape = StringSpec.builder().tape(Length.ofFeet(1)).build();
         StringCorner corner = StringLayout.of(plan, shortTape).corners().get(0);
-        assertThat(corner.onArriving()).isLessThan(Length.ofFeet(1));
+        assertThat(corner.onArriving().feet()).isCloseTo(0.70711, within(1e-5));
+        assertThat(corner.meaningOf(Length.ofInches(0.125)).orElseThrow().degrees())
+                .isCloseTo(1.19, within(0.02));
         assertThat(StringLayout.of(plan, shortTape).findings())
                 .extracting("code")
                 .containsExactly("corner-hard-to-prove", "board-off-lot");
@@ -201,7 +222,8 @@ class StringLayoutTest {
     @Test
     void aPlanWithoutRunsHasNoStrings() {
         FencePlan none = FencePlanner.plan(
-                Site.on(Plans.rectangle(50, 40)).fenceOn(1).build(), FenceStyle.builder().build());
+                Site.on(Plans.rectangle(50, 40)).fenceOn(1).build(),
+                FenceStyle.builder().build());
         StringLayout layout = StringLayout.of(none);
         assertThat(layout.strings()).isEmpty();
         assertThat(layout.findings()).isEmpty();

@@ -126,8 +126,7 @@ public final class RightTriangle {
         }
         Length three = unit.times(3 * multiple);
         Length four = unit.times(4 * multiple);
-        return Optional.of(
-                new RightTriangle(longerB ? three : four, longerB ? four : three, unit.times(5 * multiple)));
+        return Optional.of(new RightTriangle(longerB ? three : four, longerB ? four : three, unit.times(5 * multiple)));
     }
 
     private static Length scaled(Length side, double factor) {

@@ -72,7 +72,9 @@ class SquaringReferenceTest {
     /** The manual's mark on the tape. */
     @Test
     void fiftyByEightyFourOnTheTape() {
-        assertThat(RightTriangle.ofLegs(ft(50), ft(84)).hypotenuse().roundedTo(Length.ofInches(1 / 16.0), Rounding.NEAREST))
+        assertThat(RightTriangle.ofLegs(ft(50), ft(84))
+                        .hypotenuse()
+                        .roundedTo(Length.ofInches(1 / 16.0), Rounding.NEAREST))
                 .isEqualTo(Length.ofFeetAndInches(97, 9.0625));
     }
 
