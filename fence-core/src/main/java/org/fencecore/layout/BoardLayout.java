@@ -56,6 +56,7 @@ public final class BoardLayout {
     private final BoardPattern pattern;
     private final BoardFit fit;
     private final FrontBoards front;
+    private final BoardList boards;
     private final BoardRow outside;
     private final BoardRow inside;
 
@@ -67,12 +68,14 @@ public final class BoardLayout {
         long gap = fit.gap();
         long pitch = gap + (fit.ripped() == fit.count() ? fit.rippedWidth() : width);
         this.front = new FrontBoards(fit, width, pattern.hasGapAtEnds() ? 1 : 0);
-        this.outside = new BoardRow(Face.OUTSIDE, fit.count(), front, gap, pitch);
         int behind = pattern.isShadowbox() ? fit.spaces() : 0;
+        BackBoards back = new BackBoards(front, behind, width);
+        this.boards = new BoardList(front, back, Face.INSIDE);
+        this.outside = new BoardRow(Face.OUTSIDE, boards.subList(0, fit.count()), front, gap, pitch);
         this.inside = new BoardRow(
                 Face.INSIDE,
-                behind,
-                new BackBoards(front, behind, width),
+                boards.subList(fit.count(), boards.size()),
+                back,
                 behind < 2 ? 0 : pitch - width,
                 behind < 2 ? width : pitch);
     }
@@ -134,9 +137,7 @@ public final class BoardLayout {
      * @return an unmodifiable view that works out a board when it is asked for
      */
     public List<BoardPlacement> boards() {
-        int outsideCount = outside.count();
-        return new IndexedView<>(
-                count(), index -> index < outsideCount ? outside.board(index) : inside.board(index - outsideCount));
+        return boards;
     }
 
     /**
@@ -145,9 +146,7 @@ public final class BoardLayout {
      * @return an unmodifiable view, each mark measured from the left end and exact to the nanometre
      */
     public List<Length> marks() {
-        int outsideCount = outside.count();
-        return new IndexedView<>(
-                count(), index -> index < outsideCount ? outside.mark(index) : inside.mark(index - outsideCount));
+        return boards.marks();
     }
 
     /**

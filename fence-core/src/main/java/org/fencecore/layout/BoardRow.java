@@ -13,14 +13,16 @@ import org.fencecore.worksheet.Written;
 public final class BoardRow {
 
     private final Face face;
+    private final BoardList boards;
     private final int count;
     private final BoardRule rule;
     private final Length gap;
     private final Length pitch;
 
-    BoardRow(Face face, int count, BoardRule rule, long gap, long pitch) {
+    BoardRow(Face face, BoardList boards, BoardRule rule, long gap, long pitch) {
         this.face = face;
-        this.count = count;
+        this.boards = boards;
+        this.count = boards.size();
         this.rule = rule;
         this.gap = Length.ofNanometres(gap);
         this.pitch = Length.ofNanometres(pitch);
@@ -70,7 +72,7 @@ public final class BoardRow {
      * @return an unmodifiable view that works out a board when it is asked for
      */
     public List<BoardPlacement> boards() {
-        return new IndexedView<>(count, this::board);
+        return boards;
     }
 
     /**
@@ -80,7 +82,7 @@ public final class BoardRow {
      * @return an unmodifiable view, exact to the nanometre; rounding to the tape is left to whoever writes it down
      */
     public List<Length> marks() {
-        return new IndexedView<>(count, this::mark);
+        return boards.marks();
     }
 
     /**
@@ -94,7 +96,7 @@ public final class BoardRow {
     public List<BoardPlacement> boardsMeeting(Interval stretch) {
         int first = firstPast(stretch.start().nanometres());
         int end = firstFrom(stretch.end().nanometres(), first);
-        return boards().subList(first, end);
+        return boards.subList(first, end);
     }
 
     /** Returns the first board whose right edge is past a place, by halving. */
@@ -125,14 +127,6 @@ public final class BoardRow {
             }
         }
         return low;
-    }
-
-    Length mark(int index) {
-        return Length.ofNanometres(rule.left(index));
-    }
-
-    BoardPlacement board(int index) {
-        return new BoardPlacement(face, index, rule.left(index), rule.right(index), rule.isFull(index));
     }
 
     /**

@@ -77,6 +77,28 @@ class BoardLayoutProperties {
         }
     }
 
+    /** Whoever goes through the boards, in one go or split, meets the very boards that are found one by one. */
+    @Property
+    void goingThroughTheBoardsMeetsTheOnesLookedUp(
+            @ForAll("sections") Section section, @ForAll("shares") double from, @ForAll("shares") double to) {
+        List<BoardPlacement> boards = section.fit().boards();
+        List<BoardPlacement> lookedUp = new ArrayList<>();
+        for (int i = 0; i < boards.size(); i++) {
+            lookedUp.add(boards.get(i));
+        }
+        assertThat(new ArrayList<>(List.of(boards.toArray()))).isEqualTo(lookedUp);
+        assertThat(boards.stream().toList()).isEqualTo(lookedUp);
+        assertThat(boards.parallelStream().toList()).isEqualTo(lookedUp);
+        assertThat(section.fit().marks())
+                .containsExactlyElementsOf(
+                        lookedUp.stream().map(BoardPlacement::left).toList());
+        int start = (int) Math.round(Math.min(from, to) * boards.size());
+        int end = (int) Math.round(Math.max(from, to) * boards.size());
+        List<BoardPlacement> part = new ArrayList<>();
+        boards.subList(start, end).forEach(part::add);
+        assertThat(part).isEqualTo(lookedUp.subList(start, end));
+    }
+
     @Property
     void endsAreFullUnlessAFindingSaysSo(@ForAll("sections") Section section) {
         BoardLayout layout = section.fit();
