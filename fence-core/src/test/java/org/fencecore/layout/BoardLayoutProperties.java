@@ -138,15 +138,17 @@ class BoardLayoutProperties {
     }
 
     @Property
-    void insideBoardsLapBehindBothNeighbours(@ForAll("shadowboxes") Section section) {
+    void boardsOfTheSecondRowLapBothNeighbours(@ForAll("lapped") Section section) {
         BoardLayout layout = section.fit();
         List<BoardPlacement> front = layout.row(Face.OUTSIDE).boards();
-        List<BoardPlacement> back = layout.row(Face.INSIDE).boards();
+        List<BoardPlacement> back =
+                layout.row(section.pattern().secondFace().orElseThrow()).boards();
+        Length cover = section.pattern().coverWidth().orElseThrow();
         assertThat(back).hasSize(front.size() - 1);
         boolean kept = layout.findings().stream().noneMatch(finding -> finding.severity() == Severity.BLOCKER);
-        long leastLap = nm(section.pattern().width().minus(section.pattern().mostGap())) / 2;
+        long leastLap = nm(cover.minus(section.pattern().mostGap())) / 2;
         long mostLap =
-                nm(section.pattern().width().minus(section.pattern().leastGap()).plus(Length.ofNanometres(1))) / 2;
+                nm(cover.minus(section.pattern().leastGap()).plus(Length.ofNanometres(1))) / 2;
         long place = 0;
         for (BoardPlacement board : back) {
             long lapLeft = nm(front.get(board.index()).right().minus(board.left()));
@@ -158,7 +160,7 @@ class BoardLayoutProperties {
                 assertThat(lapRight).isBetween(leastLap, mostLap);
             }
             assertThat(board.isFull()).isTrue();
-            assertThat(board.width()).isEqualTo(section.pattern().width());
+            assertThat(board.width()).isEqualTo(cover);
             assertThat(nm(board.left())).isGreaterThanOrEqualTo(place);
             place = nm(board.right());
         }
@@ -258,9 +260,10 @@ class BoardLayoutProperties {
     }
 
     private static long leastWidth(Section section, long gap) {
-        return section.pattern().isShadowbox()
-                ? Math.max(smallest(section), nm(section.pattern().width()) - gap)
-                : smallest(section);
+        return section.pattern()
+                .coverWidth()
+                .map(cover -> Math.max(smallest(section), nm(cover) - gap))
+                .orElse(smallest(section));
     }
 
     private static long nm(Length length) {
@@ -278,22 +281,35 @@ class BoardLayoutProperties {
                 inSections(sideBySide()),
                 inSections(spaced()),
                 inSections(spaced().map(BoardPattern::withGapAtEnds)),
-                shadowboxes());
+                lapped());
     }
 
     @Provide
-    static Arbitrary<Section> shadowboxes() {
-        return inSections(Combinators.combine(widths(), shares(), shares(), shares(), parts())
-                .as((width, a, b, c, part) -> {
+    static Arbitrary<Section> lapped() {
+        Arbitrary<BoardPattern> kinds = Combinators.combine(widths(), shares(), Arbitraries.of(0, 1, 2))
+                .as((width, share, kind) -> kind(kind, Length.ofNanometres(width), share));
+        return inSections(Combinators.combine(kinds, shares(), shares(), shares(), parts())
+                .as((kind, a, b, c, part) -> {
                     double[] laps = sorted(a, b, c);
-                    // Laps of up to 0.49 of a board.
-                    return BoardPattern.shadowbox(Length.ofNanometres(width))
-                            .withLaps(
-                                    share(width, 0.49 * laps[0]),
-                                    share(width, 0.49 * laps[1]),
-                                    share(width, 0.49 * laps[2]))
+                    long cover = nm(kind.coverWidth().orElseThrow());
+                    // Laps of up to 0.49 of a board or batten.
+                    return kind.withLaps(
+                                    share(cover, 0.49 * laps[0]),
+                                    share(cover, 0.49 * laps[1]),
+                                    share(cover, 0.49 * laps[2]))
                             .withSmallestPart(part);
                 }));
+    }
+
+    private static BoardPattern kind(int kind, Length width, double share) {
+        Length narrowest = Length.ofInches(1.25);
+        if (kind == 0 || width.compareTo(narrowest) < 0) {
+            return BoardPattern.shadowbox(width);
+        }
+        return kind == 1
+                ? BoardPattern.boardOnBoard(width)
+                : BoardPattern.boardAndBatten(
+                        width, narrowest.plus(share(nm(width.minus(narrowest)), share)));
     }
 
     private static Arbitrary<BoardPattern> sideBySide() {
