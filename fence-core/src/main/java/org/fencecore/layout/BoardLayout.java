@@ -48,6 +48,7 @@ import org.jspecify.annotations.Nullable;
  * layout.row(Face.INSIDE).boards().get(0).left();    // 4.45 in
  * layout.lap();                                  // 1.05 in
  * layout.choice();                               // FULL_BOARDS
+ * layout.row(Face.OUTSIDE).storyPole(Length.ofInches(0.0625)).get(1);    // 8 7/8 in, for 8.9
  * }</pre>
  */
 public final class BoardLayout {
@@ -188,6 +189,38 @@ public final class BoardLayout {
         return second.count() == 0
                 ? Optional.empty()
                 : pattern.coverWidth().map(cover -> cover.minus(outside.gap()).dividedBy(2));
+    }
+
+    /**
+     * Returns the nearest length that takes full boards alone and is no longer than this one, so that a post can be moved
+     * until the boards come out flush: that of as many full boards as fit, with the widest gaps.
+     *
+     * @return the length, this very one if its boards are all full
+     */
+    public Length flushShorter() {
+        return isFlush() ? clearLength : flush((int) fitter().mostBoards(), pattern.mostGap());
+    }
+
+    /**
+     * Returns the nearest length that takes full boards alone and is no shorter than this one: that of one full board
+     * more, with the narrowest gaps.
+     *
+     * @return the length, this very one if its boards are all full
+     */
+    public Length flushLonger() {
+        return isFlush() ? clearLength : flush((int) fitter().mostBoards() + 1, pattern.leastGap());
+    }
+
+    private boolean isFlush() {
+        return fit.choice() == Fitting.FULL_BOARDS;
+    }
+
+    private BoardFitter fitter() {
+        return new BoardFitter(clearLength, pattern);
+    }
+
+    private Length flush(int boardCount, Length gap) {
+        return pattern.width().times(boardCount).plus(gap.times(fitter().spaces(boardCount)));
     }
 
     /**

@@ -66,6 +66,6 @@ final class BoardList extends AbstractList<BoardPlacement> implements RandomAcce
 
     /** The left edges of these boards, worked out in the same way. */
     List<Length> marks() {
-        return new BoardMarks(this);
+        return new BoardMarks(this, null);
     }
 }

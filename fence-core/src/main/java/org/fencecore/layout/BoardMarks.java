@@ -4,19 +4,28 @@ import java.util.AbstractList;
 import java.util.Iterator;
 import java.util.RandomAccess;
 import org.fencecore.units.Length;
+import org.fencecore.units.Rounding;
+import org.jspecify.annotations.Nullable;
 
-/** The left edges of boards, worked out as the boards are. */
+/** The left edges of boards, worked out as the boards are, and rounded once if they are to be. */
 final class BoardMarks extends AbstractList<Length> implements RandomAccess {
 
     private final BoardList boards;
 
-    BoardMarks(BoardList boards) {
+    private final @Nullable Length increment;
+
+    BoardMarks(BoardList boards, @Nullable Length increment) {
         this.boards = boards;
+        this.increment = increment;
+    }
+
+    private Length mark(BoardPlacement board) {
+        return increment == null ? board.left() : board.left().roundedTo(increment, Rounding.NEAREST);
     }
 
     @Override
     public Length get(int index) {
-        return boards.get(index).left();
+        return mark(boards.get(index));
     }
 
     @Override
@@ -35,7 +44,7 @@ final class BoardMarks extends AbstractList<Length> implements RandomAccess {
 
             @Override
             public Length next() {
-                return each.next().left();
+                return mark(each.next());
             }
         };
     }

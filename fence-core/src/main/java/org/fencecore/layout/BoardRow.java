@@ -47,7 +47,8 @@ public final class BoardRow {
     }
 
     /**
-     * Returns the gap between two boards. Gaps are equal to within a nanometre; on the inside of a shadowbox they are
+     * Returns the gap between two boards: the width of the spacer to set between them, though marks are surer, as a
+     * spacer's error adds up. Gaps are equal to within a nanometre; on the inside of a shadowbox they are
      * smaller behind a ripped board, by what was ripped off.
      *
      * @return the gap to the nearest nanometre, zero if the row has no gaps
@@ -83,6 +84,25 @@ public final class BoardRow {
      */
     public List<Length> marks() {
         return boards.marks();
+    }
+
+    /**
+     * Returns the marks as a story pole has them: each measured from the left end and rounded to the tape by itself, so
+     * that the last is no farther off than the first.
+     *
+     * <p>Example: boards 8.9 in apart are marked, in sixteenths, at 0, 8 7/8, 17 13/16 and 26 11/16 in; a crew that
+     * steps off 8 7/8 ten times is 1/4 in short.
+     *
+     * @param increment the distance between marks of the tape, such as 1/16 in, over zero
+     * @return an unmodifiable view of the left edges, each to the nearest mark of the tape
+     * @throws IllegalArgumentException if {@code increment} is not over zero
+     */
+    public List<Length> storyPole(Length increment) {
+        if (!increment.isPositive()) {
+            throw new IllegalArgumentException(
+                    "increment was " + increment + "; it must be over 0: give the distance between marks of the tape");
+        }
+        return new BoardMarks(boards, increment);
     }
 
     /**

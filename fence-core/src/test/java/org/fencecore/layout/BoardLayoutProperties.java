@@ -194,6 +194,41 @@ class BoardLayoutProperties {
         }
     }
 
+    /** The nearest lengths that take full boards do, and a nanometre nearer does not. */
+    @Property
+    void nearestFlushLengthsAreFlushAndNearest(@ForAll("sections") Section section) {
+        BoardLayout layout = section.fit();
+        long shorter = nm(layout.flushShorter());
+        long longer = nm(layout.flushLonger());
+        assertThat(section.length()).isBetween(shorter, longer);
+        assertThat(isFlush(new Section(shorter, section.pattern()))).isTrue();
+        assertThat(isFlush(new Section(longer, section.pattern()))).isTrue();
+        if (layout.choice() != Fitting.FULL_BOARDS) {
+            assertThat(isFlush(new Section(shorter + 1, section.pattern()))).isFalse();
+            assertThat(isFlush(new Section(longer - 1, section.pattern()))).isFalse();
+        }
+    }
+
+    private static boolean isFlush(Section section) {
+        return section.fit().choice() == Fitting.FULL_BOARDS;
+    }
+
+    @Property
+    void aStoryPoleIsNeverMoreThanHalfAMarkOff(@ForAll("sections") Section section) {
+        for (Face face : Face.values()) {
+            BoardRow row = section.fit().row(face);
+            List<Length> pole = row.storyPole(Length.ofNanometres(SIXTEENTH));
+            assertThat(pole).hasSize(row.count());
+            int i = 0;
+            for (Length mark : pole) {
+                assertThat(nm(mark) % SIXTEENTH).isZero();
+                assertThat(Math.abs(nm(mark.minus(row.marks().get(i)))) * 2).isLessThanOrEqualTo(SIXTEENTH);
+                assertThat(mark).isEqualTo(pole.get(i));
+                i++;
+            }
+        }
+    }
+
     /** No fewer boards ripped would do, and the preferred gap is kept if any number of them in the middle does. */
     @Property
     void asFewAreRippedAsWillDo(@ForAll("sections") Section section) {

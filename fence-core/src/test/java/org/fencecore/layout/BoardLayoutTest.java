@@ -250,6 +250,35 @@ class BoardLayoutTest {
         assertThat(BoardLayout.fit(in(12), pattern).count()).isEqualTo(2);
     }
 
+    /*
+     * By hand: side by side, 5 1/2 in, up to 1/8 in between. In 96 in, 17 boards reach 17 x 5.5 + 16 / 8 = 95.5 at most,
+     * and 18 take 99 at least.
+     */
+    @Test
+    void nearestLengthsWithoutARip() {
+        BoardLayout layout = BoardLayout.fit(in(96), TIGHT);
+        assertThat(layout.flushShorter()).isEqualTo(in(95.5));
+        assertThat(layout.flushLonger()).isEqualTo(in(99));
+        assertThat(BoardLayout.fit(in(95.5), TIGHT).flushShorter()).isEqualTo(in(95.5));
+        assertThat(BoardLayout.fit(in(99), TIGHT).flushLonger()).isEqualTo(in(99));
+        // Between one board and two.
+        assertThat(BoardLayout.fit(in(8), TIGHT).flushShorter()).isEqualTo(in(5.5));
+        assertThat(BoardLayout.fit(in(8), TIGHT).flushLonger()).isEqualTo(in(11));
+    }
+
+    @Test
+    void aStoryPoleIsRoundedOnce() {
+        BoardRow row = BoardLayout.fit(in(94.5), SHADOWBOX).row(Face.OUTSIDE);
+
+        assertThat(row.storyPole(in(0.0625)))
+                .startsWith(in(0), in(8.875), in(17.8125), in(26.6875))
+                .hasSize(11)
+                .endsWith(in(89));
+        // Stepping off 8 7/8 would end at 88 3/4.
+        assertThat(in(8.875).times(10)).isEqualTo(in(88.75));
+        assertRefused(() -> row.storyPole(Length.ZERO), "increment was 0 in", "over 0");
+    }
+
     @Test
     void aRowWithoutGapsHasNone() {
         assertThat(BoardLayout.fit(WIDTH, SHADOWBOX).row(Face.OUTSIDE).gap()).isEqualTo(Length.ZERO);
