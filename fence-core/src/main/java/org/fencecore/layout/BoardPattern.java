@@ -118,8 +118,7 @@ public final class BoardPattern {
                     + "; it must be over 0 and up to 100 m, and for boards that touch use sideBySide");
         }
         Length half = preferredGap.dividedBy(2);
-        return unspaced(Arrangement.SPACED, width, width)
-                .withGaps(half, preferredGap, preferredGap.plus(half));
+        return unspaced(Arrangement.SPACED, width, width).withGaps(half, preferredGap, preferredGap.plus(half));
     }
 
     /**
@@ -172,8 +171,7 @@ public final class BoardPattern {
     }
 
     private static BoardPattern unspaced(Arrangement arrangement, Length width, Length coverWidth) {
-        return new BoardPattern(
-                arrangement, width, coverWidth, Length.ZERO, Length.ZERO, Length.ZERO, HALF, false);
+        return new BoardPattern(arrangement, width, coverWidth, Length.ZERO, Length.ZERO, Length.ZERO, HALF, false);
     }
 
     private static void requireWidth(Length width) {
@@ -246,8 +244,8 @@ public final class BoardPattern {
      */
     public BoardPattern withGaps(Length least, Length preferred, Length most) {
         if (isLapped()) {
-            throw new IllegalArgumentException("gaps from " + least + " to " + most
-                    + " were given for a " + arrangement.words() + ", whose gaps follow from the laps; use withLaps");
+            throw new IllegalArgumentException("gaps from " + least + " to " + most + " were given for a "
+                    + arrangement.words() + ", whose gaps follow from the laps; use withLaps");
         }
         if (least.isNegative() || most.compareTo(LIMIT) > 0) {
             throw new IllegalArgumentException("gaps were from " + least + " to " + most
@@ -437,9 +435,9 @@ public final class BoardPattern {
      */
     @Override
     public String toString() {
-        String battens =
-                coverWidth.equals(width) ? "" : " with battens " + Written.tape(coverWidth);
-        return "boards " + Written.tape(width) + " wide, " + arrangement.words() + battens + ", gaps " + Written.tape(leastGap)
+        String battens = coverWidth.equals(width) ? "" : " with battens " + Written.tape(coverWidth);
+        return "boards " + Written.tape(width) + " wide, " + arrangement.words() + battens + ", gaps "
+                + Written.tape(leastGap)
                 + " to " + Written.tape(mostGap) + ", " + Written.tape(preferredGap) + " preferred"
                 + (gapAtEnds ? ", a gap at both ends" : "");
     }

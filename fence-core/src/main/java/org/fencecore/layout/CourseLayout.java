@@ -49,8 +49,7 @@ public final class CourseLayout {
     private final List<Interval> odd;
     private final List<Interval> even;
 
-    private CourseLayout(
-            BoardLayout courses, Length length, Length longest, List<Interval> odd, List<Interval> even) {
+    private CourseLayout(BoardLayout courses, Length length, Length longest, List<Interval> odd, List<Interval> even) {
         this.courses = courses;
         this.length = length;
         this.longest = longest;
@@ -294,7 +293,8 @@ public final class CourseLayout {
         List<Interval> pieces(int[] joints) {
             List<Interval> pieces = new ArrayList<>();
             long from = 0;
-            for (long to : Arrays.stream(joints).mapToLong(joint -> places[joint]).toArray()) {
+            for (long to :
+                    Arrays.stream(joints).mapToLong(joint -> places[joint]).toArray()) {
                 pieces.add(Interval.of(Length.ofNanometres(from), Length.ofNanometres(to)));
                 from = to;
             }

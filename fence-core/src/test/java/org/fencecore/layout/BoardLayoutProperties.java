@@ -147,8 +147,7 @@ class BoardLayoutProperties {
         assertThat(back).hasSize(front.size() - 1);
         boolean kept = layout.findings().stream().noneMatch(finding -> finding.severity() == Severity.BLOCKER);
         long leastLap = nm(cover.minus(section.pattern().mostGap())) / 2;
-        long mostLap =
-                nm(cover.minus(section.pattern().leastGap()).plus(Length.ofNanometres(1))) / 2;
+        long mostLap = nm(cover.minus(section.pattern().leastGap()).plus(Length.ofNanometres(1))) / 2;
         long place = 0;
         for (BoardPlacement board : back) {
             long lapLeft = nm(front.get(board.index()).right().minus(board.left()));
@@ -343,8 +342,7 @@ class BoardLayoutProperties {
         }
         return kind == 1
                 ? BoardPattern.boardOnBoard(width)
-                : BoardPattern.boardAndBatten(
-                        width, narrowest.plus(share(nm(width.minus(narrowest)), share)));
+                : BoardPattern.boardAndBatten(width, narrowest.plus(share(nm(width.minus(narrowest)), share)));
     }
 
     private static Arbitrary<BoardPattern> sideBySide() {

@@ -95,7 +95,8 @@ class BoardLayoutTest {
         assertThat(first.left().inches()).isCloseTo(5.5 - (2.5 - 5 / 9.0) / 2, within(1e-7));
         assertThat(first.width()).isEqualTo(in(2.5));
         assertThat(battens.worksheet().toText())
-                .contains("batten width = 2 1/2\"", "lap = (batten width - ", "(2.5 in - (60 in - 55 in) / 9) / 2 = 1\"");
+                .contains(
+                        "batten width = 2 1/2\"", "lap = (batten width - ", "(2.5 in - (60 in - 55 in) / 9) / 2 = 1\"");
         assertThat(battens.pattern())
                 .hasToString("boards 5 1/2\" wide, board and batten with battens 2 1/2\", gaps 1/4\" to 3/4\","
                         + " 1/2\" preferred");

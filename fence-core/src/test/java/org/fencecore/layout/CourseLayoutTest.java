@@ -56,8 +56,7 @@ class CourseLayoutTest {
     @Test
     void aShadowboxOfCoursesCountsBothFaces() {
         // 94 1/2 in is 11 courses outside and 10 inside: 6 + 5 of 1 board, 5 + 5 of 1.
-        CourseLayout layout =
-                CourseLayout.fit(in(94.5), BoardPattern.shadowbox(in(5.5)), ft(8), List.of(), ft(8));
+        CourseLayout layout = CourseLayout.fit(in(94.5), BoardPattern.shadowbox(in(5.5)), ft(8), List.of(), ft(8));
 
         assertThat(layout.pieceCount()).isEqualTo(21);
         assertThat(layout.findings()).isEmpty();
@@ -82,8 +81,8 @@ class CourseLayoutTest {
         assertRefused(in(66), ft(8), List.of(ft(8)), ft(8), "post 1 was at 8 ft");
         assertRefused(in(66), ft(8), List.of(ft(4), ft(4)), ft(8), "post 2 was at 4 ft");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> CourseLayout.fit(in(66), TIGHT, ft(8), List.of(), ft(8))
-                        .pieces(12))
+                .isThrownBy(() ->
+                        CourseLayout.fit(in(66), TIGHT, ft(8), List.of(), ft(8)).pieces(12))
                 .withMessageContaining("course was 12; it must be from 0 to 11");
     }
 

@@ -33,8 +33,7 @@ class GateBoardsTest {
         assertThat(narrow.findings())
                 .extracting(Finding::code, Finding::place)
                 .containsExactly(
-                        tuple("gate-gap-differs", "left of the gate"),
-                        tuple("gate-gap-differs", "right of the gate"));
+                        tuple("gate-gap-differs", "left of the gate"), tuple("gate-gap-differs", "right of the gate"));
         // 12 in of a tight fence are three boards of 4 in.
         GateBoards ripped = GateBoards.fit(BoardPattern.sideBySide(in(5.5)), in(55), in(12), in(55));
         assertThat(ripped.findings()).singleElement().satisfies(finding -> {
@@ -56,7 +55,8 @@ class GateBoardsTest {
             var outside = layout.row(Face.OUTSIDE).boards();
             full &= outside.get(0).isFull() && outside.get(outside.size() - 1).isFull();
         }
-        assertThat(boards.findings().stream().noneMatch(finding -> finding.code().equals("ripped-at-gate")))
+        assertThat(boards.findings().stream()
+                        .noneMatch(finding -> finding.code().equals("ripped-at-gate")))
                 .isEqualTo(full);
     }
 
