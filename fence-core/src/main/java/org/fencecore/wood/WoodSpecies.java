@@ -38,16 +38,16 @@ public enum WoodSpecies {
     /** White fir, sold with hemlock as hem-fir. */
     WHITE_FIR(3.3, 7.0, 0.00112, 0.00245);
 
-    private final Ratio radialShrinkage;
-    private final Ratio tangentialShrinkage;
-    private final Ratio radialChange;
-    private final Ratio tangentialChange;
+    private final double radialPercent;
+    private final double tangentialPercent;
+    private final double radialChange;
+    private final double tangentialChange;
 
     WoodSpecies(double radialPercent, double tangentialPercent, double radialChange, double tangentialChange) {
-        this.radialShrinkage = Ratio.ofPercent(radialPercent);
-        this.tangentialShrinkage = Ratio.ofPercent(tangentialPercent);
-        this.radialChange = Ratio.of(radialChange);
-        this.tangentialChange = Ratio.of(tangentialChange);
+        this.radialPercent = radialPercent;
+        this.tangentialPercent = tangentialPercent;
+        this.radialChange = radialChange;
+        this.tangentialChange = tangentialChange;
     }
 
     /**
@@ -57,7 +57,7 @@ public enum WoodSpecies {
      * @return the share of the green width
      */
     public Ratio shrinkage(Grain grain) {
-        return grain == Grain.FLAT ? tangentialShrinkage : radialShrinkage;
+        return Ratio.ofPercent(grain == Grain.FLAT ? tangentialPercent : radialPercent);
     }
 
     /**
@@ -67,6 +67,6 @@ public enum WoodSpecies {
      * @return the share of the width
      */
     public Ratio changeForEachPercent(Grain grain) {
-        return grain == Grain.FLAT ? tangentialChange : radialChange;
+        return Ratio.of(grain == Grain.FLAT ? tangentialChange : radialChange);
     }
 }
