@@ -76,7 +76,7 @@ final class BoardCursor implements Iterator<BoardPlacement>, Spliterator<BoardPl
 
     /** What the numerator has over whole multiples at the left edge of a board of the front. */
     private long carryAt(int index) {
-        long gaps = index + front.gapsBeforeFirst();
+        long gaps = (long) index + front.gapsBeforeFirst();
         long half = twiceSpaces / 2;
         return twiceSpaces == 0 ? 0 : (gaps * twiceRest + half - (2 * gaps > half ? 0 : 1)) % twiceSpaces;
     }
@@ -169,7 +169,7 @@ final class BoardCursor implements Iterator<BoardPlacement>, Spliterator<BoardPl
 
     @Override
     public long estimateSize() {
-        return end - next;
+        return (long) end - next;
     }
 
     @Override
