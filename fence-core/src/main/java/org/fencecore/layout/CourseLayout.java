@@ -255,7 +255,15 @@ public final class CourseLayout {
     }
 
     /** The ways to go from one end to the other by boards that end on posts. */
-    private record Joints(long[] places, long longest) {
+    private static final class Joints {
+
+        private final long[] places;
+        private final long longest;
+
+        Joints(long[] places, long longest) {
+            this.places = places;
+            this.longest = longest;
+        }
 
         /**
          * The joints that share fewest taken places and, of those ways, are fewest: worked out place by place from the
