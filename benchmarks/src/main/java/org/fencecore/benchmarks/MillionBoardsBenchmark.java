@@ -89,7 +89,7 @@ public class MillionBoardsBenchmark extends SteadyBenchmark {
         long gaps = length - boards * WIDTH;
         long share = gaps / spaces;
         long rest = gaps % spaces;
-        long grown = spaces - 1;
+        long grown = spaces - 1L;
         long right = WIDTH;
         long sum = right;
         for (int board = 1; board < boards; board++) {
@@ -110,7 +110,7 @@ public class MillionBoardsBenchmark extends SteadyBenchmark {
         long gaps = length - boards * WIDTH;
         long share = gaps / spaces;
         long rest = gaps % spaces;
-        long grown = spaces - 1;
+        long grown = spaces - 1L;
         long right = WIDTH;
         long sum = 0;
         for (int board = 1; board < boards; board++) {
