@@ -17,7 +17,7 @@ public class MillionBoardsBenchmark extends SteadyBenchmark {
 
     private static final long WIDTH = Length.ofInches(5.5).nanometres();
     /** What the gaps have over the preferred ones, so that they do not come out even. */
-    private static final long OVER = 123_456_789;
+    private static final long OVER = 12_345_678;
 
     private final BoardPattern spaced = BoardPattern.spaced(Length.ofInches(5.5), Length.ofInches(2.5));
     private final BoardPattern shadowbox = BoardPattern.shadowbox(Length.ofInches(5.5));
