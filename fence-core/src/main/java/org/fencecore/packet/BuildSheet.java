@@ -245,7 +245,15 @@ public final class BuildSheet {
 
     private void boards(StringBuilder text) {
         TextTable table = TextTable.of(
-                "stretch", "begins", "boarded", "outside", "gap", "ripped to fill", "inside", "ripped at posts", "fit");
+                "stretch",
+                "begins",
+                "boarded",
+                "outside",
+                "gap",
+                "ripped to fill",
+                BoardTable.second(plan),
+                "ripped at posts",
+                "fit");
         for (Stretch stretch : plan.stretches()) {
             stretch.boards()
                     .ifPresent(layout -> table.row(
@@ -259,7 +267,7 @@ public final class BuildSheet {
                                     : layout.ripped().stream()
                                             .map(board -> tape.format(board.width()))
                                             .collect(Collectors.joining(", ")),
-                            BoardTable.inside(layout) - BoardTable.leftOut(stretch),
+                            BoardTable.second(layout) - BoardTable.leftOut(stretch),
                             stretch.boardsAtPosts().size() - BoardTable.leftOut(stretch),
                             BoardTable.fit(layout)));
         }
