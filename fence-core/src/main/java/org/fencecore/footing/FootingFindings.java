@@ -94,7 +94,8 @@ final class FootingFindings {
                             "held-at-grade",
                             PLACE,
                             "the post was taken as held at grade by a slab or paving, which must stay and be strong"
-                                    + " enough for " + Written.force(design.load().force()) + " and more")
+                                    + " enough for "
+                                    + Written.force(design.load().force()) + " and more")
                     .withRemedy("set the post deeper, as one free at grade, if the paving may go")
                     .withSource(Sources.HELD_POLE));
         }

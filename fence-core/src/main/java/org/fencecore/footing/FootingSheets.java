@@ -27,24 +27,20 @@ final class FootingSheets {
                 case LATERAL_BEARING -> {
                     // Its lines are above.
                 }
-                case FROST -> sheet.line(
-                        name,
-                        spec.belowFrostLine().isZero() ? "" : "frost depth + how far below it",
-                        spec.belowFrostLine().isZero()
-                                ? ""
-                                : Written.inches(criterion.depth().minus(spec.belowFrostLine())) + " + "
-                                        + Written.inches(spec.belowFrostLine()),
-                        criterion.depth(),
-                        shown,
-                        criterion.source());
+                case FROST ->
+                    sheet.line(
+                            name,
+                            spec.belowFrostLine().isZero() ? "" : "frost depth + how far below it",
+                            spec.belowFrostLine().isZero()
+                                    ? ""
+                                    : Written.inches(criterion.depth().minus(spec.belowFrostLine())) + " + "
+                                            + Written.inches(spec.belowFrostLine()),
+                            criterion.depth(),
+                            shown,
+                            criterion.source());
                 case MINIMUM -> sheet.line(name, "", "", criterion.depth(), shown, criterion.source());
-                case FENCE_STANDARD -> sheet.line(
-                        name,
-                        "24 in + 3 in x feet over 4",
-                        "",
-                        criterion.depth(),
-                        shown,
-                        criterion.source());
+                case FENCE_STANDARD ->
+                    sheet.line(name, "24 in + 3 in x feet over 4", "", criterion.depth(), shown, criterion.source());
                 case THIRD_OF_POST ->
                     sheet.line(
                             name,
@@ -79,9 +75,7 @@ final class FootingSheets {
         sheet.line(
                 "width b bearing on the soil",
                 spec.hole().isSquare() ? "diagonal of the hole" : "hole diameter",
-                spec.hole().isSquare()
-                        ? "1.4142 x " + Written.inches(spec.holeDiameter())
-                        : Written.inches(width),
+                spec.hole().isSquare() ? "1.4142 x " + Written.inches(spec.holeDiameter()) : Written.inches(width),
                 width,
                 Written.feet(width),
                 Sources.POLE);
@@ -100,8 +94,8 @@ final class FootingSheets {
             sheet.line(
                     name,
                     "cube root of " + factor + " M / (S b)" + added,
-                    "cube root of " + factor + " x " + Written.moment(moment) + " / (" + Written.bearing(bearing) + " x "
-                            + Written.feet(width) + ")" + addedFeet,
+                    "cube root of " + factor + " x " + Written.moment(moment) + " / (" + Written.bearing(bearing)
+                            + " x " + Written.feet(width) + ")" + addedFeet,
                     depth,
                     shown,
                     spec.heldAtGrade() ? Sources.HELD_POLE : Sources.POLE_EQUATION);
@@ -159,8 +153,8 @@ final class FootingSheets {
         if (load.gate().isZero() || !load.knowsPush()) {
             return height;
         }
-        Length raised = height.plus(Length.ofMetres(
-                load.gate().newtonMetres() / load.force().newtons()));
+        Length raised = height.plus(
+                Length.ofMetres(load.gate().newtonMetres() / load.force().newtons()));
         sheet.line(
                 "height h of P with the moment of the gate",
                 "h + Mg / P",
@@ -240,7 +234,8 @@ final class FootingSheets {
                         Citation.GEOMETRY)
                 .line(
                         "concrete",
-                        "(" + areaFormula(spec) + " - post^2) x height" + (spec.crown().isZero() ? "" : " + crown")
+                        "(" + areaFormula(spec) + " - post^2) x height"
+                                + (spec.crown().isZero() ? "" : " + crown")
                                 + (spec.isDryMixBase() ? " + dry mix base" : ""),
                         "(" + areaOfHole(spec) + " - (" + Written.inches(spec.postWidth()) + ")^2) x "
                                 + Written.inches(design.concreteHeight())

@@ -27,15 +27,12 @@ record FrostGrip(Force lift, Force hold) {
         Length frozen = Length.min(frost, design.embedment()).minus(spec.groundNotCounted());
         double side = hole.perimeter() * Math.max(0, frozen.metres());
         Length below = Length.max(Length.ZERO, design.embedment().minus(frost));
-        double friction = spec.soil().equals(SoilClass.CLAY)
-                ? COHESION.pascals() * hole.perimeter() * below.metres()
-                : 0;
+        double friction =
+                spec.soil().equals(SoilClass.CLAY) ? COHESION.pascals() * hole.perimeter() * below.metres() : 0;
         double flare = Math.max(0, hole.areaAtBottom() - hole.areaAtTop()) * below.metres();
         return new FrostGrip(
                 Force.ofNewtons(grip.pascals() * side),
-                design.concreteWeight()
-                        .weight()
-                        .plus(Force.ofNewtons(friction + SOIL.newtonsPerCubicMetre() * flare)));
+                design.concreteWeight().weight().plus(Force.ofNewtons(friction + SOIL.newtonsPerCubicMetre() * flare)));
     }
 
     boolean lifts() {

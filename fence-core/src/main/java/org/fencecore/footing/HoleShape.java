@@ -224,7 +224,8 @@ public final class HoleShape {
         if (isStraight()) {
             return wide;
         }
-        return wide + (bell == null ? ", tapered to " : ", belled in its lowest " + Written.tape(bell) + " to ")
+        return wide
+                + (bell == null ? ", tapered to " : ", belled in its lowest " + Written.tape(bell) + " to ")
                 + Written.tape(bottom);
     }
 }

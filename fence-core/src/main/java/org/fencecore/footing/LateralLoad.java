@@ -65,8 +65,7 @@ public final class LateralLoad {
      * @throws IllegalArgumentException if either is out of its range
      */
     public static LateralLoad of(Force force, Length height) {
-        return new LateralLoad(
-                requireForce(force), Limits.overZero("height", height, MOST_HEIGHT), Moment.ZERO, null);
+        return new LateralLoad(requireForce(force), Limits.overZero("height", height, MOST_HEIGHT), Moment.ZERO, null);
     }
 
     /**
@@ -129,7 +128,9 @@ public final class LateralLoad {
         double cosine = Math.abs(turn.cos());
         double both = sum(force.newtons(), other.force.newtons(), cosine);
         double moment = sum(
-                force.times(height).newtonMetres(), other.force.times(other.height).newtonMetres(), cosine);
+                force.times(height).newtonMetres(),
+                other.force.times(other.height).newtonMetres(),
+                cosine);
         return new LateralLoad(
                 requireForce(Force.ofNewtons(both)),
                 Length.ofMetres(moment / both),
@@ -302,7 +303,8 @@ public final class LateralLoad {
 
     @Override
     public String toString() {
-        String push = knowsPush() ? Written.force(force) + " at " + Written.feet(height) + " above grade" : "wind not known";
+        String push =
+                knowsPush() ? Written.force(force) + " at " + Written.feet(height) + " above grade" : "wind not known";
         return gate.isZero() ? push : push + ", gate of " + Written.moment(gate);
     }
 }

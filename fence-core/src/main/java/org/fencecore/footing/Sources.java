@@ -11,8 +11,7 @@ final class Sources {
 
     static final Citation POLE_EQUATION = Citation.of("IBC", "section 1807.3.2.1, equation 18-1", "2018");
 
-    static final Citation HELD_POLE =
-            Citation.of("IBC", "section 1807.3.2.2, equations 18-2 and 18-3", "2018");
+    static final Citation HELD_POLE = Citation.of("IBC", "section 1807.3.2.2, equations 18-2 and 18-3", "2018");
 
     static final Citation FENCE_STANDARD = Citation.of("ASTM F567", "line posts", "2007");
 
