@@ -21,6 +21,7 @@ import org.fencecore.GateBay;
 import org.fencecore.Stretch;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.layout.BoardPattern;
+import org.fencecore.layout.PostSpacingSpec;
 import org.fencecore.site.Site;
 import org.fencecore.slope.RailSpec;
 import org.fencecore.style.FenceStyle;
@@ -219,8 +220,10 @@ class TakeoffProperties {
                                 .boardLength(length)
                                 .rails(count)
                                 .build())
-                        .minimumPostSpacing(Length.ofFeet(2))
-                        .maximumPostSpacing(most)
+                        .postSpacing(PostSpacingSpec.builder()
+                                .minimum(Length.ofFeet(2))
+                                .maximum(most)
+                                .build())
                         .gate(GateSpec.builder().middleRail(middle).build())
                         .railLumber(lumber)
                         .build());

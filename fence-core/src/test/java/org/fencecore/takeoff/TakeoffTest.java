@@ -15,6 +15,7 @@ import org.fencecore.PostKind;
 import org.fencecore.footing.BagSize;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.layout.BoardPattern;
+import org.fencecore.layout.PostSpacingSpec;
 import org.fencecore.site.Site;
 import org.fencecore.slope.RailSpec;
 import org.fencecore.style.FenceStyle;
@@ -219,8 +220,10 @@ class TakeoffTest {
         // 1.40 m are 55.12 in.
         FenceStyle style = FenceStyle.builder()
                 .railLumber(Lumber.twoByFour().soldIn(Length.ofMetres(1.4)))
-                .minimumPostSpacing(Length.ofFeet(3))
-                .maximumPostSpacing(Length.ofFeet(5))
+                .postSpacing(PostSpacingSpec.builder()
+                        .minimum(Length.ofFeet(3))
+                        .maximum(Length.ofFeet(5))
+                        .build())
                 .build();
         FencePlan plan = FencePlanner.plan(smallSite().build(), style);
 
@@ -324,7 +327,10 @@ class TakeoffTest {
                 .pattern(BoardPattern.sideBySide(Length.ofInches(3.5)))
                 .boardLumber(Lumber.oneByFour())
                 .rails(twoRails)
-                .maximumPostSpacing(Length.ofFeet(15.5))
+                .postSpacing(PostSpacingSpec.builder()
+                        .minimum(Length.ofFeet(6))
+                        .maximum(Length.ofFeet(15.5))
+                        .build())
                 .build();
         FencePlan plan = FencePlanner.plan(levelSide(300_000).build(), style);
         Takeoff takeoff = Takeoff.of(plan);
@@ -337,8 +343,10 @@ class TakeoffTest {
     @Test
     void aPlanOverTheLimitIsRefused() {
         FenceStyle close = FenceStyle.builder()
-                .minimumPostSpacing(Length.ZERO)
-                .maximumPostSpacing(Length.ofFeet(1))
+                .postSpacing(PostSpacingSpec.builder()
+                        .minimum(Length.ZERO)
+                        .maximum(Length.ofFeet(1))
+                        .build())
                 .build();
         FencePlan plan = FencePlanner.plan(levelSide(26_000).build(), close);
 
