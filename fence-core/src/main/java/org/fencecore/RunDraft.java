@@ -99,6 +99,13 @@ final class RunDraft {
         }
     }
 
+    /** Gives either post half of the bay or opening between them to hold in the wind. */
+    private void carry(int first) {
+        Interval between = Interval.of(stations.get(first), stations.get(first + 1));
+        posts.get(first).carry(line, Interval.of(between.start(), between.middle()));
+        posts.get(first + 1).carry(line, Interval.of(between.middle(), between.end()));
+    }
+
     private void reachUsual(PostBook.Entry post) {
         post.reach(
                 post.ground().plus(style.rack().clearance()).plus(style.rails().boardLength()));
@@ -108,9 +115,7 @@ final class RunDraft {
         int first = part.first();
         List<Length> at = List.copyOf(stations.subList(first, part.last() + 1));
         for (int bay = 0; bay < at.size() - 1; bay++) {
-            Length spacing = at.get(bay + 1).minus(at.get(bay));
-            posts.get(first + bay).carryHalf(spacing);
-            posts.get(first + bay + 1).carryHalf(spacing);
+            carry(first + bay);
         }
         if (isTooSteep(part)) {
             posts.subList(first, part.last() + 1).forEach(this::reachUsual);
@@ -232,8 +237,8 @@ final class RunDraft {
         Length top = bottom.plus(style.rails().boardLength()).plus(style.postAboveBoards());
         for (PostBook.Entry post : List.of(posts.get(first), posts.get(first + 1))) {
             post.reach(top);
-            post.carryHalf(stations.get(first + 1).minus(stations.get(first)));
         }
+        carry(first);
         gates.add(new GateDraft(first, gate, design, fit(design.leafWidth(), place), bottom));
     }
 

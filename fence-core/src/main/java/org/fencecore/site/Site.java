@@ -19,6 +19,8 @@ import org.fencecore.obstacles.Obstacles;
 import org.fencecore.survey.LotBoundary;
 import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
+import org.fencecore.wind.Wind;
+import org.fencecore.worksheet.Written;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -63,6 +65,7 @@ public final class Site {
     private final boolean doubledBearing;
     private final @Nullable Length frostDepth;
     private final @Nullable Pressure windPressure;
+    private final @Nullable Wind wind;
 
     private Site(Builder from) {
         lot = from.lot;
@@ -82,6 +85,11 @@ public final class Site {
         doubledBearing = from.doubledBearing;
         frostDepth = from.frostDepth;
         windPressure = from.windPressure;
+        wind = from.wind;
+        if (wind != null && windPressure != null) {
+            throw new IllegalArgumentException("windPressure was " + Written.pressure(windPressure) + " and wind "
+                    + wind + "; give one of them, the pressure if an engineer gave it");
+        }
     }
 
     /**
@@ -242,6 +250,15 @@ public final class Site {
         return Optional.ofNullable(windPressure);
     }
 
+    /**
+     * Returns the design wind of the place, from which each run gets its pressure zone by zone.
+     *
+     * @return the wind; empty when not said, or said as a pressure
+     */
+    public Optional<Wind> wind() {
+        return Optional.ofNullable(wind);
+    }
+
     /** Collects what is known of a site. */
     public static final class Builder {
 
@@ -258,6 +275,7 @@ public final class Site {
         private boolean doubledBearing;
         private @Nullable Length frostDepth;
         private @Nullable Pressure windPressure;
+        private @Nullable Wind wind;
 
         private Builder(LotBoundary lot) {
             this.lot = Objects.requireNonNull(lot, "lot");
@@ -419,6 +437,18 @@ public final class Site {
                         + "; it must be from 1 to 500 psf: leave it out if it is not known");
             }
             windPressure = newWindPressure;
+            return this;
+        }
+
+        /**
+         * Sets the design wind of the place, from which each run gets its pressure zone by zone: more at free ends and
+         * corners than in the middle.
+         *
+         * @param newWind the wind; not together with {@link #windPressure}
+         * @return this builder
+         */
+        public Builder wind(Wind newWind) {
+            wind = Objects.requireNonNull(newWind, "newWind");
             return this;
         }
 
