@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fencecore.gate.GateDesign;
+import org.fencecore.gate.GateLeaf;
 import org.fencecore.geometry.Interval;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.site.GateLocation;
@@ -89,12 +90,21 @@ public final class GateBay {
     }
 
     /**
-     * Returns the leaf: frame, brace and gaps.
+     * Returns the gate worked out for its opening.
      *
-     * @return the leaf: frame, brace and gaps
+     * @return leaf and gaps
      */
     public GateDesign design() {
         return design;
+    }
+
+    /**
+     * Returns the leaf that hangs in it: frame, braces and where it is in the opening.
+     *
+     * @return the leaf, of two the active one
+     */
+    public GateLeaf leaf() {
+        return design.activeLeaf();
     }
 
     /**
@@ -144,8 +154,8 @@ public final class GateBay {
 
     List<Worksheet> worksheets(String side) {
         List<Worksheet> sheets = new ArrayList<>();
-        sheets.add(design.worksheet());
-        design.braces().forEach(brace -> sheets.add(brace.worksheet()));
+        sheets.add(leaf().worksheet());
+        leaf().braces().forEach(brace -> sheets.add(brace.worksheet()));
         boards.ifPresent(layout -> sheets.add(layout.worksheet()));
         return sheets.stream().map(sheet -> sheet.within(side + ", " + name())).toList();
     }

@@ -258,7 +258,7 @@ final class RunDraft {
             post.reach(top);
             post.carryHalf(stations.get(first + 1).minus(stations.get(first)));
         }
-        gates.add(new GateDraft(first, gate, design, fit(design.leafWidth(), place), bottom));
+        gates.add(new GateDraft(first, gate, design, fit(design.activeLeaf().width(), place), bottom));
     }
 
     private String stretchName(int first) {
@@ -299,7 +299,7 @@ final class RunDraft {
         Post to = own.get(draft.firstPost() + 1);
         // Someone outside, facing the fence, has the run's beginning on the left when the outside is on its right.
         boolean beginsLeft = line.outside == Side.RIGHT;
-        boolean hingesLeft = draft.design().hingeSide() == HingeSide.LEFT;
+        boolean hingesLeft = draft.design().activeLeaf().hingeSide() == HingeSide.LEFT;
         return new GateBay(
                 draft.placed().location(),
                 from,

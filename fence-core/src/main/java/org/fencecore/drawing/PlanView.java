@@ -140,9 +140,9 @@ public final class PlanView {
 
     private void swing(Run run, GateBay gate) {
         boolean startsLeft = run.outside() == Side.RIGHT;
-        boolean hingesAtStart = startsLeft == (gate.design().hingeSide() == HingeSide.LEFT);
-        Length hingeGap = gate.design().spec().hingeGap();
-        Length leaf = gate.design().leafWidth();
+        boolean hingesAtStart = startsLeft == (gate.leaf().hingeSide() == HingeSide.LEFT);
+        Length hingeGap = gate.leaf().spec().hingeGap().plus(gate.leaf().spec().hingeBuildOut());
+        Length leaf = gate.leaf().width();
         Length hinge = hingesAtStart
                 ? gate.opening().start().plus(hingeGap)
                 : gate.opening().end().minus(hingeGap);
@@ -191,7 +191,7 @@ public final class PlanView {
 
     private void gateNames(Run run) {
         for (GateBay gate : run.gates()) {
-            Length leaf = gate.design().leafWidth();
+            Length leaf = gate.leaf().width();
             Length inside = run.outside() == Side.RIGHT ? leaf.negated() : leaf;
             Spot beyondSwing = Spot.of(run.postLine().pointAt(gate.opening().middle(), inside));
             String name = gate.name() + ", " + Notes.TAPE.format(gate.opening().length()) + " clear";

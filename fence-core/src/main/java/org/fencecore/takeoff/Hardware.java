@@ -5,7 +5,7 @@ import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
 import org.fencecore.Run;
 import org.fencecore.Stretch;
-import org.fencecore.gate.GateDesign;
+import org.fencecore.gate.GateLeaf;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Rounding;
@@ -39,7 +39,7 @@ final class Hardware {
         Length frameScrew = style.gate().memberWidth().plus(GRIP);
         int railEnds = 2 * railCount();
         int frameEnds = plan.gates().stream()
-                .mapToInt(gate -> 2 * (rails(gate) + gate.design().braces().size()))
+                .mapToInt(gate -> 2 * (rails(gate) + gate.leaf().braces().size()))
                 .sum();
         return List.of(
                 new MaterialLine(
@@ -75,14 +75,13 @@ final class Hardware {
     }
 
     private static int rails(GateBay gate) {
-        return (int) gate.design().pieces().stream()
+        return (int) gate.leaf().pieces().stream()
                 .filter(piece -> !piece.member().isStile())
                 .count();
     }
 
     List<MaterialLine> gates() {
-        int hinges =
-                plan.gates().stream().mapToInt(gate -> hinges(gate.design())).sum();
+        int hinges = plan.gates().stream().mapToInt(gate -> hinges(gate.leaf())).sum();
         return List.of(
                 new MaterialLine(
                         "gate hinge with its screws",
@@ -93,9 +92,9 @@ final class Hardware {
                 new MaterialLine("gate latch with its screws", plan.gates().size(), "pieces", "1 a gate"));
     }
 
-    private static int hinges(GateDesign gate) {
+    private static int hinges(GateLeaf gate) {
         boolean high = gate.frameHeight().compareTo(HIGH_FRAME) > 0;
-        boolean wide = gate.leafWidth().compareTo(gate.spec().reasonableLeafWidth()) > 0;
+        boolean wide = gate.width().compareTo(gate.spec().reasonableLeafWidth()) > 0;
         return high || wide ? 3 : 2;
     }
 
