@@ -52,6 +52,7 @@ class ArchitectureTest {
             List.of("org.fencecore.geometry", "org.fencecore.worksheet"),
             List.of(INTERNAL),
             List.of("org.fencecore.slope", "org.fencecore.layout", "org.fencecore.gate", "org.fencecore.footing"),
+            List.of("org.fencecore.gate.hang"),
             List.of("org.fencecore.site", "org.fencecore.style"),
             List.of("org.fencecore"),
             List.of("org.fencecore.takeoff", "org.fencecore.drawing"),
@@ -108,6 +109,15 @@ class ArchitectureTest {
             above.addAll(row);
         }
     }
+
+    /** Hanging a gate is part of the gate, which does not know its siblings. */
+    @ArchTest
+    static final ArchRule hangingKnowsTheGateAlone = noClasses()
+            .that()
+            .resideInAPackage("org.fencecore.gate.hang")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("org.fencecore.slope..", "org.fencecore.layout..", "org.fencecore.footing..");
 
     @ArchTest
     static final ArchRule packagesHaveNoCycles =

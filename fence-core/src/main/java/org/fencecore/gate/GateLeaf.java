@@ -44,6 +44,8 @@ import org.jspecify.annotations.Nullable;
  */
 public final class GateLeaf {
 
+    private static final Length HIGH_FRAME = Length.ofFeet(5);
+
     private final Length clearOpening;
     private final boolean paired;
     private final Interval place;
@@ -313,6 +315,17 @@ public final class GateLeaf {
     /** Tells whether the rails have a length and a clear height between them. */
     boolean hasRoom() {
         return clearWidth().isPositive() && lowestClearHeight().isPositive();
+    }
+
+    /**
+     * Returns how many hinges such a leaf usually gets: two, or three when it is over 5 ft high or wider than reasonable
+     * (common practice, no source).
+     *
+     * @return 2 or 3
+     */
+    public int usualHinges() {
+        boolean high = frameHeight.compareTo(HIGH_FRAME) > 0;
+        return high || width().compareTo(spec.reasonableLeafWidth()) > 0 ? 3 : 2;
     }
 
     /**
