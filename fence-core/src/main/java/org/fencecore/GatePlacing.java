@@ -41,7 +41,6 @@ final class GatePlacing {
     private List<Placed> placeAll(List<GateLocation> gates) {
         Length length = line.postLine.length();
         List<GateLocation> inOrder = gates.stream()
-                .filter(gate -> gate.side() == line.side)
                 .filter(this::isBigEnough)
                 .sorted(Comparator.comparing(gate -> gate.opening().start()))
                 .toList();
@@ -142,7 +141,7 @@ final class GatePlacing {
         return Written.station(line.startAlongSide.plus(station));
     }
 
-    private static String place(GateLocation gate) {
-        return "side " + gate.side() + ", " + gate.name();
+    private String place(GateLocation gate) {
+        return line.name + ", " + gate.name();
     }
 }

@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.fencecore.footing.FootingDesign;
 import org.fencecore.footing.FootingSpec;
 import org.fencecore.footing.LateralLoad;
@@ -31,13 +33,22 @@ final class PostBook {
 
     private final Site site;
     private final FenceStyle style;
-    private final List<Entry> entries = new ArrayList<>();
-    private final Map<Integer, Entry> cornerPosts = new HashMap<>();
+    private final Map<Integer, Post> planned;
+    private final Map<Integer, SetPost> set;
+    private final SortedMap<Integer, Entry> entries = new TreeMap<>();
     private final Map<Demand, FootingDesign> footings = new HashMap<>();
 
-    PostBook(Site site, FenceStyle style) {
+    /**
+     * Opens the book.
+     *
+     * @param planned the posts as they were planned before some were set, by number
+     * @param set those that were set
+     */
+    PostBook(Site site, FenceStyle style, Map<Integer, Post> planned, Map<Integer, SetPost> set) {
         this.site = site;
         this.style = style;
+        this.planned = planned;
+        this.set = set;
     }
 
     /** What a footing depends on within one plan. */
@@ -84,15 +95,10 @@ final class PostBook {
         }
     }
 
-    Entry add(PostKind kind, Point centre, Length ground) {
-        Entry entry = new Entry(entries.size() + 1, kind, centre, ground);
-        entries.add(entry);
-        return entry;
-    }
-
-    /** The post at a corner of the lot, shared by the runs that meet there. */
-    Entry atCorner(int lotCorner, PostKind kind, Point centre, Length ground) {
-        Entry entry = cornerPosts.computeIfAbsent(lotCorner, corner -> add(kind, centre, ground));
+    /** Enters a post; one that two lines share, because they meet there, only once. */
+    Entry add(PostRow.Spot spot, Length ground) {
+        Entry entry =
+                entries.computeIfAbsent(spot.number(), number -> new Entry(number, spot.kind(), spot.centre(), ground));
         // The two lines of shots pass a corner post on different sides; whichever is called first, the lower counts.
         entry.ground = Length.min(entry.ground, ground);
         return entry;
@@ -103,7 +109,7 @@ final class PostBook {
         Length least = style.rack()
                 .clearance()
                 .plus(Length.min(Length.ofFeet(1), style.rails().boardLength()));
-        for (Entry entry : entries) {
+        for (Entry entry : entries.values()) {
             if (entry.isBuried(least)) {
                 findings.add(Finding.blocker(
                                 "post-below-ground",
@@ -115,7 +121,13 @@ final class PostBook {
                         .plus(style.rack().clearance())
                         .plus(style.rails().boardLength()));
             }
-            Post post = new Post(entry.number, entry.kind, entry.centre, entry.ground, entry.exposed(), footing(entry));
+            SetPost standing = set.get(entry.number);
+            FootingDesign footing = footing(entry);
+            if (standing != null) {
+                footing = footingInTheGround(entry, standing, footing, findings);
+            }
+            Post post = new Post(
+                    entry.number, entry.kind, entry.centre, entry.ground, entry.exposed(), footing, standing != null);
             if (post.exposed().compareTo(TALLEST) > 0) {
                 findings.add(Finding.blocker(
                                 "post-too-tall",
@@ -129,6 +141,31 @@ final class PostBook {
         }
         findings.addAll(FootingNotes.of(posts));
         return posts;
+    }
+
+    /** What is in the ground stays there; where it is now too little, that is told. */
+    private FootingDesign footingInTheGround(
+            Entry entry, SetPost standing, FootingDesign needed, List<Finding> findings) {
+        String place = "post " + entry.number;
+        if (standing.exposed().isPresent() && standing.exposed().get().compareTo(entry.exposed()) < 0) {
+            findings.add(Finding.warning(
+                            "set-post-too-short",
+                            place,
+                            "it stands " + Written.tape(standing.exposed().get()) + " out of the ground and should "
+                                    + Written.tape(entry.exposed(), Rounding.UP))
+                    .withRemedy("set a longer post, or lower the fence here"));
+        }
+        FootingDesign dug = Objects.requireNonNull(planned.get(entry.number), "planned post")
+                .footing();
+        if (dug.embedment().compareTo(needed.embedment()) < 0) {
+            findings.add(Finding.warning(
+                            "set-footing-shallow",
+                            place,
+                            "as set it would have to be " + Written.tape(needed.embedment(), Rounding.UP)
+                                    + " deep, and its hole was planned " + Written.tape(dug.embedment()))
+                    .withRemedy("set another post beside it or between, so that each carries less of the fence"));
+        }
+        return dug;
     }
 
     private FootingDesign footing(Entry entry) {

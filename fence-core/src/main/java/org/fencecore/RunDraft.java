@@ -2,6 +2,8 @@ package org.fencecore;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.fencecore.gate.GateDesign;
 import org.fencecore.gate.HingeSide;
@@ -28,7 +30,6 @@ import org.fencecore.worksheet.Written;
  */
 final class RunDraft {
 
-    private static final int MOST_BAYS = 50_000;
     private static final int MOST_BOARDS = 5_000_000;
 
     private final FenceStyle style;
@@ -46,7 +47,12 @@ final class RunDraft {
 
     /** Fence between two fixed posts: which posts of this run, and all that does not need them finished. */
     private record StretchDraft(
-            int firstPost, SlopeFit slope, Interval boarded, Interval railed, Optional<BoardLayout> boards) {}
+            int firstPost,
+            Optional<PostSpacing> spacing,
+            SlopeFit slope,
+            Interval boarded,
+            Interval railed,
+            Optional<BoardLayout> boards) {}
 
     /** A gate and which post of this run it begins at. */
     private record GateDraft(
@@ -60,7 +66,7 @@ final class RunDraft {
             FenceStyle style,
             FenceLine line,
             Profile ground,
-            List<GatePlacing.Placed> placed,
+            PostRow row,
             boolean meetsAtStart,
             boolean meetsAtEnd,
             PostBook book,
@@ -73,72 +79,23 @@ final class RunDraft {
         this.book = book;
         this.findings = findings;
         this.half = style.postLumber().width().dividedBy(2);
-        layOut(placed);
+        row.spots().forEach(this::enter);
+        row.parts().forEach(this::buildBetween);
     }
 
-    /** Goes along the run from fixed post to fixed post; what lies between two is a stretch or an opening. */
-    private void layOut(List<GatePlacing.Placed> placed) {
-        Length end = line.postLine.length();
-        enterCorner(line.startCorner, line.cornerAtStart, Length.ZERO);
-        for (GatePlacing.Placed gate : placed) {
-            fenceTo(gate.opening().start().minus(half), PostKind.GATE);
-            int first = posts.size() - 1;
-            Length beyond = gate.opening().end().plus(half);
-            if (beyond.equals(end)) {
-                enterCorner(line.endCorner, line.cornerAtEnd, end);
-            } else {
-                enter(PostKind.GATE, beyond);
-            }
-            hang(gate, first);
-        }
-        fenceTo(end, line.cornerAtEnd ? PostKind.CORNER : PostKind.END);
+    private void enter(PostRow.Spot spot) {
+        posts.add(book.add(spot, ground.elevationAt(spot.station())));
+        stations.add(spot.station());
     }
 
-    private void enter(PostKind kind, Length station) {
-        posts.add(book.add(kind, line.postLine.pointAt(station), ground.elevationAt(station)));
-        stations.add(station);
-    }
-
-    private void enterCorner(int lotCorner, boolean shared, Length station) {
-        PostKind kind = shared ? PostKind.CORNER : PostKind.END;
-        posts.add(book.atCorner(lotCorner, kind, line.postLine.pointAt(station), ground.elevationAt(station)));
-        stations.add(station);
-    }
-
-    /** Enters the posts of a stretch from the last post to a fixed one there; nothing when that is the last post. */
-    private void fenceTo(Length station, PostKind kind) {
-        int first = posts.size() - 1;
-        Length here = stations.get(first);
-        if (station.equals(here)) {
-            return;
-        }
-        Length length = station.minus(here);
-        if (length.wholePieces(style.maximumPostSpacing()) >= MOST_BAYS) {
-            findings.add(Finding.blocker(
-                            "too-many-posts",
-                            "side " + line.side,
-                            "a stretch of " + Written.feet(length) + " would take over " + MOST_BAYS + " bays")
-                    .withRemedy("plan it in parts, or set the posts further apart"));
-            enterFixed(kind, station);
-            for (PostBook.Entry post : List.of(posts.get(first), posts.get(first + 1))) {
-                reachUsual(post);
-            }
-            return;
-        }
-        PostSpacing spacing = PostSpacing.equalBays(length, style.maximumPostSpacing(), style.minimumPostSpacing());
-        for (Length along : spacing.stations().subList(1, spacing.bayCount())) {
-            enter(PostKind.LINE, here.plus(along));
-        }
-        enterFixed(kind, station);
-        tell(spacing.findings(), stretchName(first));
-        fence(first);
-    }
-
-    private void enterFixed(PostKind kind, Length station) {
-        if (kind == PostKind.GATE) {
-            enter(kind, station);
+    private void buildBetween(PostRow.Part part) {
+        if (part.gate().isPresent()) {
+            hang(part.gate().get(), part.first());
+        } else if (part.isLeftOut()) {
+            posts.subList(part.first(), part.last() + 1).forEach(this::reachUsual);
         } else {
-            enterCorner(line.endCorner, line.cornerAtEnd, station);
+            tell(part.findings(), name(part));
+            fence(part);
         }
     }
 
@@ -147,19 +104,20 @@ final class RunDraft {
                 post.ground().plus(style.rack().clearance()).plus(style.rails().boardLength()));
     }
 
-    private void fence(int first) {
-        List<Length> at = List.copyOf(stations.subList(first, stations.size()));
+    private void fence(PostRow.Part part) {
+        int first = part.first();
+        List<Length> at = List.copyOf(stations.subList(first, part.last() + 1));
         for (int bay = 0; bay < at.size() - 1; bay++) {
             Length spacing = at.get(bay + 1).minus(at.get(bay));
             posts.get(first + bay).carryHalf(spacing);
             posts.get(first + bay + 1).carryHalf(spacing);
         }
-        if (isTooSteep(first)) {
-            posts.subList(first, posts.size()).forEach(this::reachUsual);
+        if (isTooSteep(part)) {
+            posts.subList(first, part.last() + 1).forEach(this::reachUsual);
             return;
         }
         SlopeFit slope = SlopeFit.rack(ground, at, style.rack());
-        tell(slope.findings(), stretchName(first));
+        tell(slope.findings(), name(part));
         Profile bottom = slope.bottomLine();
         for (int post = 0; post < at.size(); post++) {
             posts.get(first + post)
@@ -175,19 +133,19 @@ final class RunDraft {
         Interval boarded = Interval.of(
                 at.get(0).minus(fromEnd ? boardsPast.start() : half),
                 at.get(at.size() - 1).plus(toEnd ? boardsPast.end() : half));
-        Optional<BoardLayout> boards = fit(boarded.length(), stretchName(first));
-        stretches.add(new StretchDraft(first, slope, boarded, railed, boards));
+        Optional<BoardLayout> boards = fit(boarded.length(), name(part));
+        stretches.add(new StretchDraft(first, part.spacing(), slope, boarded, railed, boards));
     }
 
-    private boolean isTooSteep(int first) {
+    private boolean isTooSteep(PostRow.Part part) {
         boolean tooSteep = false;
-        for (int post = first; post < posts.size() - 1; post++) {
+        for (int post = part.first(); post < part.last(); post++) {
             Slope grade = ground.slopeBetween(stations.get(post), stations.get(post + 1));
             if (grade.abs().compareTo(SlopeFit.STEEPEST) > 0) {
                 tooSteep = true;
                 findings.add(Finding.blocker(
                                 "ground-too-steep",
-                                "side " + line.side + ", post " + posts.get(post).number + " to post "
+                                line.name + ", post " + posts.get(post).number + " to post "
                                         + posts.get(post + 1).number,
                                 "the ground rises or falls " + Written.percent(grade.abs()) + ", and no bay over "
                                         + Written.percent(SlopeFit.STEEPEST) + " is laid out")
@@ -236,7 +194,7 @@ final class RunDraft {
 
     private void hang(GatePlacing.Placed gate, int first) {
         Interval opening = gate.opening();
-        String place = "side " + line.side + ", " + gate.location().name();
+        String place = line.name + ", " + gate.location().name();
         GateDesign design = GateDesign.forOpening(
                 opening.length(), style.gateFrameHeight(), gate.location().hinges(), style.gate());
         tell(design.findings(), place);
@@ -261,9 +219,8 @@ final class RunDraft {
         gates.add(new GateDraft(first, gate, design, fit(design.activeLeaf().width(), place), bottom));
     }
 
-    private String stretchName(int first) {
-        return "side " + line.side + ", post " + posts.get(first).number + " to post "
-                + posts.get(posts.size() - 1).number;
+    private String name(PostRow.Part part) {
+        return line.name + ", post " + posts.get(part.first()).number + " to post " + posts.get(part.last()).number;
     }
 
     private void tell(List<Finding> news, String place) {
@@ -271,9 +228,10 @@ final class RunDraft {
     }
 
     /** Puts the run together from the finished posts; bays are numbered on from those of the runs before. */
-    Run build(List<Post> finished, int baysBefore) {
-        List<Post> own =
-                posts.stream().map(post -> finished.get(post.number - 1)).toList();
+    Run build(Map<Integer, Post> finished, int baysBefore) {
+        List<Post> own = posts.stream()
+                .map(post -> Objects.requireNonNull(finished.get(post.number), "finished post"))
+                .toList();
         List<Stretch> built = new ArrayList<>();
         int number = baysBefore;
         for (StretchDraft draft : stretches) {
@@ -287,11 +245,11 @@ final class RunDraft {
                         draft.slope().bays().get(bay),
                         rails(draft, bay)));
             }
-            built.add(new Stretch(bays, draft.slope(), draft.boarded(), draft.boards(), boardsAtPosts(draft, own)));
+            built.add(new Stretch(
+                    bays, draft.spacing(), draft.slope(), draft.boarded(), draft.boards(), boardsAtPosts(draft, own)));
         }
         List<GateBay> hung = gates.stream().map(draft -> hung(draft, own)).toList();
-        return new Run(
-                line.side, line.string, line.postLine, line.outside, ground, line.startAlongSide, own, built, hung);
+        return new Run(line, ground, own, built, hung);
     }
 
     private GateBay hung(GateDraft draft, List<Post> own) {

@@ -51,7 +51,12 @@ class ArchitectureTest {
             List.of("org.fencecore.units.tape"),
             List.of("org.fencecore.geometry", "org.fencecore.worksheet"),
             List.of(INTERNAL),
-            List.of("org.fencecore.slope", "org.fencecore.layout", "org.fencecore.gate", "org.fencecore.footing"),
+            List.of(
+                    "org.fencecore.slope",
+                    "org.fencecore.layout",
+                    "org.fencecore.gate",
+                    "org.fencecore.footing",
+                    "org.fencecore.survey"),
             List.of("org.fencecore.gate.hang"),
             List.of("org.fencecore.site", "org.fencecore.style"),
             List.of("org.fencecore"),
@@ -117,7 +122,11 @@ class ArchitectureTest {
             .resideInAPackage("org.fencecore.gate.hang")
             .should()
             .dependOnClassesThat()
-            .resideInAnyPackage("org.fencecore.slope..", "org.fencecore.layout..", "org.fencecore.footing..");
+            .resideInAnyPackage(
+                    "org.fencecore.slope..",
+                    "org.fencecore.layout..",
+                    "org.fencecore.footing..",
+                    "org.fencecore.survey..");
 
     @ArchTest
     static final ArchRule packagesHaveNoCycles =

@@ -18,11 +18,11 @@ import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.layout.BoardPlacement;
 import org.fencecore.layout.Face;
-import org.fencecore.site.Course;
 import org.fencecore.site.GateLocation;
-import org.fencecore.site.LotBoundary;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
+import org.fencecore.survey.Course;
+import org.fencecore.survey.LotBoundary;
 import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
 

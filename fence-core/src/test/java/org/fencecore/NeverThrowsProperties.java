@@ -16,12 +16,12 @@ import org.fencecore.gate.HingeSide;
 import org.fencecore.geometry.Profile;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.packet.BuildPacket;
-import org.fencecore.site.Course;
 import org.fencecore.site.GateLocation;
-import org.fencecore.site.LotBoundary;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.style.Lumber;
+import org.fencecore.survey.Course;
+import org.fencecore.survey.LotBoundary;
 import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
 

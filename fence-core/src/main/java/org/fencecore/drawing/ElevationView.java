@@ -57,7 +57,7 @@ public final class ElevationView {
         this.run = run;
         this.unrolled = Unrolled.of(run);
         this.boardLength = plan.style().rails().boardLength();
-        this.drawing = Drawing.titled("Elevation of side " + run.side());
+        this.drawing = Drawing.titled("Elevation of " + run.name());
     }
 
     /**

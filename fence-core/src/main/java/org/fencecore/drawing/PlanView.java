@@ -16,7 +16,7 @@ import org.fencecore.gate.HingeSide;
 import org.fencecore.geometry.Polygon;
 import org.fencecore.geometry.Segment;
 import org.fencecore.geometry.Side;
-import org.fencecore.site.Course;
+import org.fencecore.survey.LotSide;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 
@@ -110,13 +110,12 @@ public final class PlanView {
     }
 
     private void sideNames(Polygon outline) {
-        List<Course> courses = plan.site().lot().courses();
-        for (int side = 0; side < courses.size(); side++) {
-            Segment line = outline.side(side);
+        for (LotSide side : plan.site().lot().sides()) {
+            Segment line = outline.side(side.firstFacet() + side.facets() / 2);
             Angle along = direction(line);
             Angle outward = along.plus(outline.inside() == Side.LEFT ? Angle.RIGHT.negated() : Angle.RIGHT);
             Spot middle = Spot.of(line.start().midpoint(line.end()));
-            drawing.add(Label.beside(middle, outward, NEAR, "side " + (side + 1) + ": " + courses.get(side))
+            drawing.add(Label.beside(middle, outward, NEAR, "side " + side.number() + ": " + side.course())
                     .withTurn(along));
         }
     }

@@ -366,7 +366,7 @@ public final class GateBrace {
         };
     }
 
-    private ProfilePoint moved(ProfilePoint corner, double alongRail, double up) {
+    private ProfilePoint moved(ProfilePoint corner, long alongRail, long up) {
         double onwards = Math.signum(Outlines.x(headPoint) - Outlines.x(footPoint));
         return Outlines.point(
                 Outlines.x(corner) + onwards * alongRail * Math.cos(tilt()),

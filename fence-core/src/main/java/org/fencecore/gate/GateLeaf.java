@@ -201,8 +201,8 @@ public final class GateLeaf {
     }
 
     private Length diagonal(Length rise) {
-        return Outlines.nearest(
-                Math.hypot(width().nanometres(), frameHeight.plus(rise).nanometres()));
+        return Outlines.nearest(Math.hypot(
+                (double) width().nanometres(), (double) frameHeight.plus(rise).nanometres()));
     }
 
     /**

@@ -76,7 +76,7 @@ public final class BuildPacket {
             files.put("to-buy.csv", BuildSheet.materials(takeoff).toCsv());
             files.put("plan.svg", draw(PlanView.of(plan)));
             for (Run run : plan.runs()) {
-                files.put("side-" + run.side() + ".svg", draw(ElevationView.of(plan, run)));
+                files.put(fileName(run) + ".svg", draw(ElevationView.of(plan, run)));
             }
             int number = 0;
             for (GateBay gate : plan.gates()) {
@@ -90,6 +90,10 @@ public final class BuildPacket {
         }
         files.put("worksheets.txt", worked.toString());
         return Collections.unmodifiableMap(files);
+    }
+
+    private static String fileName(Run run) {
+        return run.name().replace(", part", "").replace(' ', '-');
     }
 
     private String draw(Drawing drawing) {

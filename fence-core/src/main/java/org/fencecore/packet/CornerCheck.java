@@ -12,18 +12,22 @@ import org.fencecore.units.Length;
  * How to prove that two strings cross at the right angle: the same distance marked on both, and what the tape must read
  * between the marks.
  */
-record CornerCheck(int arriving, int leaving, Post post, Angle angle, Angle mitre, Length leg, Length diagonal) {
+record CornerCheck(String arriving, String leaving, Post post, Angle angle, Angle mitre, Length leg, Length diagonal) {
 
     private static final Length LONGEST_LEG = Length.ofFeet(12);
 
     /** The check at the corner where a run ends and the next begins; empty where they do not meet. */
     static Optional<CornerCheck> after(FencePlan plan, int run) {
         Run here = plan.runs().get(run);
-        Run next = plan.runs().get((run + 1) % plan.runs().size());
         Post post = here.posts().get(here.posts().size() - 1);
-        if (plan.runs().size() < 2 || !post.equals(next.posts().get(0))) {
+        Optional<Run> goesOn = plan.runs().stream()
+                .filter(other ->
+                        here.endCorner().isPresent() && other.posts().get(0).equals(post))
+                .findFirst();
+        if (goesOn.isEmpty()) {
             return Optional.empty();
         }
+        Run next = goesOn.get();
         Corner corner = Corner.of(
                 here.string().end(),
                 here.string().bearing(),
@@ -34,6 +38,6 @@ record CornerCheck(int arriving, int leaving, Post post, Angle angle, Angle mitr
         Length leg = Length.min(LONGEST_LEG, whole.isPositive() ? whole : shorter);
         Angle mitre = corner.interiorAngle().dividedBy(2).complement().abs();
         return Optional.of(new CornerCheck(
-                here.side(), next.side(), post, corner.interiorAngle(), mitre, leg, corner.diagonal(leg, leg)));
+                here.name(), next.name(), post, corner.interiorAngle(), mitre, leg, corner.diagonal(leg, leg)));
     }
 }

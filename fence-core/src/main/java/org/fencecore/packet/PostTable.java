@@ -17,7 +17,7 @@ final class PostTable {
         TextTable table = TextTable.of(
                 "post",
                 "kind",
-                "side",
+                "run",
                 "along",
                 "ground",
                 "exposed",
@@ -33,7 +33,7 @@ final class PostTable {
                     table.row(
                             post.number(),
                             post.kind().name().toLowerCase(Locale.ROOT),
-                            run.side(),
+                            run.name(),
                             tape.format(run.station(post)),
                             heights.format(post.ground()),
                             tape.format(post.exposed()),

@@ -2,7 +2,6 @@ package org.fencecore.packet;
 
 import org.fencecore.FencePlan;
 import org.fencecore.Run;
-import org.fencecore.geometry.Polygon;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.units.tape.TapeFormat;
@@ -17,27 +16,22 @@ final class StringTable {
 
     static TextTable strings(FencePlan plan, TapeFormat tape) {
         TextTable table = TextTable.of(
-                "side",
-                "string",
-                "bearing",
-                "first post",
-                "from lot corner",
-                "last post",
-                "to lot corner",
-                "off the side");
-        Polygon outline = plan.site().lot().outline().orElseThrow();
+                "run", "string", "bearing", "first post", "from corner", "last post", "to corner", "off the side");
         Length half = plan.style().postLumber().width().dividedBy(2);
         for (Run run : plan.runs()) {
-            Length side = outline.side(run.side() - 1).length();
+            Length side = plan.site().sideLength(run.side());
             table.row(
-                    run.side(),
+                    run.name(),
                     tape.format(run.string().length()),
                     run.string().bearing().roundedTo(SECOND),
                     run.posts().get(0).number(),
                     tape.format(run.startAlongSide()),
                     run.posts().get(run.posts().size() - 1).number(),
                     tape.format(side.minus(run.startAlongSide()).minus(run.length())),
-                    tape.format(plan.site().setback().plus(half)));
+                    tape.format(
+                            plan.site().line().isPresent()
+                                    ? half
+                                    : plan.site().setback().plus(half)));
         }
         return table;
     }
@@ -55,14 +49,14 @@ final class StringTable {
         for (int i = 0; i < plan.runs().size(); i++) {
             CornerCheck.after(plan, i)
                     .ifPresent(check -> table.row(
-                            "sides " + check.arriving() + " and " + check.leaving(),
+                            check.arriving() + " and " + check.leaving(),
                             check.post().number(),
                             Written.saw(check.angle()),
                             tape.format(check.leg()),
                             tape.format(check.diagonal()),
                             Written.saw(check.mitre()),
-                            "side " + check.arriving(),
-                            "side " + check.leaving()));
+                            check.arriving(),
+                            check.leaving()));
         }
         return table;
     }

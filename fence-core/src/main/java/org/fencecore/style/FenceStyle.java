@@ -41,6 +41,7 @@ public final class FenceStyle {
     private final Length maximumPostSpacing;
     private final Length postAboveBoards;
     private final @Nullable Length holeDiameter;
+    private final Length postCapWidth;
 
     private FenceStyle(Builder from) {
         pattern = from.pattern;
@@ -54,6 +55,7 @@ public final class FenceStyle {
         minimumPostSpacing = from.minimumPostSpacing;
         maximumPostSpacing = from.maximumPostSpacing;
         postAboveBoards = from.postAboveBoards;
+        postCapWidth = from.postCapWidth;
         holeDiameter = from.holeDiameter;
     }
 
@@ -175,6 +177,15 @@ public final class FenceStyle {
     }
 
     /**
+     * Returns how wide the caps on the posts are.
+     *
+     * @return the width, zero for none
+     */
+    public Length postCapWidth() {
+        return postCapWidth;
+    }
+
+    /**
      * Returns how high a gate's frame is: from the bottom of the fence's bottom rail to the top of its top rail.
      *
      * @return the board length less what the boards stick out below and above the rails
@@ -201,6 +212,7 @@ public final class FenceStyle {
         private Length maximumPostSpacing = Length.ofFeet(8);
         private Length postAboveBoards = Length.ZERO;
         private @Nullable Length holeDiameter;
+        private Length postCapWidth = Length.ZERO;
 
         private Builder() {}
 
@@ -338,6 +350,22 @@ public final class FenceStyle {
          */
         public Builder holeDiameter(Length diameter) {
             holeDiameter = Objects.requireNonNull(diameter, "diameter");
+            return this;
+        }
+
+        /**
+         * Sets how wide the caps on the posts are; no caps if not set.
+         *
+         * @param width the width of a square cap, 0 or more
+         * @return this builder
+         * @throws IllegalArgumentException if negative
+         */
+        public Builder postCapWidth(Length width) {
+            if (width.isNegative()) {
+                throw new IllegalArgumentException("post cap width was " + width
+                        + "; it must be 0 or more: give the width of the cap, or leave it out for none");
+            }
+            postCapWidth = width;
             return this;
         }
 

@@ -8,13 +8,13 @@ import org.fencecore.BoardAtPost;
 import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
 import org.fencecore.Post;
-import org.fencecore.PostKind;
 import org.fencecore.RailCut;
 import org.fencecore.Run;
 import org.fencecore.Stretch;
 import org.fencecore.gate.BraceKind;
 import org.fencecore.gate.FramePiece;
 import org.fencecore.gate.GateBrace;
+import org.fencecore.geometry.Corner;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Angle;
@@ -83,13 +83,12 @@ final class PieceList {
     private void addRails(Run run) {
         Post first = run.posts().get(0);
         Post last = run.posts().get(run.posts().size() - 1);
-        int sides = plan.site().lot().courses().size();
         for (Stretch stretch : run.stretches()) {
             for (Bay bay : stretch.bays()) {
                 Optional<EndCuts.Mitre> start =
-                        bay.from().number() == first.number() ? mitre(first, run.side() - 1) : Optional.empty();
+                        bay.from().number() == first.number() ? mitre(first, run.startCorner()) : Optional.empty();
                 Optional<EndCuts.Mitre> end =
-                        bay.to().number() == last.number() ? mitre(last, run.side() % sides) : Optional.empty();
+                        bay.to().number() == last.number() ? mitre(last, run.endCorner()) : Optional.empty();
                 for (RailCut rail : bay.rails()) {
                     pieces.add(new Piece(
                             PieceKind.RAIL,
@@ -105,14 +104,12 @@ final class PieceList {
     }
 
     /** Rails of two runs meet at a corner post in a mitre, each cut to half of the corner. */
-    private Optional<EndCuts.Mitre> mitre(Post post, int lotCorner) {
-        if (post.kind() != PostKind.CORNER) {
-            return Optional.empty();
-        }
-        return plan.site().lot().outline().map(outline -> {
-            Angle half = outline.corner(lotCorner).interiorAngle().dividedBy(2);
-            return new EndCuts.Mitre(Angle.RIGHT.minus(half).abs(), post.toString());
-        });
+    private Optional<EndCuts.Mitre> mitre(Post post, Optional<Corner> corner) {
+        boolean gateHangsThere = plan.gates().stream()
+                .anyMatch(gate -> gate.from().equals(post) || gate.to().equals(post));
+        return corner.filter(meeting -> !gateHangsThere)
+                .map(meeting -> new EndCuts.Mitre(
+                        Angle.RIGHT.minus(meeting.interiorAngle().dividedBy(2)).abs(), post.toString()));
     }
 
     private void addFrame(GateBay gate) {

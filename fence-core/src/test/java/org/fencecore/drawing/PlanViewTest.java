@@ -10,9 +10,9 @@ import org.fencecore.PostKind;
 import org.fencecore.Run;
 import org.fencecore.gate.HingeSide;
 import org.fencecore.geometry.Point;
-import org.fencecore.site.LotBoundary;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
+import org.fencecore.survey.LotBoundary;
 import org.fencecore.units.Length;
 import org.junit.jupiter.api.Test;
 

@@ -67,7 +67,7 @@ final class SwingSearch {
      * as no value.
      */
     private <T> Optional<T> least(DoubleFunction<Optional<T>> at, ToDoubleFunction<T> value) {
-        double arc = openTo * Math.hypot(width.nanometres(), thickness.nanometres());
+        double arc = openTo * Math.hypot((double) width.nanometres(), (double) thickness.nanometres());
         int steps = (int) Math.min(MOST_STEPS, Math.max(LEAST_STEPS, Math.ceil(arc / STEP)));
         List<T> grid = new ArrayList<>(steps + 1);
         for (int i = 0; i <= steps; i++) {

@@ -1,10 +1,10 @@
-package org.fencecore.site;
+package org.fencecore.survey;
 
 import org.fencecore.geometry.Bearing;
 import org.fencecore.geometry.Point;
-import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
+import org.fencecore.worksheet.Written;
 
 /**
  * How far the end of a run of courses lies from their beginning, which for a lot should be nowhere at all.
@@ -48,8 +48,19 @@ public record Closure(Length east, Length north, Length perimeter) {
         if (isExact()) {
             return "closes exactly";
         }
-        Bearing direction = Point.ORIGIN.bearingTo(Point.of(east, north)).roundedTo(Angle.ofDms(0, 1, 0));
-        return "the end lies " + LotBoundary.DEED_FEET.format(misclosure()) + " " + direction
-                + " of the beginning, 1 part in " + Math.round(1 / precision().value());
+        return "the end lies " + shift() + " of the beginning, " + oneIn();
+    }
+
+    /** How far and which way the end lies off. */
+    String shift() {
+        Bearing direction = Point.ORIGIN.bearingTo(Point.of(east, north)).roundedTo(Dms.MINUTE);
+        return Written.station(misclosure()) + " " + direction;
+    }
+
+    /** The precision in words. */
+    String oneIn() {
+        return isExact()
+                ? "closes exactly"
+                : "1 part in " + Math.round(1 / precision().value());
     }
 }
