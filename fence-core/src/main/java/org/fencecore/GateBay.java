@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.fencecore.gate.GateDesign;
 import org.fencecore.gate.GateLeaf;
+import org.fencecore.gate.hang.GateSwing;
 import org.fencecore.geometry.Interval;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.site.GateLocation;
@@ -24,6 +25,7 @@ public final class GateBay {
     private final GateDesign design;
     private final Optional<BoardLayout> boards;
     private final Length boardBottom;
+    private final Optional<GateSwing> swing;
 
     GateBay(
             GateLocation location,
@@ -33,7 +35,8 @@ public final class GateBay {
             Interval opening,
             GateDesign design,
             Optional<BoardLayout> boards,
-            Length boardBottom) {
+            Length boardBottom,
+            Optional<GateSwing> swing) {
         this.location = location;
         this.from = from;
         this.to = to;
@@ -42,6 +45,7 @@ public final class GateBay {
         this.design = design;
         this.boards = boards;
         this.boardBottom = boardBottom;
+        this.swing = swing;
     }
 
     /**
@@ -126,6 +130,15 @@ public final class GateBay {
     }
 
     /**
+     * Returns how the leaf swings over the ground.
+     *
+     * @return the swing; empty when the ground is not given as a surface or does not reach under all of it
+     */
+    public Optional<GateSwing> swing() {
+        return swing;
+    }
+
+    /**
      * Returns what the crew calls it.
      *
      * @return the name
@@ -157,6 +170,7 @@ public final class GateBay {
         sheets.add(leaf().worksheet());
         leaf().braces().forEach(brace -> sheets.add(brace.worksheet()));
         boards.ifPresent(layout -> sheets.add(layout.worksheet()));
+        swing.ifPresent(over -> sheets.add(over.worksheet()));
         return sheets.stream().map(sheet -> sheet.within(side + ", " + name())).toList();
     }
 

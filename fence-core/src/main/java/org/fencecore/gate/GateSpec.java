@@ -243,13 +243,21 @@ public final class GateSpec {
         return rails().plus(braceWidth.times(middleRail ? 2 : 1));
     }
 
-    /** What stands between the hinge post and the leaf. */
-    Length besideHinges() {
+    /**
+     * Returns how far the hinge edge of a leaf is from the face of its post.
+     *
+     * @return hinge build-out and hinge gap
+     */
+    public Length besideHinges() {
         return hingeBuildOut.plus(hingeGap);
     }
 
-    /** What gaps and build-outs take of an opening with one leaf. */
-    Length gaps() {
+    /**
+     * Returns what gaps and build-outs take of an opening with one leaf, which must be wider.
+     *
+     * @return hinge and latch gap and both build-outs
+     */
+    public Length gaps() {
         return besideHinges().plus(latchGap).plus(latchBuildOut);
     }
 

@@ -385,6 +385,16 @@ public final class GateSwing {
         }
 
         /**
+         * Returns the swing, if the ground is known under all of it.
+         *
+         * @return the swing, searched; empty where the ground is not known
+         * @throws IllegalArgumentException if the closed line or the bottom was not set
+         */
+        public Optional<GateSwing> buildWhereKnown() {
+            return copy().search();
+        }
+
+        /**
          * Returns the swing.
          *
          * @return the swing, searched

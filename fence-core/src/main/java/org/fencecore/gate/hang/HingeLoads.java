@@ -204,7 +204,7 @@ public final class HingeLoads {
             throw new IllegalArgumentException(
                     "wind was " + Written.pressure(wind) + "; it must be zero or more, whichever way it blows");
         }
-        Length beside = leaf().spec().hingeBuildOut().plus(leaf().spec().hingeGap());
+        Length beside = leaf().spec().besideHinges();
         Length toLeaf = postWidth.dividedBy(2).plus(beside);
         Moment moment = leafWeight
                 .total()
