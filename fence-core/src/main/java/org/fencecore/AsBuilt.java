@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.fencecore.geometry.Corner;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Point;
@@ -107,6 +108,12 @@ final class AsBuilt {
                     corner.inside()));
             Optional<Corner> end = old.end.map(corner -> Corner.of(
                     own.end(), own.bearing(), after == null ? corner.leaving() : after.bearing(), corner.inside()));
+            if (Stream.of(start, end).flatMap(Optional::stream).anyMatch(FenceLine::isTooSharp)) {
+                findings.add(FenceLine.tooSharp(
+                        old.name,
+                        start.filter(FenceLine::isTooSharp).or(() -> end).orElseThrow()));
+                continue;
+            }
             Length alongSide = old.startAlongSide.plus(old.postLine.stationOf(own.start()));
             FenceLine line = new FenceLine(
                     style,
@@ -171,7 +178,7 @@ final class AsBuilt {
     private PostRow.Part opening(PostRow.Part part, GatePlacing.Placed gate, List<PostRow.Spot> spots, FenceLine line) {
         Length from = spots.get(part.first()).station().plus(half);
         Length to = spots.get(part.last()).station().minus(half);
-        Length gaps = style.gate().hingeGap().plus(style.gate().latchGap());
+        Length gaps = style.gate().gaps();
         if (to.minus(from).compareTo(gaps) <= 0) {
             findings.add(Finding.blocker(
                             "gate-too-narrow",

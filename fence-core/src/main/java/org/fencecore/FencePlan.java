@@ -147,9 +147,9 @@ public final class FencePlan {
      *
      * <ul>
      *   <li>blockers of the lot and the ground: {@code lot-too-narrow}, {@code side-lost}, {@code line-too-tight},
-     *       {@code no-ground}, {@code ground-not-covered}, {@code ground-does-not-meet} (a warning up to 1 ft), {@code ground-too-steep};
+     *       {@code corner-too-sharp}, {@code no-ground}, {@code ground-not-covered}, {@code ground-does-not-meet} (a warning up to 1 ft), {@code ground-too-steep};
      *   <li>blockers of posts and boards: {@code posts-collide}, {@code post-too-tall}, {@code post-below-ground},
-     *       {@code too-many-posts}, {@code too-short-for-boards}, {@code too-many-boards};
+     *       {@code too-many-posts}, {@code too-short-for-rails}, {@code too-short-for-boards}, {@code too-many-boards};
      *   <li>blockers of gates: {@code gate-without-fence}, {@code gate-wider-than-run}, {@code gate-off-run},
      *       {@code gates-overlap}, {@code gate-leaves-no-post}, {@code gate-too-narrow};
      *   <li>warnings: {@code over-the-boundary}, {@code holes-run-together}, {@code gate-gap};

@@ -122,6 +122,19 @@ final class RunDraft {
             posts.subList(first, part.last() + 1).forEach(this::reachUsual);
             return;
         }
+        boolean fromEnd = first == 0;
+        boolean toEnd = part.last() == stations.size() - 1;
+        Optional<Interval> railed = reach(part, fromEnd ? railsPast.start() : half, toEnd ? railsPast.end() : half);
+        Optional<Interval> boarded = reach(part, fromEnd ? boardsPast.start() : half, toEnd ? boardsPast.end() : half);
+        if (railed.isEmpty() || boarded.isEmpty()) {
+            findings.add(Finding.blocker(
+                            "too-short-for-rails",
+                            name(part),
+                            "the corner beside it takes up a whole bay, and leaves nothing to fence there")
+                    .withRemedy("move the post further from the corner, or cut the corner off with a short side"));
+            posts.subList(first, part.last() + 1).forEach(this::reachUsual);
+            return;
+        }
         SlopeFit slope = SlopeFit.rack(ground, at, style.rack());
         tell(slope.findings(), name(part));
         Profile bottom = slope.bottomLine();
@@ -131,16 +144,21 @@ final class RunDraft {
                             .plus(style.rails().boardLength())
                             .plus(style.postAboveBoards()));
         }
-        boolean fromEnd = first == 0;
-        boolean toEnd = at.get(at.size() - 1).equals(line.postLine.length());
-        Interval railed = Interval.of(
-                at.get(0).minus(fromEnd ? railsPast.start() : half),
-                at.get(at.size() - 1).plus(toEnd ? railsPast.end() : half));
-        Interval boarded = Interval.of(
-                at.get(0).minus(fromEnd ? boardsPast.start() : half),
-                at.get(at.size() - 1).plus(toEnd ? boardsPast.end() : half));
-        Optional<BoardLayout> boards = fit(boarded.length(), name(part));
-        stretches.add(new StretchDraft(first, part.spacing(), slope, boarded, railed, boards));
+        Optional<BoardLayout> boards = fit(boarded.get().length(), name(part));
+        stretches.add(new StretchDraft(first, part.spacing(), slope, boarded.get(), railed.get(), boards));
+    }
+
+    /**
+     * How far something reaches along a stretch; empty where it would end before its first bay does, as rails do at a sharp
+     * corner that points into the lot.
+     */
+    private Optional<Interval> reach(PostRow.Part part, Length before, Length beyond) {
+        Length start = stations.get(part.first()).minus(before);
+        Length end = stations.get(part.last()).plus(beyond);
+        boolean room = start.compareTo(end) < 0
+                && start.compareTo(stations.get(part.first() + 1)) < 0
+                && end.compareTo(stations.get(part.last() - 1)) > 0;
+        return room ? Optional.of(Interval.of(start, end)) : Optional.empty();
     }
 
     private boolean isTooSteep(PostRow.Part part) {

@@ -56,7 +56,9 @@ class ArchitectureTest {
                     "org.fencecore.layout",
                     "org.fencecore.gate",
                     "org.fencecore.footing",
-                    "org.fencecore.survey"),
+                    "org.fencecore.survey",
+                    "org.fencecore.rules",
+                    "org.fencecore.obstacles"),
             List.of("org.fencecore.gate.hang"),
             List.of("org.fencecore.site", "org.fencecore.style"),
             List.of("org.fencecore"),
@@ -126,7 +128,9 @@ class ArchitectureTest {
                     "org.fencecore.slope..",
                     "org.fencecore.layout..",
                     "org.fencecore.footing..",
-                    "org.fencecore.survey..");
+                    "org.fencecore.survey..",
+                    "org.fencecore.rules..",
+                    "org.fencecore.obstacles..");
 
     @ArchTest
     static final ArchRule packagesHaveNoCycles =

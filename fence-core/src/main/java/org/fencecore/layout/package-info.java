@@ -1,7 +1,9 @@
 /**
  * Posts along a stretch, and boards along a clear length: where they go so that nothing is left over at the end.
  *
- * <p>A {@link org.fencecore.layout.PostSpacing} divides a stretch into equal bays. A
+ * <p>A {@link org.fencecore.layout.PostSpacing} divides a stretch into bays as a
+ * {@link org.fencecore.layout.PostSpacingSpec} and its {@link org.fencecore.layout.BayRule} ask, and keeps posts out of
+ * where they may not stand. A
  * {@link org.fencecore.layout.BoardPattern} says how boards are to follow each other: side by side, spaced, or on both
  * faces in turn as a shadowbox, with the gaps or laps that are accepted. A {@link org.fencecore.layout.BoardLayout} fits
  * the pattern into a clear length with full boards at both ends and says with a
