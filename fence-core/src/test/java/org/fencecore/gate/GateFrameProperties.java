@@ -99,10 +99,10 @@ class GateFrameProperties {
             double edge = Math.hypot(dx, dy);
             double away = Math.abs(dx * (y(c) - y(a)) - dy * (x(c) - x(a))) / edge;
 
-            assertThat(edge).isCloseTo(brace.edgeLength().nanometres(), within(FEW));
+            assertThat(edge).isCloseTo((double) brace.edgeLength().nanometres(), within(FEW));
             if (edge > 1e6) {
                 // An edge shorter than a millimetre has no direction worth measuring between rounded corners.
-                assertThat(away).isCloseTo(brace.width().nanometres(), within(1e4));
+                assertThat(away).isCloseTo((double) brace.width().nanometres(), within(1e4));
             }
             double cos = Math.cos(brace.rise().radians());
             double sin = Math.sin(brace.rise().radians());
@@ -114,7 +114,7 @@ class GateFrameProperties {
                 most = Math.max(most, along);
                 least = Math.min(least, along);
             }
-            assertThat(most - least).isCloseTo(brace.length().nanometres(), within(FEW * 4));
+            assertThat(most - least).isCloseTo((double) brace.length().nanometres(), within(FEW * 4));
             assertThat(brace.worksheet().result()).isEqualTo(brace.edgeLength());
         }
     }
