@@ -13,6 +13,7 @@ import org.fencecore.geometry.Side;
 import org.fencecore.geometry.Surface;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
+import org.fencecore.terrain.GroundUnder;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
@@ -185,13 +186,9 @@ final class FenceLine {
     }
 
     private Optional<Profile> underSurface(Surface surface, List<Finding> findings) {
-        Optional<Profile> ground = surface.under(Polyline.of(List.of(postLine.start(), postLine.end())));
-        if (ground.isEmpty()) {
-            findings.add(Finding.blocker(
-                            "ground-not-covered", name, "the shots of the ground do not cover the line of the posts")
-                    .withRemedy("take shots on both sides of the fence and past its ends"));
-        }
-        return ground;
+        GroundUnder ground = GroundUnder.of(Polyline.of(List.of(postLine.start(), postLine.end())), surface);
+        ground.findings().forEach(finding -> findings.add(finding.within(name)));
+        return ground.profile();
     }
 
     /** The shots, carried on at their first and last grade for a little where that covers what is needed. */

@@ -50,7 +50,7 @@ class ArchitectureTest {
             List.of(UNITS),
             List.of("org.fencecore.units.tape"),
             List.of("org.fencecore.geometry", "org.fencecore.worksheet"),
-            List.of(INTERNAL),
+            List.of(INTERNAL, "org.fencecore.wood"),
             List.of(
                     "org.fencecore.slope",
                     "org.fencecore.layout",
@@ -59,11 +59,12 @@ class ArchitectureTest {
                     "org.fencecore.footing",
                     "org.fencecore.strength",
                     "org.fencecore.survey",
-                    "org.fencecore.rules",
-                    "org.fencecore.obstacles"),
+                    "org.fencecore.obstacles",
+                    "org.fencecore.terrain"),
+            List.of("org.fencecore.boarding"),
             List.of("org.fencecore.site", "org.fencecore.style"),
             List.of("org.fencecore"),
-            List.of("org.fencecore.takeoff", "org.fencecore.drawing"),
+            List.of("org.fencecore.takeoff", "org.fencecore.drawing", "org.fencecore.stakeout"),
             List.of("org.fencecore.packet"));
 
     /** Numbers without a unit. Counts are int, and money is BigDecimal beside its currency. */

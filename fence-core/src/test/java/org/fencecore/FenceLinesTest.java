@@ -17,6 +17,8 @@ import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.survey.Course;
 import org.fencecore.survey.LotBoundary;
+import org.fencecore.terrain.Shot;
+import org.fencecore.terrain.ShotSurface;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Slope;
@@ -224,6 +226,31 @@ class FenceLinesTest {
             List<Post> before = plan.runs().get(i - 1).posts();
             assertThat(plan.runs().get(i).posts().get(0)).isEqualTo(before.get(before.size() - 1));
         }
+    }
+
+    /** Four shots round the first 30 ft of a line of 40 ft: the last 10 ft have no ground. */
+    @Test
+    void saysWhereShotsLeaveALineWithoutGround() {
+        ShotSurface shots = ShotSurface.of(List.of(
+                new Shot(at(9, 5), Length.ZERO),
+                new Shot(at(9, 15), Length.ZERO),
+                new Shot(at(40, 5), Length.ofFeet(1)),
+                new Shot(at(40, 15), Length.ofFeet(1))));
+        FencePlan plan = FencePlanner.plan(
+                Site.on(rectangle(60, 60))
+                        .fenceAlong(line(10, 10, 50, 10), Side.RIGHT)
+                        .ground(shots)
+                        .build(),
+                USUAL);
+        assertThat(blockers(plan)).containsExactly("ground-not-covered at side 1, 30.00 ft to 40.00 ft");
+        FencePlan shorter = FencePlanner.plan(
+                Site.on(rectangle(60, 60))
+                        .fenceAlong(line(10, 10, 40, 10), Side.RIGHT)
+                        .ground(shots)
+                        .build(),
+                USUAL);
+        assertThat(shorter.isBuildable()).isTrue();
+        assertThat(shorter.posts().get(4).ground().feet()).isCloseTo(1, within(1e-6));
     }
 
     private static List<String> blockers(FencePlan plan) {

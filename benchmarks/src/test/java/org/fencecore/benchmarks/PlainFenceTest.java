@@ -148,4 +148,27 @@ class PlainFenceTest {
         // Halves of a nanometre may go either way, at two edges of each board.
         assertThat(Math.abs(programs.nanometres() - programs.placements())).isLessThan(2L * programs.count());
     }
+
+    @Test
+    void goingThroughAllBoardsOfThePlanMeetsThoseOfTheGatesToo() {
+        BoardsBenchmark programs = new BoardsBenchmark();
+        FencePlan plan = FencePlanner.plan(FenceJob.ofFeet(5000).site(), FenceJob.style());
+        long gates = 0;
+        for (GateBay gate : plan.gates()) {
+            for (BoardPlacement board : gate.boards().orElseThrow().boards()) {
+                gates += board.left().nanometres() + board.right().nanometres();
+            }
+        }
+        assertThat(programs.boardsOfThePlan()).isEqualTo(programs.placements() + gates);
+    }
+
+    @Test
+    void aMillionBoardsAreAtTheVeryPlacesOfThePlainLoops() {
+        MillionBoardsBenchmark programs = new MillionBoardsBenchmark();
+        assertThat(programs.count()).isEqualTo(2_000_001);
+        assertThat(programs.oneRow()).isEqualTo(programs.plainOneRow());
+        assertThat(programs.twoRows()).isEqualTo(programs.plainTwoRows());
+        assertThat(programs.fitMillion().count()).isEqualTo(1_000_000);
+        assertThat(programs.fitTen().count()).isEqualTo(10);
+    }
 }

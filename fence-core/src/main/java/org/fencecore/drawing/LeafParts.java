@@ -8,7 +8,6 @@ import org.fencecore.gate.GateBrace;
 import org.fencecore.gate.GateDesign;
 import org.fencecore.gate.HingeSide;
 import org.fencecore.layout.BoardPlacement;
-import org.fencecore.layout.Face;
 import org.fencecore.units.Length;
 
 /** The boards, frame and braces of a gate leaf in elevation, closed. */
@@ -35,7 +34,7 @@ final class LeafParts {
         gate.boards().ifPresent(layout -> {
             for (BoardPlacement board : layout.boards()) {
                 shapes.add(Outline.rectangle(
-                        board.face() == Face.OUTSIDE ? Layer.OUTSIDE_BOARDS : Layer.INSIDE_BOARDS,
+                        Layer.of(board.face()),
                         left.plus(board.left()),
                         gate.boardBottom(),
                         left.plus(board.right()),

@@ -105,7 +105,8 @@ final class ForbiddenStretches {
             mirroredStarts[i] = length - ends[n - 1 - i];
             mirroredEnds[i] = length - starts[n - 1 - i];
         }
-        return new ForbiddenStretches(length, mirroredStarts, mirroredEnds, pastEnd, pastStart);
+        return new ForbiddenStretches(
+                length, mirroredStarts, mirroredEnds, /* pastStart= */ pastEnd, /* pastEnd= */ pastStart);
     }
 
     /** Compares with the mirror image, by what comes first: 0 if both ends are alike. */
@@ -129,8 +130,9 @@ final class ForbiddenStretches {
     boolean isHit(List<EvenBays> groups, int index) {
         long from = starts[index];
         long to = ends[index];
+        long first = groups.get(0).start();
         for (EvenBays group : groups) {
-            boolean joint = group != groups.get(0) && group.start() > from && group.start() < to;
+            boolean joint = group.start() > first && group.start() > from && group.start() < to;
             if (joint || group.postWithin(from, to) > 0) {
                 return true;
             }

@@ -65,8 +65,9 @@ final class GateText {
                 .ifPresent(layout -> text.append("    boards: ")
                         .append(BoardTable.outside(layout))
                         .append(" outside, ")
-                        .append(BoardTable.inside(layout))
-                        .append(" inside; first mark at the left edge seen from outside\n"));
+                        .append(BoardTable.second(layout))
+                        .append(" " + BoardTable.second(plan))
+                        .append("; first mark at the left edge seen from outside\n"));
         text.append("    hang level: board bottoms ")
                 .append(tape.format(gate.boardBottom().minus(gate.from().ground())))
                 .append(" above the ground at ")

@@ -35,6 +35,7 @@ public final class FenceStyle {
     private final RackSpec rack;
     private final GateSpec gate;
     private final Lumber boardLumber;
+    private final Lumber battenLumber;
     private final Lumber railLumber;
     private final Lumber postLumber;
     private final Lumber gateLumber;
@@ -49,6 +50,7 @@ public final class FenceStyle {
         rack = from.rack;
         gate = from.gate;
         boardLumber = from.boardLumber;
+        battenLumber = from.battenLumber;
         railLumber = from.railLumber;
         postLumber = from.postLumber;
         gateLumber = from.gateLumber;
@@ -110,6 +112,28 @@ public final class FenceStyle {
      */
     public Lumber boardLumber() {
         return boardLumber;
+    }
+
+    /**
+     * Returns what battens are cut from, where the pattern has them.
+     *
+     * @return the lumber
+     */
+    public Lumber battenLumber() {
+        return battenLumber;
+    }
+
+    /**
+     * Tells whether the pattern has battens: a second row of another width than the boards.
+     *
+     * @return true for board and batten, unless the battens are boards
+     */
+    public boolean hasBattens() {
+        return hasBattens(pattern);
+    }
+
+    private static boolean hasBattens(BoardPattern pattern) {
+        return pattern.coverWidth().map(cover -> !cover.equals(pattern.width())).orElse(false);
     }
 
     /**
@@ -195,6 +219,7 @@ public final class FenceStyle {
         private RackSpec rack = RackSpec.builder().build();
         private GateSpec gate = GateSpec.builder().build();
         private Lumber boardLumber = Lumber.oneBySix();
+        private Lumber battenLumber = Lumber.oneByThree();
         private Lumber railLumber = Lumber.twoByFour();
         private Lumber postLumber = Lumber.fourByFour();
         private Lumber gateLumber = Lumber.twoByFour();
@@ -258,6 +283,17 @@ public final class FenceStyle {
          */
         public Builder boardLumber(Lumber lumber) {
             boardLumber = Objects.requireNonNull(lumber, "lumber");
+            return this;
+        }
+
+        /**
+         * Sets what battens are cut from; 1x3 if not set, and of no account for patterns without battens.
+         *
+         * @param lumber the lumber
+         * @return this builder
+         */
+        public Builder battenLumber(Lumber lumber) {
+            battenLumber = Objects.requireNonNull(lumber, "lumber");
             return this;
         }
 
@@ -358,6 +394,9 @@ public final class FenceStyle {
          */
         public FenceStyle build() {
             requireSame("board width of the pattern", pattern.width(), boardLumber);
+            if (hasBattens(pattern)) {
+                requireSame("batten width of the pattern", pattern.coverWidth().orElseThrow(), battenLumber);
+            }
             requireSame("depth of the rails", rails.railDepth(), railLumber);
             requireSame("width of the gate's members", gate.memberWidth(), gateLumber);
             if (gate.braceWidth().compareTo(gateLumber.width()) > 0) {
@@ -368,7 +407,7 @@ public final class FenceStyle {
                 throw new IllegalArgumentException("thickness of the gate's members was " + gate.memberThickness()
                         + " but " + gateLumber + " is " + gateLumber.thickness() + " thick; make them the same");
             }
-            for (Lumber lumber : new Lumber[] {boardLumber, railLumber, postLumber, gateLumber}) {
+            for (Lumber lumber : new Lumber[] {boardLumber, battenLumber, railLumber, postLumber, gateLumber}) {
                 if (lumber.lengths().isEmpty()) {
                     throw new IllegalArgumentException(lumber + " is not sold in any length; call soldIn");
                 }

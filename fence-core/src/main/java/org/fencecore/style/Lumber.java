@@ -135,6 +135,15 @@ public final class Lumber {
     }
 
     /**
+     * Returns battens 3/4 by 2 1/2 in, sold in 6 and 8 ft.
+     *
+     * @return 1x3
+     */
+    public static Lumber oneByThree() {
+        return of("1x3", Length.ofInches(0.75), Length.ofInches(2.5)).soldIn(feet(6, 8));
+    }
+
+    /**
      * Returns boards 3/4 by 3 1/2 in, sold in 6 and 8 ft.
      *
      * @return 1x4

@@ -15,7 +15,9 @@ import org.fencecore.gate.FramePiece;
 import org.fencecore.gate.GateBrace;
 import org.fencecore.geometry.Corner;
 import org.fencecore.layout.BoardLayout;
+import org.fencecore.layout.Face;
 import org.fencecore.style.FenceStyle;
+import org.fencecore.style.Lumber;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Written;
@@ -139,24 +141,29 @@ final class PieceList {
         int beside = (int) atPosts.stream().filter(board -> !board.isLeftOut()).count();
         Length full = style.boardLumber().width();
         int ripped = layout.ripped().size();
-        addBoards(where, layout.count() - ripped - atPosts.size(), full, EndCuts.SQUARE);
+        int battens = style.hasBattens() ? layout.row(Face.COVER).count() : 0;
+        addBoards(where, layout.count() - battens - ripped - atPosts.size(), full, EndCuts.SQUARE);
         if (ripped > 0) {
             Length width = layout.ripped().get(0).width();
             addBoards(where, ripped, width, EndCuts.SQUARE.and("ripped to " + Written.tape(width)));
         }
         addBoards(where, beside, full, EndCuts.SQUARE.and("ripped beside a post"));
+        add(
+                PieceKind.BATTEN,
+                where + " battens",
+                battens,
+                style.battenLumber(),
+                style.battenLumber().width(),
+                EndCuts.SQUARE);
     }
 
     private void addBoards(String where, int count, Length width, EndCuts ends) {
+        add(PieceKind.BOARD, where + " boards", count, style.boardLumber(), width, ends);
+    }
+
+    private void add(PieceKind kind, String label, int count, Lumber lumber, Length width, EndCuts ends) {
         if (count > 0) {
-            pieces.add(new Piece(
-                    PieceKind.BOARD,
-                    where + " boards",
-                    count,
-                    style.boardLumber(),
-                    style.rails().boardLength(),
-                    width,
-                    ends));
+            pieces.add(new Piece(kind, label, count, lumber, style.rails().boardLength(), width, ends));
         }
     }
 }

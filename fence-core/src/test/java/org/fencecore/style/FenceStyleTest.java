@@ -107,4 +107,19 @@ class FenceStyleTest {
     private static Length in(double inches) {
         return Length.ofInches(inches);
     }
+
+    @Test
+    void battensAreThoseOfTheirLumber() {
+        BoardPattern pattern = BoardPattern.boardAndBatten(Length.ofInches(5.5), Length.ofInches(3.5));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> FenceStyle.builder().pattern(pattern).build())
+                .withMessageContaining("batten width of the pattern was 3 1/2 in but 1x3 is 2 1/2 in wide");
+        FenceStyle style = FenceStyle.builder()
+                .pattern(pattern)
+                .battenLumber(Lumber.oneByFour())
+                .build();
+        assertThat(style.hasBattens()).isTrue();
+        assertThat(style.battenLumber()).isEqualTo(Lumber.oneByFour());
+        assertThat(FenceStyle.builder().build().hasBattens()).isFalse();
+    }
 }

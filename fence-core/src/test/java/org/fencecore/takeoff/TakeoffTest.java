@@ -67,6 +67,39 @@ class TakeoffTest {
         return Site.on(rectangle(feet, 60)).fenceOn(1).ground(1, shots(0, 0, feet, 0));
     }
 
+    /*
+     * The small fence by hand in boards and battens: boarded 176.5 in take 30 boards, (176.5 - 165) / 29 = 0.397 in apart,
+     * rather than 29, 17 / 28 = 0.607 apart, and 29 battens; the leaf of 41.5 in 7 boards, 3 / 6 = 1/2 in apart, and 6.
+     * Board on board takes the boards of the shadowbox, 20 + 19 and 5 + 4, and none meets a post.
+     */
+    @Test
+    void secondLayersAreBoughtAndCut() {
+        Length wide = Length.ofInches(5.5);
+        Takeoff battened = Takeoff.of(FencePlanner.plan(
+                smallSite().build(),
+                FenceStyle.builder()
+                        .pattern(BoardPattern.boardAndBatten(wide, Length.ofInches(2.5)))
+                        .build()));
+        assertThat(count(battened, PieceKind.BOARD)).isEqualTo(37);
+        assertThat(count(battened, PieceKind.BATTEN)).isEqualTo(35);
+        assertThat(battened.materials())
+                .extracting(MaterialLine::item, MaterialLine::quantity)
+                .contains(tuple("1x6 board, 6 ft", 37), tuple("1x3 batten, 6 ft", 35));
+
+        FencePlan layered = FencePlanner.plan(
+                smallSite().build(),
+                FenceStyle.builder().pattern(BoardPattern.boardOnBoard(wide)).build());
+        assertThat(count(Takeoff.of(layered), PieceKind.BOARD)).isEqualTo(48);
+        assertThat(layered.stretches().get(0).boardsAtPosts()).isEmpty();
+    }
+
+    private static int count(Takeoff takeoff, PieceKind kind) {
+        return takeoff.pieces().stream()
+                .filter(piece -> piece.kind() == kind)
+                .mapToInt(Piece::count)
+                .sum();
+    }
+
     @Test
     void everyPieceOfASmallFenceIsListedOnce() {
         assertThat(small.pieces())
