@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.fencecore.site.Site;
+import org.fencecore.strength.SpeciesGroup;
 import org.fencecore.strength.WoodGrade;
-import org.fencecore.strength.WoodSpecies;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.style.Lumber;
 import org.fencecore.units.Length;
@@ -106,7 +106,7 @@ class WindyPlanTest {
         FencePlan pine = FencePlanner.plan(
                 site,
                 FenceStyle.builder()
-                        .postLumber(Lumber.fourByFour().graded(WoodSpecies.SOUTHERN_PINE, WoodGrade.NO_2))
+                        .postLumber(Lumber.fourByFour().graded(SpeciesGroup.SOUTHERN_PINE, WoodGrade.NO_2))
                         .build());
 
         assertThat(codes(unknown)).contains("post-strength-not-checked").doesNotContain("post-overstressed");

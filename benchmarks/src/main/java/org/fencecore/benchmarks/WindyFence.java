@@ -8,9 +8,9 @@ import org.fencecore.footing.LateralLoad;
 import org.fencecore.footing.SoilClass;
 import org.fencecore.geometry.Interval;
 import org.fencecore.strength.PostStrength;
+import org.fencecore.strength.SpeciesGroup;
 import org.fencecore.strength.WoodMember;
 import org.fencecore.strength.WoodSection;
-import org.fencecore.strength.WoodSpecies;
 import org.fencecore.units.Length;
 import org.fencecore.units.Speed;
 import org.fencecore.wind.AsceWind;
@@ -36,7 +36,7 @@ final class WindyFence {
             .soil(SoilClass.SAND)
             .frostDepth(Length.ofInches(24))
             .build();
-    private final WoodMember wood = WoodMember.builder(WoodSpecies.SOUTHERN_PINE, WoodSection.FOUR_BY_FOUR)
+    private final WoodMember wood = WoodMember.builder(SpeciesGroup.SOUTHERN_PINE, WoodSection.FOUR_BY_FOUR)
             .build();
 
     WindyFence(int posts) {
