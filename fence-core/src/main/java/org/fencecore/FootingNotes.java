@@ -9,10 +9,10 @@ import org.fencecore.footing.FootingDesign;
 import org.fencecore.footing.LateralLoad;
 import org.fencecore.strength.PostStrength;
 import org.fencecore.strength.ReferenceValues;
+import org.fencecore.strength.SpeciesGroup;
 import org.fencecore.strength.WoodGrade;
 import org.fencecore.strength.WoodMember;
 import org.fencecore.strength.WoodSection;
-import org.fencecore.strength.WoodSpecies;
 import org.fencecore.style.Lumber;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Written;
@@ -51,7 +51,7 @@ final class FootingNotes {
         if (!load.knowsPush() || lumber.species().isEmpty() || lumber.grade().isEmpty()) {
             return footing.findings();
         }
-        WoodSpecies species = lumber.species().get();
+        SpeciesGroup species = lumber.species().get();
         WoodGrade grade = lumber.grade().get();
         WoodSection section = WoodSection.of(lumber.thickness(), lumber.width());
         if (ReferenceValues.find(species, grade, section).isEmpty()) {

@@ -115,7 +115,7 @@ public final class AdjustedValues {
 
     /** CF of table 4A; table 4B has it in its values, and posts to 12 in deep have none. */
     private double size() {
-        if (isPost() || member.species() == WoodSpecies.SOUTHERN_PINE) {
+        if (isPost() || member.species() == SpeciesGroup.SOUTHERN_PINE) {
             return 1;
         }
         boolean four = member.section().isFourThick();

@@ -31,7 +31,7 @@ import org.jspecify.annotations.Nullable;
  * <p>Example: 160 lb of wind on each foot of a 6x6 of Southern Pine that stands 6 ft out of the ground.
  *
  * <pre>{@code
- * WoodMember post = WoodMember.builder(WoodSpecies.SOUTHERN_PINE, WoodSection.SIX_BY_SIX).build();
+ * WoodMember post = WoodMember.builder(SpeciesGroup.SOUTHERN_PINE, WoodSection.SIX_BY_SIX).build();
  * PostStrength check = PostStrength.of(post, Force.ofPoundsForce(960), Length.ofFeet(3), Length.ofFeet(6));
  * check.bendingStress();                       // 1246 psi of 1360 psi
  * check.shearStress();                         // 47.6 psi

@@ -28,7 +28,7 @@ import org.jspecify.annotations.Nullable;
  * <p>Example: a 2x4 of No.2 Southern Pine on edge over 8 ft, with 60 lb of boards.
  *
  * <pre>{@code
- * WoodMember rail = WoodMember.builder(WoodSpecies.SOUTHERN_PINE, WoodSection.TWO_BY_FOUR).build();
+ * WoodMember rail = WoodMember.builder(SpeciesGroup.SOUTHERN_PINE, WoodSection.TWO_BY_FOUR).build();
  * RailStrength check = RailStrength.onEdge(rail, Length.ofFeet(8), Force.ofPoundsForce(60), Force.ofPoundsForce(80));
  * check.used();       // 0.5114
  * check.sag();        // 0.102 in at first

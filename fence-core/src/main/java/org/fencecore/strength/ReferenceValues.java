@@ -17,7 +17,7 @@ import org.jspecify.annotations.Nullable;
  * <p>Example: No.2 Southern Pine is 1,100 psi in bending as a 4x4 and 850 psi as a 6x6.
  *
  * <pre>{@code
- * ReferenceValues.find(WoodSpecies.SOUTHERN_PINE, WoodGrade.NO_2, WoodSection.FOUR_BY_FOUR)
+ * ReferenceValues.find(SpeciesGroup.SOUTHERN_PINE, WoodGrade.NO_2, WoodSection.FOUR_BY_FOUR)
  *         .orElseThrow().bending();      // 1100 psi
  * }</pre>
  *
@@ -77,7 +77,7 @@ public final class ReferenceValues {
      * @param section the dressed size
      * @return the values; empty where none are held, such as for boards under 2 in nominal
      */
-    public static Optional<ReferenceValues> find(WoodSpecies species, WoodGrade grade, WoodSection section) {
+    public static Optional<ReferenceValues> find(SpeciesGroup species, WoodGrade grade, WoodSection section) {
         Objects.requireNonNull(species, "species");
         Objects.requireNonNull(grade, "grade");
         double[][] rows =
@@ -85,7 +85,7 @@ public final class ReferenceValues {
         if (rows.length == 0 || rows[row(grade)].length == 0) {
             return Optional.empty();
         }
-        String table = section.isPost() ? "4D" : species == WoodSpecies.SOUTHERN_PINE ? "4B" : "4A";
+        String table = section.isPost() ? "4D" : species == SpeciesGroup.SOUTHERN_PINE ? "4B" : "4A";
         return Optional.of(new ReferenceValues(
                 rows[row(grade)],
                 Citation.of("NDS Supplement", "table " + table + ", " + species + " " + grade, "2018")));
@@ -95,7 +95,7 @@ public final class ReferenceValues {
         return grade == WoodGrade.NO_1 ? NO_1 : NO_2;
     }
 
-    private static double[][] posts(WoodSpecies species) {
+    private static double[][] posts(SpeciesGroup species) {
         return switch (species) {
             case SOUTHERN_PINE -> SOUTHERN_PINE_POST;
             case DOUGLAS_FIR_LARCH -> DOUGLAS_FIR_POST;
@@ -106,7 +106,7 @@ public final class ReferenceValues {
         };
     }
 
-    private static double[][] dimension(WoodSpecies species, WoodSection section) {
+    private static double[][] dimension(SpeciesGroup species, WoodSection section) {
         return switch (species) {
             case SOUTHERN_PINE -> southernPine(section.nominalWidth());
             case DOUGLAS_FIR_LARCH -> DOUGLAS_FIR;

@@ -14,7 +14,7 @@ import org.jspecify.annotations.Nullable;
  * <p>Example: a 4x4 of Southern Pine.
  *
  * <pre>{@code
- * WoodMember post = WoodMember.builder(WoodSpecies.SOUTHERN_PINE, WoodSection.FOUR_BY_FOUR).build();
+ * WoodMember post = WoodMember.builder(SpeciesGroup.SOUTHERN_PINE, WoodSection.FOUR_BY_FOUR).build();
  * post.adjusted().bending();     // 1100 x 1.6 = 1760 psi
  * }</pre>
  *
@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class WoodMember {
 
-    private final WoodSpecies species;
+    private final SpeciesGroup species;
     private final WoodGrade grade;
     private final WoodSection section;
     private final ReferenceValues reference;
@@ -49,7 +49,7 @@ public final class WoodMember {
      * @param section the dressed size
      * @return a builder
      */
-    public static Builder builder(WoodSpecies species, WoodSection section) {
+    public static Builder builder(SpeciesGroup species, WoodSection section) {
         return new Builder(species, section);
     }
 
@@ -79,7 +79,7 @@ public final class WoodMember {
      *
      * @return the species
      */
-    public WoodSpecies species() {
+    public SpeciesGroup species() {
         return species;
     }
 
@@ -198,7 +198,7 @@ public final class WoodMember {
     /** Collects how a piece is used. */
     public static final class Builder {
 
-        private final WoodSpecies species;
+        private final SpeciesGroup species;
         private WoodSection section;
         private WoodGrade grade = WoodGrade.NO_2;
         private LoadDuration duration = LoadDuration.WIND;
@@ -206,7 +206,7 @@ public final class WoodMember {
         private ServiceTemperature temperature = ServiceTemperature.USUAL;
         private boolean incised;
 
-        private Builder(WoodSpecies species, WoodSection section) {
+        private Builder(SpeciesGroup species, WoodSection section) {
             this.species = Objects.requireNonNull(species, "species");
             this.section = Objects.requireNonNull(section, "section");
         }

@@ -4,7 +4,7 @@
  * <p>This answers one question, and knows nothing of the fence but forces and lengths. In reading order:
  *
  * <ul>
- *   <li>{@link org.fencecore.strength.WoodMember}: a piece of wood by {@link org.fencecore.strength.WoodSpecies},
+ *   <li>{@link org.fencecore.strength.WoodMember}: a piece of wood by {@link org.fencecore.strength.SpeciesGroup},
  *       {@link org.fencecore.strength.WoodGrade} and {@link org.fencecore.strength.WoodSection}, and how it is used, by
  *       {@link org.fencecore.strength.LoadDuration} and {@link org.fencecore.strength.ServiceTemperature};
  *   <li>{@link org.fencecore.strength.ReferenceValues}: what the tables list for it, and
@@ -17,7 +17,7 @@
  * <p>Example: 720 lbf of wind 3.39 ft up on a 4x4 is too much, and a 6x6 would do.
  *
  * <pre>{@code
- * WoodMember post = WoodMember.builder(WoodSpecies.SOUTHERN_PINE, WoodSection.FOUR_BY_FOUR).build();
+ * WoodMember post = WoodMember.builder(SpeciesGroup.SOUTHERN_PINE, WoodSection.FOUR_BY_FOUR).build();
  * PostStrength check = PostStrength.of(
  *         post, Force.ofPoundsForce(720), Length.ofInches(40.7), Length.ofInches(74));
  * check.used();                                        // 2.33

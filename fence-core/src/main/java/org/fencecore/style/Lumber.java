@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeSet;
+import org.fencecore.strength.SpeciesGroup;
 import org.fencecore.strength.WoodGrade;
-import org.fencecore.strength.WoodSpecies;
 import org.fencecore.units.Length;
 import org.jspecify.annotations.Nullable;
 
@@ -26,7 +26,7 @@ public final class Lumber {
     private final List<Length> lengths;
     private final @Nullable Wood wood;
 
-    private record Wood(WoodSpecies species, WoodGrade grade) {}
+    private record Wood(SpeciesGroup species, WoodGrade grade) {}
 
     private Lumber(String name, Length thickness, Length width, List<Length> lengths, @Nullable Wood wood) {
         this.name = name;
@@ -75,13 +75,13 @@ public final class Lumber {
     /**
      * Returns this size in a wood of which the strength is known; not said, strength is not checked.
      *
-     * <p>Example: {@code Lumber.fourByFour().graded(WoodSpecies.SOUTHERN_PINE, WoodGrade.NO_2)}.
+     * <p>Example: {@code Lumber.fourByFour().graded(SpeciesGroup.SOUTHERN_PINE, WoodGrade.NO_2)}.
      *
      * @param species the wood
      * @param grade the grade it is stamped with
      * @return the lumber
      */
-    public Lumber graded(WoodSpecies species, WoodGrade grade) {
+    public Lumber graded(SpeciesGroup species, WoodGrade grade) {
         return new Lumber(
                 name,
                 thickness,
@@ -184,7 +184,7 @@ public final class Lumber {
      *
      * @return the species; empty when not said
      */
-    public Optional<WoodSpecies> species() {
+    public Optional<SpeciesGroup> species() {
         return Optional.ofNullable(wood).map(Wood::species);
     }
 

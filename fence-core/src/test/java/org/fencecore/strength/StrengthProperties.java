@@ -16,7 +16,7 @@ class StrengthProperties {
 
     @Provide
     Arbitrary<WoodMember> posts() {
-        return Arbitraries.of(WoodSpecies.values())
+        return Arbitraries.of(SpeciesGroup.values())
                 .flatMap(species -> Arbitraries.of(WoodSection.POSTS)
                         .map(section -> WoodMember.builder(species, section).build()));
     }
@@ -70,7 +70,7 @@ class StrengthProperties {
             @ForAll @DoubleRange(min = 2, max = 12) double feet,
             @ForAll @DoubleRange(min = 1, max = 2) double longer,
             @ForAll @DoubleRange(min = 0, max = 500) double pounds) {
-        WoodMember rail = WoodMember.builder(WoodSpecies.WESTERN_CEDARS, WoodSection.TWO_BY_FOUR)
+        WoodMember rail = WoodMember.builder(SpeciesGroup.WESTERN_CEDARS, WoodSection.TWO_BY_FOUR)
                 .build();
         Force weight = Force.ofPoundsForce(pounds);
         RailStrength check = RailStrength.onEdge(rail, Length.ofFeet(feet), weight, weight);

@@ -20,7 +20,7 @@ class StrengthReferenceTest {
     @ParameterizedTest
     @CsvFileSource(resources = "/reference/strength/design-values.csv", numLinesToSkip = 3)
     void referenceValues(
-            WoodSpecies species,
+            SpeciesGroup species,
             WoodGrade grade,
             double thickness,
             double width,
@@ -73,7 +73,7 @@ class StrengthReferenceTest {
      */
     @Test
     void aWetJoistUnderSnow() {
-        AdjustedValues values = WoodMember.builder(WoodSpecies.DOUGLAS_FIR_LARCH, section(1.5, 7.25))
+        AdjustedValues values = WoodMember.builder(SpeciesGroup.DOUGLAS_FIR_LARCH, section(1.5, 7.25))
                 .grade(WoodGrade.NO_1)
                 .duration(LoadDuration.SNOW)
                 .build()
@@ -91,7 +91,7 @@ class StrengthReferenceTest {
     @ParameterizedTest
     @CsvSource({"WIND, 1632", "CONSTRUCTION, 1275", "PERMANENT, 918"})
     void aDryJoist(LoadDuration duration, double psi) {
-        AdjustedValues values = WoodMember.builder(WoodSpecies.HEM_FIR, section(1.5, 7.25))
+        AdjustedValues values = WoodMember.builder(SpeciesGroup.HEM_FIR, section(1.5, 7.25))
                 .wet(false)
                 .duration(duration)
                 .build()
@@ -103,7 +103,7 @@ class StrengthReferenceTest {
     /** NDS 2018, section 4.3.8 and tables 2.3.3 and 4A: incising, heat and flat use on a dry 2x4 of Douglas Fir-Larch. */
     @Test
     void incisingHeatAndFlatUse() {
-        WoodMember.Builder stud = WoodMember.builder(WoodSpecies.DOUGLAS_FIR_LARCH, WoodSection.TWO_BY_FOUR)
+        WoodMember.Builder stud = WoodMember.builder(SpeciesGroup.DOUGLAS_FIR_LARCH, WoodSection.TWO_BY_FOUR)
                 .wet(false)
                 .duration(LoadDuration.TEN_YEARS);
 
@@ -132,7 +132,7 @@ class StrengthReferenceTest {
      */
     @Test
     void aPostUnderEvenWind() {
-        WoodMember small = WoodMember.builder(WoodSpecies.SOUTHERN_PINE, WoodSection.FOUR_BY_FOUR)
+        WoodMember small = WoodMember.builder(SpeciesGroup.SOUTHERN_PINE, WoodSection.FOUR_BY_FOUR)
                 .build();
         PostStrength weak = PostStrength.of(small, Force.ofPoundsForce(960), Length.ofFeet(3), Length.ofFeet(6));
         PostStrength strong = PostStrength.of(
@@ -162,7 +162,7 @@ class StrengthReferenceTest {
         "1, true, 1.3375, 0.0002", "2, true, 0.5552, 0.0012", "3, true, 0.7088, 0.0020"
     })
     void railsSag(int spans, boolean flat, double inches, double tolerance) {
-        WoodMember rail = WoodMember.builder(WoodSpecies.SOUTHERN_PINE, WoodSection.TWO_BY_FOUR)
+        WoodMember rail = WoodMember.builder(SpeciesGroup.SOUTHERN_PINE, WoodSection.TWO_BY_FOUR)
                 .wet(false)
                 .build();
         Force weight = Force.ofPoundsForce(160);
@@ -177,7 +177,7 @@ class StrengthReferenceTest {
     /** The same rails: 626.9 psi over one span, 501.6 psi over three, 1462.9 psi flat. */
     @Test
     void railsBend() {
-        WoodMember rail = WoodMember.builder(WoodSpecies.SOUTHERN_PINE, WoodSection.TWO_BY_FOUR)
+        WoodMember rail = WoodMember.builder(SpeciesGroup.SOUTHERN_PINE, WoodSection.TWO_BY_FOUR)
                 .wet(false)
                 .build();
         RailStrength edge = RailStrength.onEdge(rail, Length.ofFeet(8), Force.ofPoundsForce(160), Force.ZERO);

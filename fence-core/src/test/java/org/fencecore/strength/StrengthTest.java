@@ -26,10 +26,10 @@ import org.junit.jupiter.api.Test;
  */
 class StrengthTest {
 
-    private static final WoodMember POST = WoodMember.builder(WoodSpecies.SOUTHERN_PINE, WoodSection.FOUR_BY_FOUR)
+    private static final WoodMember POST = WoodMember.builder(SpeciesGroup.SOUTHERN_PINE, WoodSection.FOUR_BY_FOUR)
             .build();
 
-    private static final WoodMember RAIL = WoodMember.builder(WoodSpecies.SOUTHERN_PINE, WoodSection.TWO_BY_FOUR)
+    private static final WoodMember RAIL = WoodMember.builder(SpeciesGroup.SOUTHERN_PINE, WoodSection.TWO_BY_FOUR)
             .build();
 
     private static final PostStrength WEAK =
@@ -120,12 +120,12 @@ class StrengthTest {
     @Test
     void misuse() {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> WoodMember.builder(WoodSpecies.REDWOOD, WoodSection.FOUR_BY_FOUR)
+                .isThrownBy(() -> WoodMember.builder(SpeciesGroup.REDWOOD, WoodSection.FOUR_BY_FOUR)
                         .grade(WoodGrade.NO_1)
                         .build())
                 .withMessageContaining("no reference values are held for Redwood No.1");
         assertThat(ReferenceValues.find(
-                        WoodSpecies.REDWOOD,
+                        SpeciesGroup.REDWOOD,
                         WoodGrade.NO_2,
                         WoodSection.of(Length.ofInches(0.75), Length.ofInches(5.5))))
                 .isEmpty();

@@ -1,7 +1,7 @@
 package org.fencecore.strength;
 
-/** A kind of wood, or a group of kinds sold together, as the grading rules name it. */
-public enum WoodSpecies {
+/** Kinds of wood that are graded and sold together, with one set of design values. */
+public enum SpeciesGroup {
     /** Southern Pine, the usual treated post. */
     SOUTHERN_PINE("Southern Pine"),
     /** Douglas Fir-Larch. */
@@ -17,12 +17,12 @@ public enum WoodSpecies {
 
     private final String words;
 
-    WoodSpecies(String words) {
+    SpeciesGroup(String words) {
         this.words = words;
     }
 
     /**
-     * Returns the name of the wood.
+     * Returns the name of the group.
      *
      * @return such as {@code Southern Pine}
      */
