@@ -100,7 +100,7 @@ final class PostBook {
 
     List<Post> posts(List<Finding> findings) {
         List<Post> posts = new ArrayList<>(entries.size());
-        Length least = style.rack()
+        Length least = style.slope()
                 .clearance()
                 .plus(Length.min(Length.ofFeet(1), style.rails().boardLength()));
         for (Entry entry : entries) {
@@ -112,7 +112,7 @@ final class PostBook {
                                         + Written.tape(entry.exposed().abs()) + " above the top of what stands at it")
                         .withRemedy("check the shots beside it; if they are right, the ground must be cut first"));
                 entry.reach(entry.ground
-                        .plus(style.rack().clearance())
+                        .plus(style.slope().clearance())
                         .plus(style.rails().boardLength()));
             }
             Post post = new Post(entry.number, entry.kind, entry.centre, entry.ground, entry.exposed(), footing(entry));
@@ -140,7 +140,7 @@ final class PostBook {
     private LateralLoad load(Demand demand) {
         return site.windPressure()
                 .map(pressure -> LateralLoad.ofPressure(
-                        pressure, demand.tributary(), style.rack().clearance(), demand.exposed()))
+                        pressure, demand.tributary(), style.slope().clearance(), demand.exposed()))
                 .orElse(LateralLoad.NONE);
     }
 

@@ -11,7 +11,7 @@ import org.fencecore.site.Course;
 import org.fencecore.site.GateLocation;
 import org.fencecore.site.LotBoundary;
 import org.fencecore.site.Site;
-import org.fencecore.slope.RackSpec;
+import org.fencecore.slope.SlopeSpec;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
@@ -71,7 +71,7 @@ public final class SlopingBackYardExample {
                 .minimumPostSpacing(Length.ofFeet(5))
                 .maximumPostSpacing(Length.ofFeet(6))
                 .holeDiameter(Length.ofInches(12))
-                .rack(RackSpec.builder().maximumGrade(Slope.ofPercent(15)).build())
+                .slope(SlopeSpec.builder().maximumGrade(Slope.ofPercent(15)).build())
                 .build();
         return FencePlanner.plan(site, style);
     }
