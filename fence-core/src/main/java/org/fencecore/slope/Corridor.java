@@ -71,12 +71,16 @@ final class Corridor {
         int[] p = new int[posts.length];
         for (int i = 0; i < size; i++) {
             s[i] = stations[size - 1] - stations[size - 1 - i];
-            g[i] = ground[size - 1 - i];
+            g[i] = ground[size - 1 - i] - ground[size - 1];
         }
         for (int post = 0; post < p.length; post++) {
             p[post] = size - 1 - posts[p.length - 1 - post];
         }
-        return new Corridor(s, g, p);
+        Corridor reversed = new Corridor(s, g, p);
+        for (int i = 0; i < size; i++) {
+            reversed.open[i] = open[size - 1 - i];
+        }
+        return reversed;
     }
 
     /**

@@ -15,11 +15,12 @@ import org.jspecify.annotations.Nullable;
  * the last post is the fewest, because every height that a smaller number could reach has been collected.
  *
  * <p>What keeps it fast without losing any: a stretch is followed only until all its lines pass a post at heights that
- * are reached there already with fewer strings, since these lines can as well be taken from that post; and posts before
- * one whose every possible height is reached need not be begun from again. So about as much work is done as posts times
- * the bays of a string.
+ * are reached there already with fewer strings, since these lines can as well be taken from that post; posts before one
+ * whose every possible height is reached need not be begun from again; and a first search from the far end tells how many
+ * strings each post still needs, so that no more is begun from posts that would be late. So about as much work is done
+ * as posts times the bays of a string.
  *
- * <p>The least difference of the gaps is found by halving, and the strings are then hung so that the middle of their gaps
+ * <p>The least difference of the gaps is found by halving, to a thousandth of a millimetre, and the strings are then hung so that the middle of their gaps
  * is the clearance, as far as minimum and maximum allow. It is worked out from the lower end of the run, so that it
  * comes out the same whichever end is called first.
  */
@@ -28,12 +29,12 @@ final class FewestStrings {
     /** Heights nearer than this are the same, in nanometres. */
     private static final double SAME = 1e-3;
 
-    private static final int UNLIMITED = Integer.MAX_VALUE;
+    /** Spreads nearer than this are the same, a thousandth of a millimetre. */
+    private static final long FINE = 1_000;
 
     private final Corridor corridor;
     private final double minimum;
     private final double longest;
-    private final LineReach reach = new LineReach();
 
     /** The posts with a nail, and the heights there over the ground at the first post. */
     private record Strings(int[] nails, double[] heights) {}
@@ -61,8 +62,10 @@ final class FewestStrings {
         long hung =
                 Math.max(lowest, Math.min(spec.clearance().nanometres() - least.gaps / 2, lowest + span - least.gaps));
         int last = stations.length - 1;
-        int first = backward ? last : 0;
-        long datum = ground.elevationAt(Length.ofNanometres(stations[first])).nanometres() + hung - lowest;
+        long datum = ground.elevationAt(Length.ofNanometres(stations[backward ? last : 0]))
+                        .nanometres()
+                + hung
+                - lowest;
         long[] bottoms = new long[stations.length];
         Arrays.fill(bottoms, Long.MIN_VALUE);
         for (int nail = 0; nail < fewest.nails.length; nail++) {
@@ -74,36 +77,52 @@ final class FewestStrings {
 
     /** Returns as few strings as can be with the least spread of gaps, up to the span, that needs no more of them. */
     private Spread leastSpread(long span) {
-        Strings best = find(span, Corridor.OPEN, UNLIMITED);
-        if (best == null) {
-            throw new IllegalStateException("no strings over ground that was opened for them");
-        }
-        int fewest = best.nails.length - 1;
+        int[] toGo = stringsToGo(span);
         long low = 0;
-        long high = span;
-        while (low < high) {
-            // The first trial is no spread at all: on a straight grade that is the answer.
-            long middle = low == 0 && high == span ? 0 : low + (high - low) / 2;
-            Strings found = find(middle, Corridor.OPEN, fewest);
+        // The first trial is no spread at all, which is the answer on a straight grade.
+        Strings best = find(0, Corridor.OPEN, toGo);
+        long high = best == null ? span : 0;
+        while (high - low > FINE) {
+            long middle = low + (high - low) / 2;
+            Strings found = find(middle, Corridor.OPEN, toGo);
             if (found != null) {
                 best = found;
                 high = middle;
             } else {
-                low = middle + 1;
+                low = middle;
             }
         }
-        return new Spread(corridor.isOpen() ? lowestOverOpenings(high, fewest, best) : best, high);
+        if (best == null) {
+            best = find(high, Corridor.OPEN, toGo);
+        }
+        if (best == null) {
+            throw new IllegalStateException("no strings over ground that was opened for them");
+        }
+        return new Spread(corridor.isOpen() ? lowestOverOpenings(high, toGo, best) : best, high);
+    }
+
+    /** Returns how many strings are needed from each post to the end, from whatever height over it. */
+    private int[] stringsToGo(long span) {
+        Corridor mirror = corridor.reversed();
+        Corridor.Windows windows = mirror.windows(minimum, minimum + span, Corridor.OPEN);
+        mirror.narrow(windows);
+        int[] back = new Search(mirror, windows, new int[mirror.postCount()], Integer.MAX_VALUE).fewest();
+        int[] toGo = new int[back.length];
+        for (int post = 0; post < back.length; post++) {
+            toGo[post] = back[back.length - 1 - post];
+        }
+        return toGo;
     }
 
     /** Where the maximum is given up, the gaps are still as small as they can be. */
-    private Strings lowestOverOpenings(long least, int fewest, Strings found) {
+    private Strings lowestOverOpenings(long least, int[] toGo, Strings found) {
         Strings best = found;
         double low = minimum + least;
         double high = Corridor.OPEN;
-        while (high - low > 1000) {
+        while (high - low > FINE) {
             // Between a metre and an unheard-of height, halving the exponent is faster.
             double middle = high > 1e9 ? Math.sqrt(Math.max(low, 1e6) * high) : (low + high) / 2;
-            Strings lower = find(least, middle, fewest);
+            Strings lower = find(least, middle, toGo);
             if (lower != null) {
                 best = lower;
                 high = middle;
@@ -114,94 +133,75 @@ final class FewestStrings {
         return best;
     }
 
-    private @Nullable Strings find(double span, double openMaximum, int most) {
+    private @Nullable Strings find(double span, double openMaximum, int[] toGo) {
         Corridor.Windows windows = corridor.windows(minimum, minimum + span, openMaximum);
-        return corridor.narrow(windows) ? new Search(windows, most).run() : null;
+        return corridor.narrow(windows) ? new Search(corridor, windows, toGo, toGo[0]).run() : null;
     }
 
     /** One search in given windows. Reached heights are pieces, kept for each post as a linked list. */
     private final class Search {
 
+        private final Corridor corridor;
         private final Corridor.Windows windows;
+        private final int[] toGo;
         private final int most;
-        private final int end = corridor.postCount() - 1;
-        private final int[] stillToGo;
-        private final int[] head = new int[end + 1];
-        private final int[] newest = new int[end + 1];
-        private double[] lows = new double[4 * end + 16];
-        private double[] highs = new double[4 * end + 16];
-        private int[] strings = new int[4 * end + 16];
-        private int[] from = new int[4 * end + 16];
-        private int[] next = new int[4 * end + 16];
-        private int[] post = new int[4 * end + 16];
+        private final LineReach reach = new LineReach();
+        private final int end;
+        private final int[] head;
+        private final int[] newest;
+        private final int[] first;
+        private double[] lows = new double[1024];
+        private double[] highs = new double[1024];
+        private int[] strings = new int[1024];
+        private int[] from = new int[1024];
+        private int[] next = new int[1024];
+        private int[] post = new int[1024];
         private int pieces;
         private int firstFresh;
         private int lastFresh;
 
-        Search(Corridor.Windows windows, int most) {
+        Search(Corridor corridor, Corridor.Windows windows, int[] toGo, int most) {
+            this.corridor = corridor;
             this.windows = windows;
+            this.toGo = toGo;
             this.most = most;
-            this.stillToGo = most == UNLIMITED ? new int[end + 1] : atLeastToGo();
+            this.end = corridor.postCount() - 1;
+            this.head = new int[end + 1];
+            this.newest = new int[end + 1];
+            this.first = new int[end + 1];
             Arrays.fill(head, -1);
             Arrays.fill(newest, -1);
         }
 
         @Nullable
         Strings run() {
-            if (stillToGo[0] > most) {
-                return null;
-            }
+            collect();
+            return head[end] < 0 ? null : back();
+        }
+
+        /** Returns how many strings are needed to each post. */
+        int[] fewest() {
+            collect();
+            return first;
+        }
+
+        /** Collects what is reached with one string more at a time, until the end is or nothing new is reached. */
+        private void collect() {
             int zero = corridor.point(0);
             enter(0, windows.lows[zero], windows.highs[zero], -1, 0);
             int begin = 0;
-            for (int count = 1; count <= most && newest[end] < 0; count++) {
-                int first = Math.max(begin, firstFresh);
-                int last = lastFresh;
+            for (int count = 1; count <= most && head[end] < 0 && lastFresh >= begin; count++) {
+                int earliest = Math.max(begin, firstFresh);
+                int latest = lastFresh;
                 firstFresh = Integer.MAX_VALUE;
                 lastFresh = -1;
-                for (int at = last; at >= first; at--) {
+                for (int at = latest; at >= earliest; at--) {
                     if (newest[at] == count - 1) {
                         followAll(at, count);
                     }
                 }
-                if (lastFresh < 0) {
-                    return null;
-                }
                 begin = lastWhole(begin);
             }
-            return newest[end] < 0 ? null : back();
-        }
-
-        /** Returns for each post how many strings are needed from there on even if they need not meet. */
-        private int[] atLeastToGo() {
-            int[] toGo = new int[end + 1];
-            int nail = end;
-            int count = 1;
-            int at = end;
-            while (nail > 0) {
-                int point = corridor.point(nail);
-                reach.begin(-corridor.station(point), windows.lows[point], windows.highs[point]);
-                at = nail - 1;
-                while (at >= 0 && passBack(at, nail)) {
-                    toGo[at] = count;
-                    at--;
-                }
-                nail = at + 1;
-                count++;
-            }
-            return toGo;
-        }
-
-        private boolean passBack(int at, int nail) {
-            if (isTooLong(at, nail)) {
-                return false;
-            }
-            for (int point = corridor.point(at + 1) - 1; point >= corridor.point(at); point--) {
-                if (!reach.pass(-corridor.station(point), windows.lows[point], windows.highs[point])) {
-                    return false;
-                }
-            }
-            return true;
         }
 
         private boolean isTooLong(int at, int later) {
@@ -231,7 +231,7 @@ final class FewestStrings {
                 if (isReached(later, low, high, count - 1)) {
                     return;
                 }
-                if (stillToGo[later] <= most - count) {
+                if (toGo[later] <= most - count) {
                     enter(later, low, high, piece, count);
                 }
             }
@@ -276,6 +276,9 @@ final class FewestStrings {
             highs[pieces] = high;
             strings[pieces] = count;
             from[pieces] = source;
+            if (head[at] < 0) {
+                first[at] = count;
+            }
             next[pieces] = head[at];
             post[pieces] = at;
             head[at] = pieces++;
@@ -307,7 +310,7 @@ final class FewestStrings {
         private int lastWhole(int before) {
             for (int at = lastFresh; at > before; at--) {
                 int point = corridor.point(at);
-                if (head[at] >= 0 && isReached(at, windows.lows[point], windows.highs[point], UNLIMITED)) {
+                if (head[at] >= 0 && isReached(at, windows.lows[point], windows.highs[point], most)) {
                     return at;
                 }
             }

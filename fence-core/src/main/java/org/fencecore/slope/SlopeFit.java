@@ -176,8 +176,8 @@ public final class SlopeFit {
      * two limits allow. In a bay where no string can keep both limits the maximum is given up, and its gap is a finding.
      *
      * <p>Strings of two bays meet at one height, since their rails meet on the post and their boards run on past it. The
-     * number of strings and the difference of the gaps are the least there are, to the nanometre; a run and its mirror
-     * image have mirrored strings, unless the ground is its own mirror image.
+     * number of strings is the least there is, and so is the difference of their gaps, to a thousandth of a millimetre; a
+     * run and its mirror image have mirrored strings, unless the ground is its own mirror image.
      *
      * @param ground the ground along the run
      * @param posts the stations of the post centres in order, 2 to 100,000 of them, all within the ground
