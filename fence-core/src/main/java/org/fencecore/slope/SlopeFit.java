@@ -415,12 +415,17 @@ public final class SlopeFit {
      * @return the elevation, to the nearest nanometre
      */
     public Length bottomAt(Length station) {
+        return bayAt(station).bottomAt(station);
+    }
+
+    /** Returns the bay a station is in, past the ends the outermost; at a post the bay with the higher bottoms there. */
+    FittedBay bayAt(Length station) {
         int found = Arrays.binarySearch(stations, station.nanometres());
-        if (found > 0 && found < stations.length - 1) {
-            return Length.ofNanometres(Math.max(ends[found - 1], starts[found]));
+        boolean between = found > 0 && found < starts.length;
+        if (between && ends[found - 1] > starts[found]) {
+            return bay(found - 1);
         }
-        int before = found >= 0 ? found : -found - 2;
-        return bay(Math.max(0, Math.min(before, starts.length - 1))).bottomAt(station);
+        return bay(Math.max(0, Math.min(found >= 0 ? found : -found - 2, starts.length - 1)));
     }
 
     /**

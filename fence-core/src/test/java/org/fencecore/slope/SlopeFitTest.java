@@ -62,10 +62,13 @@ class SlopeFitTest {
 
         RailHeights marks = RailHeights.of(
                 RailSpec.builder().build(),
-                fit.bottomAbove(0),
+                fit.bays().get(0).aboveStart(),
                 fit.bays().get(0).grade());
         assertThat(marks.rails().get(0).bottom()).isEqualTo(Length.ofInches(6));
         assertThat(marks.rails().get(0).top().inches()).isEqualTo(9.5693, within(0.00005));
+
+        assertThat(SlopeFit.strings(ground, posts, spec).strings()).hasSize(1);
+        assertThat(SlopeFit.best(ground, posts, spec).best().treatment()).isEqualTo(Treatment.RACKED);
     }
 
     @Test
