@@ -3,12 +3,17 @@ package org.fencecore;
 import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Iterator;
 import java.util.List;
+import java.util.NoSuchElementException;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.RandomAccess;
+import java.util.Spliterator;
+import java.util.Spliterators;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.BoardPlacement;
+import org.jspecify.annotations.Nullable;
 
 /** Every board of a plan, worked out when asked for: only the layouts are held, not the boards. */
 final class BoardsView extends AbstractList<PlannedBoard> implements RandomAccess {
@@ -44,7 +49,52 @@ final class BoardsView extends AbstractList<PlannedBoard> implements RandomAcces
     }
 
     @Override
+    public Iterator<PlannedBoard> iterator() {
+        return new Cursor(places, boards);
+    }
+
+    @Override
+    public Spliterator<PlannedBoard> spliterator() {
+        return Spliterators.spliterator(
+                iterator(), size(), Spliterator.ORDERED | Spliterator.NONNULL | Spliterator.IMMUTABLE);
+    }
+
+    @Override
     public int size() {
         return before[before.length - 1];
+    }
+
+    /** Goes through the layouts one after the other, and through each as it goes through itself. */
+    private static final class Cursor implements Iterator<PlannedBoard> {
+
+        private final List<String> places;
+        private final List<List<BoardPlacement>> boards;
+        private int layout;
+        private @Nullable Iterator<BoardPlacement> inLayout;
+
+        Cursor(List<String> places, List<List<BoardPlacement>> boards) {
+            this.places = places;
+            this.boards = boards;
+            if (!boards.isEmpty()) {
+                inLayout = boards.get(0).iterator();
+            }
+        }
+
+        @Override
+        public boolean hasNext() {
+            while (inLayout != null && !inLayout.hasNext()) {
+                layout++;
+                inLayout = layout < boards.size() ? boards.get(layout).iterator() : null;
+            }
+            return inLayout != null;
+        }
+
+        @Override
+        public PlannedBoard next() {
+            if (!hasNext() || inLayout == null) {
+                throw new NoSuchElementException("there are no more boards");
+            }
+            return new PlannedBoard(places.get(layout), inLayout.next());
+        }
     }
 }

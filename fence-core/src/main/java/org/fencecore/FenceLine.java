@@ -5,62 +5,102 @@ import java.util.List;
 import java.util.Optional;
 import org.fencecore.geometry.Corner;
 import org.fencecore.geometry.Interval;
-import org.fencecore.geometry.Polygon;
+import org.fencecore.geometry.Polyline;
 import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.ProfilePoint;
 import org.fencecore.geometry.Segment;
 import org.fencecore.geometry.Side;
+import org.fencecore.geometry.Surface;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
+import org.fencecore.terrain.GroundUnder;
+import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
 import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Written;
 
-/** The lines of one fenced side: lot side, string and post line, and how the fence ends at both of its corners. */
+/**
+ * One straight line of the fence: its string and post line, and how it ends. It follows a side of the lot or of a line
+ * given point by point, or a part of one where the side is curved or cut in two.
+ */
 final class FenceLine {
 
     /** A post stands a little off the lot corner where the shot was taken; further than this is another matter. */
     private static final Length FURTHEST_PAST_SHOTS = Length.ofFeet(2);
 
+    private static final Angle SHARPEST_TURN = Angle.ofDegrees(175);
+
     final int side;
+    /** What the line is called, such as {@code side 3} or {@code side 3, part 2}. */
+    final String name;
+
     final Segment string;
     final Segment postLine;
     final Side outside;
-    /** The distance along the lot side at which the post line begins. */
+    /** The distance along the side at which the post line begins. */
     final Length startAlongSide;
-    /** Vertex numbers of the lot where the side begins and ends. */
-    final int startCorner;
+    /** Numbers of the places where the line begins and ends, shared with the line that it meets there. */
+    final int startNode;
 
-    final int endCorner;
-    final boolean cornerAtStart;
-    final boolean cornerAtEnd;
-    final Corner start;
-    final Corner end;
+    final int endNode;
+    /** The corners of the post lines where the fence goes on along another line. */
+    final Optional<Corner> start;
 
-    private final Site site;
+    final Optional<Corner> end;
+
     private final Length half;
     private final Length face;
     private final Length boardThickness;
 
-    FenceLine(Site site, FenceStyle style, Polygon outline, Polygon strings, Polygon postLines, int side) {
-        this.site = site;
+    FenceLine(
+            FenceStyle style,
+            int side,
+            String name,
+            Segment string,
+            Segment postLine,
+            Side outside,
+            Length startAlongSide,
+            int startNode,
+            int endNode,
+            Optional<Corner> start,
+            Optional<Corner> end) {
         this.side = side;
-        int sides = outline.vertices().size();
-        startCorner = side - 1;
-        endCorner = side % sides;
-        string = strings.side(startCorner);
-        postLine = postLines.side(startCorner);
-        outside = outline.inside().opposite();
-        startAlongSide = outline.side(startCorner).stationOf(postLine.start());
-        cornerAtStart = site.fencedSides().contains(side == 1 ? sides : side - 1);
-        cornerAtEnd = site.fencedSides().contains(side == sides ? 1 : side + 1);
-        start = postLines.corner(startCorner);
-        end = postLines.corner(endCorner);
+        this.name = name;
+        this.string = string;
+        this.postLine = postLine;
+        this.outside = outside;
+        this.startAlongSide = startAlongSide;
+        this.startNode = startNode;
+        this.endNode = endNode;
+        this.start = start;
+        this.end = end;
         half = style.postLumber().width().dividedBy(2);
         face = half.plus(style.railLumber().thickness());
         boardThickness = style.boardLumber().thickness();
+    }
+
+    /** Tells whether two lines meet at so sharp a corner that posts, rails and boards of both have no room. */
+    static boolean isTooSharp(Corner corner) {
+        return corner.turn().abs().compareTo(SHARPEST_TURN) > 0;
+    }
+
+    static Finding tooSharp(String place, Corner corner) {
+        return Finding.blocker(
+                        "corner-too-sharp",
+                        place,
+                        "the two sides meet at "
+                                + Written.degrees(
+                                        Angle.STRAIGHT.minus(corner.turn().abs()))
+                                + ", and under " + Written.degrees(Angle.STRAIGHT.minus(SHARPEST_TURN))
+                                + " there is no room for posts and rails between them")
+                .withRemedy("check the bearings; if they are right, cut the corner off with a short side");
+    }
+
+    /** The part of its side that the line takes up. */
+    Interval alongSide() {
+        return Interval.of(startAlongSide, startAlongSide.plus(postLine.length()));
     }
 
     /**
@@ -74,7 +114,10 @@ final class FenceLine {
     /** How far the rails reach past the corner posts where they meet those of the next run, and else the posts' edges. */
     Past railsPast(boolean meetsAtStart, boolean meetsAtEnd) {
         return new Past(
-                meetsAtStart ? longPoint(start, half, face) : half, meetsAtEnd ? longPoint(end, half, face) : half);
+                meetsAtStart
+                        ? start.map(corner -> longPoint(corner, half, face)).orElse(half)
+                        : half,
+                meetsAtEnd ? end.map(corner -> longPoint(corner, half, face)).orElse(half) : half);
     }
 
     /**
@@ -82,8 +125,14 @@ final class FenceLine {
      * leaves covers their edge, which lies the board's thickness times the sine of the corner further back.
      */
     Past boardsPast(boolean meetsAtStart, boolean meetsAtEnd) {
-        Length lap = boardThickness.times(Ratio.of(start.interiorAngle().sin()));
-        return new Past(meetsAtStart ? pastTo(start, face).plus(lap) : half, meetsAtEnd ? pastTo(end, face) : half);
+        return new Past(
+                meetsAtStart ? start.map(this::pastToLappedEdge).orElse(half) : half,
+                meetsAtEnd ? end.map(corner -> pastTo(corner, face)).orElse(half) : half);
+    }
+
+    private Length pastToLappedEdge(Corner corner) {
+        return pastTo(corner, face)
+                .plus(boardThickness.times(Ratio.of(corner.interiorAngle().sin())));
     }
 
     /** How far past a corner post's middle the lines meet that lie so far outside both post lines; negative if before. */
@@ -97,11 +146,14 @@ final class FenceLine {
     }
 
     /** The ground under the post line, in stations along it; empty, with a finding, when the shots do not cover it. */
-    Optional<Profile> ground(List<Finding> findings) {
+    Optional<Profile> ground(Site site, List<Finding> findings) {
         Optional<Profile> shots = site.ground(side);
-        Interval needed = Interval.of(startAlongSide, startAlongSide.plus(postLine.length()));
+        Interval needed = alongSide();
+        if (shots.isEmpty() && site.surface().isPresent()) {
+            return underSurface(site.surface().get(), findings);
+        }
         if (shots.isEmpty()) {
-            findings.add(Finding.blocker("no-ground", "side " + side, "no heights of the ground were given")
+            findings.add(Finding.blocker("no-ground", name, "no heights of the ground were given")
                     .withRemedy("take at least two shots on this side, from " + Written.station(needed.start())
                             + " or before to " + Written.station(needed.end()) + " or beyond"));
             return Optional.empty();
@@ -111,7 +163,7 @@ final class FenceLine {
         if (covering.isEmpty()) {
             findings.add(Finding.blocker(
                             "ground-not-covered",
-                            "side " + side,
+                            name,
                             "the ground shots run from " + Written.station(have.start()) + " to "
                                     + Written.station(have.end()) + ", and the fence from "
                                     + Written.station(needed.start()) + " to " + Written.station(needed.end())
@@ -124,13 +176,19 @@ final class FenceLine {
                     Length.max(have.start().minus(needed.start()), needed.end().minus(have.end()));
             findings.add(Finding.note(
                             "ground-continued",
-                            "side " + side,
+                            name,
                             "the fence reaches up to " + Written.tape(past)
                                     + " past the ground shots, where the ground was taken to go on at the same grade")
                     .withRemedy("take shots at both ends of the fence"));
         }
         return Optional.of(
                 covering.get().between(needed.start(), needed.end()).shiftedBy(startAlongSide.negated(), Length.ZERO));
+    }
+
+    private Optional<Profile> underSurface(Surface surface, List<Finding> findings) {
+        GroundUnder ground = GroundUnder.of(Polyline.of(List.of(postLine.start(), postLine.end())), surface);
+        ground.findings().forEach(finding -> findings.add(finding.within(name)));
+        return ground.profile();
     }
 
     /** The shots, carried on at their first and last grade for a little where that covers what is needed. */

@@ -1,9 +1,13 @@
 package org.fencecore;
 
 import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.fencecore.footing.FootingDesign;
 import org.fencecore.site.Site;
@@ -26,13 +30,21 @@ public final class FencePlan {
     private final List<Run> runs;
     private final List<Post> posts;
     private final List<Finding> findings;
+    private final Map<Integer, SetPost> set;
 
-    FencePlan(Site site, FenceStyle style, List<Run> runs, List<Post> posts, List<Finding> findings) {
+    FencePlan(
+            Site site,
+            FenceStyle style,
+            List<Run> runs,
+            List<Post> posts,
+            List<Finding> findings,
+            Map<Integer, SetPost> set) {
         this.site = site;
         this.style = style;
         this.runs = List.copyOf(runs);
         this.posts = List.copyOf(posts);
         this.findings = List.copyOf(findings);
+        this.set = Map.copyOf(set);
     }
 
     /**
@@ -134,20 +146,51 @@ public final class FencePlan {
      * a plan has these:
      *
      * <ul>
-     *   <li>blockers of the lot and the ground: {@code lot-too-narrow}, {@code no-ground}, {@code ground-not-covered},
-     *       {@code ground-does-not-meet} (a warning up to 1 ft), {@code ground-too-steep};
+     *   <li>blockers of the lot and the ground: {@code lot-too-narrow}, {@code side-lost}, {@code line-too-tight},
+     *       {@code corner-too-sharp}, {@code no-ground}, {@code ground-not-covered}, {@code ground-does-not-meet} (a warning up to 1 ft), {@code ground-too-steep};
      *   <li>blockers of posts and boards: {@code posts-collide}, {@code post-too-tall}, {@code post-below-ground},
-     *       {@code too-many-posts}, {@code too-short-for-boards}, {@code too-many-boards};
+     *       {@code too-many-posts}, {@code too-short-for-rails}, {@code too-short-for-boards}, {@code too-many-boards};
      *   <li>blockers of gates: {@code gate-without-fence}, {@code gate-wider-than-run}, {@code gate-off-run},
      *       {@code gates-overlap}, {@code gate-leaves-no-post}, {@code gate-too-narrow};
      *   <li>warnings: {@code over-the-boundary}, {@code holes-run-together}, {@code gate-gap};
-     *   <li>notes: {@code ground-continued}, {@code gate-moved}.
+     *   <li>of posts as set: blocker {@code set-post-misplaced}; warnings {@code post-out-of-line}, {@code bay-too-wide},
+     *       {@code set-post-too-short}, {@code set-footing-shallow}; note {@code gate-remeasured};
+     *   <li>notes: {@code ground-continued}, {@code gate-moved}, {@code gate-swing-unknown}.
      * </ul>
      *
      * @return the findings, unmodifiable
      */
     public List<Finding> findings() {
         return findings;
+    }
+
+    /**
+     * Plans the same fence to posts that stand already: they keep their places, and rails, boards and gates are worked out
+     * anew to fit them. Posts that are not given stay where this plan has them, planned or set before.
+     *
+     * <p>Each line of posts runs from the middle of its first to the middle of its last as they were set. Findings tell
+     * which bays are now too wide, which posts stand out of line, which gates have another opening, and which footings
+     * are too little for what the post now carries.
+     *
+     * @param measured the posts as they were found standing
+     * @return a plan like this one, made to them
+     * @throws IllegalArgumentException if this plan has no post of that number, or one is given twice
+     */
+    public FencePlan withSetPosts(Collection<SetPost> measured) {
+        Map<Integer, SetPost> all = new TreeMap<>(set);
+        Set<Integer> given = new HashSet<>();
+        for (SetPost post : measured) {
+            if (posts.stream().noneMatch(known -> known.number() == post.number())) {
+                throw new IllegalArgumentException("number of a set post was " + post.number()
+                        + "; the plan has posts 1 to " + posts.size() + ": give each the number it has on the plan");
+            }
+            if (!given.add(post.number())) {
+                throw new IllegalArgumentException(
+                        "post " + post.number() + " was given twice; give each post that stands once");
+            }
+            all.put(post.number(), post);
+        }
+        return FencePlanner.plan(site, style, all);
     }
 
     /**

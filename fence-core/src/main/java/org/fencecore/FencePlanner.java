@@ -2,14 +2,14 @@ package org.fencecore;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Polygon;
-import org.fencecore.geometry.Profile;
 import org.fencecore.site.GateLocation;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
@@ -58,75 +58,100 @@ public final class FencePlanner {
     public static FencePlan plan(Site site, FenceStyle style) {
         Objects.requireNonNull(site, "site");
         Objects.requireNonNull(style, "style");
+        return plan(site, style, Map.of());
+    }
+
+    /** Plans the fence to the posts that stand already; none, for a fence that is yet to be built. */
+    static FencePlan plan(Site site, FenceStyle style, Map<Integer, SetPost> set) {
         List<Finding> findings = new ArrayList<>(site.lot().findings());
-        PostBook book = new PostBook(site, style);
+        Optional<Polygon> outline = site.lot().outline();
+        List<LaidLine> laid = outline.isPresent() ? lay(site, style, findings) : List.of();
+        Map<Integer, Post> planned = new HashMap<>();
+        if (!set.isEmpty()) {
+            plan(site, style).posts().forEach(post -> planned.put(post.number(), post));
+            laid = AsBuilt.move(site, style, laid, set, findings);
+        }
+        PostBook book = new PostBook(site, style, planned, set);
+        FencePath path = new FencePath(laid.stream().map(LaidLine::line).toList());
+        Map<FenceLine, LaidLine> byLine = laid.stream().collect(Collectors.toMap(LaidLine::line, each -> each));
         List<RunDraft> drafts = new ArrayList<>();
-        site.lot().outline().ifPresent(outline -> drafts.addAll(lay(site, style, outline, book, findings)));
+        for (LaidLine here : laid) {
+            boolean meetsAtStart = path.before(here.line())
+                    .map(byLine::get)
+                    .filter(LaidLine::hasFenceAtEnd)
+                    .isPresent();
+            boolean meetsAtEnd = path.after(here.line())
+                    .map(byLine::get)
+                    .filter(LaidLine::hasFenceAtStart)
+                    .isPresent();
+            drafts.add(new RunDraft(
+                    style,
+                    here.line(),
+                    here.ground(),
+                    site.surface(),
+                    here.row(),
+                    meetsAtStart,
+                    meetsAtEnd,
+                    book,
+                    findings));
+        }
         List<Post> posts = book.posts(findings);
         findings.addAll(PostSpace.check(posts, style));
+        checkObstacles(site, style, path, posts, findings);
+        if (site.line().isPresent() || !set.isEmpty()) {
+            outline.ifPresent(lot -> findings.addAll(BoundaryCheck.of(lot, path.lines(), posts, style)));
+        }
+        Map<Integer, Post> byNumber = posts.stream().collect(Collectors.toMap(Post::number, post -> post));
         List<Run> runs = new ArrayList<>();
         int bays = 0;
         for (RunDraft draft : drafts) {
-            Run run = draft.build(posts, bays);
+            Run run = draft.build(byNumber, bays);
             bays += run.stretches().stream().mapToInt(s -> s.bays().size()).sum();
             runs.add(run);
         }
         findings.sort(Comparator.comparing(Finding::severity).reversed());
-        return new FencePlan(site, style, runs, posts, findings);
+        return new FencePlan(site, style, runs, posts, findings, set);
     }
 
-    private static List<RunDraft> lay(
-            Site site, FenceStyle style, Polygon outline, PostBook book, List<Finding> findings) {
-        Length half = style.postLumber().width().dividedBy(2);
-        Optional<Polygon> strings = outline.inset(site.setback());
-        Optional<Polygon> postLines = outline.inset(site.setback().plus(half));
-        if (strings.isEmpty() || postLines.isEmpty()) {
-            findings.add(Finding.blocker(
-                            "lot-too-narrow",
-                            "lot",
-                            "the line of the posts, "
-                                    + Written.tape(site.setback().plus(half))
-                                    + " inside every side, would cross itself or lose a side")
-                    .withRemedy(
-                            "bring the strings nearer to the boundary, or leave short sides out of the description"));
+    private static List<LaidLine> lay(Site site, FenceStyle style, List<Finding> findings) {
+        FencePath path = FencePath.of(site, style, findings);
+        if (path.lines().isEmpty()) {
             return List.of();
         }
-        checkOverhang(site, style, findings);
-        checkCornerHeights(site, outline, findings);
+        if (site.line().isEmpty()) {
+            checkOverhang(site, style, findings);
+        }
+        checkCornerHeights(site, path, findings);
         checkGates(site, findings);
-        Map<Integer, Laid> laid = new TreeMap<>();
-        for (int side : site.fencedSides()) {
-            FenceLine line = new FenceLine(site, style, outline, strings.get(), postLines.get(), side);
-            line.ground(findings)
-                    .ifPresent(ground -> laid.put(
-                            side, new Laid(line, ground, GatePlacing.place(site.gates(), line, style, findings))));
+        Map<FenceLine, List<GateLocation>> gates = new HashMap<>();
+        for (GateLocation gate : site.gates()) {
+            path.lineOf(gate)
+                    .ifPresent(line -> gates.computeIfAbsent(line, its -> new ArrayList<>())
+                            .add(gate));
         }
-        int sides = outline.vertices().size();
-        List<RunDraft> drafts = new ArrayList<>();
-        for (Laid here : laid.values()) {
-            Laid before = laid.get(here.line.side == 1 ? sides : here.line.side - 1);
-            Laid after = laid.get(here.line.side % sides + 1);
-            boolean meetsAtStart = before != null && before.hasFenceAtEnd(half);
-            boolean meetsAtEnd = after != null && after.hasFenceAtStart(half);
-            drafts.add(
-                    new RunDraft(style, here.line, here.ground, here.gates, meetsAtStart, meetsAtEnd, book, findings));
+        List<LaidLine> laid = new ArrayList<>();
+        PostNumbers numbers = new PostNumbers();
+        for (FenceLine line : path.lines()) {
+            line.ground(site, findings).ifPresent(ground -> {
+                List<GatePlacing.Placed> placed =
+                        GatePlacing.place(gates.getOrDefault(line, List.of()), line, style, findings);
+                List<Interval> forbidden = site.obstacles()
+                        .forbidden(line.postLine, style.holeDiameter().dividedBy(2));
+                PostRow row = PostRow.lay(line, placed, style, forbidden, findings);
+                laid.add(new LaidLine(line, ground, row.numbered(numbers::of)));
+            });
         }
-        return drafts;
+        return laid;
     }
 
-    /**
-     * A side with its ground and gates. Rails and boards of two runs meet at a corner only where no gate hangs on the
-     * corner post.
-     */
-    private record Laid(FenceLine line, Profile ground, List<GatePlacing.Placed> gates) {
+    /** Numbers posts from 1 along the fence; one where two lines meet has one number. */
+    private static final class PostNumbers {
 
-        boolean hasFenceAtStart(Length half) {
-            return gates.isEmpty() || gates.get(0).opening().start().compareTo(half) > 0;
-        }
+        private final Map<Integer, Integer> shared = new HashMap<>();
+        private int last;
 
-        boolean hasFenceAtEnd(Length half) {
-            return gates.isEmpty()
-                    || gates.get(gates.size() - 1).opening().end().plus(half).compareTo(line.postLine.length()) < 0;
+        int of(PostRow.Spot spot) {
+            return spot.node().isPresent() ? shared.computeIfAbsent(spot.node().getAsInt(), node -> ++last) : ++last;
         }
     }
 
@@ -142,15 +167,37 @@ public final class FencePlanner {
         }
     }
 
+    /** Line posts were kept clear of what is in the way where that could be; corner, end and gate posts cannot move. */
+    private static void checkObstacles(
+            Site site, FenceStyle style, FencePath path, List<Post> posts, List<Finding> findings) {
+        Length hole = style.holeDiameter().dividedBy(2);
+        for (Post post : posts) {
+            findings.addAll(site.obstacles().atPost(post.toString(), post.centre(), hole));
+        }
+        Length reach = style.postLumber()
+                .width()
+                .dividedBy(2)
+                .plus(style.railLumber().thickness())
+                .plus(style.boardLumber().thickness());
+        for (FenceLine line : path.lines()) {
+            findings.addAll(site.obstacles().alongFence(line.name, line.postLine, reach));
+        }
+        if (!posts.isEmpty()) {
+            findings.add(site.obstacles().undergroundNote());
+        }
+    }
+
     /** Two sides' shots of the corner they share must agree, or their heights are not of one datum. */
-    private static void checkCornerHeights(Site site, Polygon outline, List<Finding> findings) {
-        int sides = outline.vertices().size();
-        for (int side : site.fencedSides()) {
-            int next = side % sides + 1;
-            Length corner = outline.side(side - 1).length();
-            Optional<Length> here = height(site, side, corner);
+    private static void checkCornerHeights(Site site, FencePath path, List<Finding> findings) {
+        for (FenceLine line : path.lines()) {
+            int side = line.side;
+            int next = path.after(line).map(after -> after.side).orElse(side);
+            if (next != side % site.sideCount() + 1) {
+                continue;
+            }
+            Optional<Length> here = height(site, side, site.sideLength(side));
             Optional<Length> there = height(site, next, Length.ZERO);
-            if (!site.fencedSides().contains(next) || here.isEmpty() || there.isEmpty()) {
+            if (here.isEmpty() || there.isEmpty()) {
                 continue;
             }
             Length difference = here.get().minus(there.get()).abs();
@@ -173,16 +220,20 @@ public final class FencePlanner {
                 .map(shots -> shots.elevationAt(station));
     }
 
-    /** No part of the fence may stand over the boundary: neither boards and rails, nor the concrete. */
+    /** No part of the fence may stand over the boundary: neither boards and rails, nor the caps, nor the concrete. */
     private static void checkOverhang(Site site, FenceStyle style, List<Finding> findings) {
         Length face = style.railLumber().thickness().plus(style.boardLumber().thickness());
         Length hole = style.holeDiameter().minus(style.postLumber().width()).dividedBy(2);
-        Length reach = Length.max(face, hole);
+        Length cap = style.postCapWidth().minus(style.postLumber().width()).dividedBy(2);
+        Length reach = Length.max(Length.max(face, cap), hole);
         if (reach.compareTo(site.setback()) > 0) {
             findings.add(Finding.warning(
                             "over-the-boundary",
                             "lot",
-                            (hole.compareTo(face) > 0 ? "the post holes" : "rails and boards") + " reach "
+                            (reach.equals(hole)
+                                            ? "the post holes"
+                                            : reach.equals(face) ? "rails and boards" : "post caps")
+                                    + " reach "
                                     + Written.tape(reach, Rounding.UP) + " outside the string, and the boundary is "
                                     + Written.tape(site.setback()) + " away")
                     .withRemedy("set the string at least " + Written.tape(reach, Rounding.UP) + " inside the boundary")

@@ -41,7 +41,6 @@ final class GatePlacing {
     private List<Placed> placeAll(List<GateLocation> gates) {
         Length length = line.postLine.length();
         List<GateLocation> inOrder = gates.stream()
-                .filter(gate -> gate.side() == line.side)
                 .filter(this::isBigEnough)
                 .sorted(Comparator.comparing(gate -> gate.opening().start()))
                 .toList();
@@ -105,7 +104,7 @@ final class GatePlacing {
 
     /** Smaller openings than a leaf needs are judged by the gate's own findings; this one leaves nothing to design. */
     private boolean isBigEnough(GateLocation gate) {
-        Length gaps = style.gate().hingeGap().plus(style.gate().latchGap());
+        Length gaps = style.gate().gaps();
         if (gate.clearOpening().compareTo(gaps) > 0) {
             return true;
         }
@@ -142,7 +141,7 @@ final class GatePlacing {
         return Written.station(line.startAlongSide.plus(station));
     }
 
-    private static String place(GateLocation gate) {
-        return "side " + gate.side() + ", " + gate.name();
+    private String place(GateLocation gate) {
+        return line.name + ", " + gate.name();
     }
 }

@@ -17,14 +17,16 @@ public final class Post {
     private final Length ground;
     private final Length exposed;
     private final FootingDesign footing;
+    private final boolean set;
 
-    Post(int number, PostKind kind, Point centre, Length ground, Length exposed, FootingDesign footing) {
+    Post(int number, PostKind kind, Point centre, Length ground, Length exposed, FootingDesign footing, boolean set) {
         this.number = number;
         this.kind = kind;
         this.centre = centre;
         this.ground = ground;
         this.exposed = exposed;
         this.footing = footing;
+        this.set = set;
     }
 
     /**
@@ -82,6 +84,15 @@ public final class Post {
     }
 
     /**
+     * Tells whether it stands already and the plan was made to it.
+     *
+     * @return true if it was given to {@link FencePlan#withSetPosts}
+     */
+    public boolean isSet() {
+        return set;
+    }
+
+    /**
      * Returns the height of the post's top.
      *
      * @return ground plus exposed height, in the datum of the shots
@@ -103,11 +114,12 @@ public final class Post {
                 && centre.equals(that.centre)
                 && ground.equals(that.ground)
                 && exposed.equals(that.exposed)
-                && footing.equals(that.footing);
+                && footing.equals(that.footing)
+                && set == that.set;
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(number, kind, centre, ground, exposed, footing);
+        return Objects.hash(number, kind, centre, ground, exposed, footing, set);
     }
 }

@@ -2,12 +2,16 @@ package org.fencecore;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.fencecore.footing.FootingDesign;
 import org.fencecore.footing.FootingSpec;
 import org.fencecore.footing.LateralLoad;
+import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Point;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
@@ -23,25 +27,33 @@ import org.jspecify.annotations.Nullable;
  */
 final class PostBook {
 
-    /** Bays that differ by rounding alone must not need a footing each. */
-    private static final Length SPAN_STEP = Length.ofInches(1).dividedBy(16);
-
     /** Taller than any fence: a post that would stand higher comes from a wrong shot. */
     private static final Length TALLEST = Length.ofFeet(40);
 
     private final Site site;
     private final FenceStyle style;
-    private final List<Entry> entries = new ArrayList<>();
-    private final Map<Integer, Entry> cornerPosts = new HashMap<>();
+    private final Map<Integer, Post> planned;
+    private final Map<Integer, SetPost> set;
+    private final SortedMap<Integer, Entry> entries = new TreeMap<>();
     private final Map<Demand, FootingDesign> footings = new HashMap<>();
+    private final WindLoads winds;
 
-    PostBook(Site site, FenceStyle style) {
+    /**
+     * Opens the book.
+     *
+     * @param planned the posts as they were planned before some were set, by number
+     * @param set those that were set
+     */
+    PostBook(Site site, FenceStyle style, Map<Integer, Post> planned, Map<Integer, SetPost> set) {
         this.site = site;
         this.style = style;
+        this.planned = planned;
+        this.set = set;
+        this.winds = new WindLoads(site, style);
     }
 
     /** What a footing depends on within one plan. */
-    private record Demand(Length exposed, Length tributary) {}
+    private record Demand(Length exposed, LateralLoad load) {}
 
     /** One post in the making. */
     static final class Entry {
@@ -50,7 +62,8 @@ final class PostBook {
         final Point centre;
         private Length ground;
         private @Nullable Length top;
-        private Length tributary = Length.ZERO;
+        /** What of each line the post holds in the wind, from halfway before it to halfway after. */
+        private final Map<FenceLine, Interval> held = new LinkedHashMap<>(2);
 
         private Entry(int number, PostKind kind, Point centre, Length ground) {
             this.number = number;
@@ -78,21 +91,21 @@ final class PostBook {
             return exposed().compareTo(least) < 0;
         }
 
-        /** Adds half of a bay or opening to the fence whose wind the post carries. */
-        void carryHalf(Length spacing) {
-            tributary = tributary.plus(spacing.dividedBy(2));
+        /** Adds a part of a line, beside what the post holds of it already, to the fence whose wind it carries. */
+        void carry(FenceLine line, Interval part) {
+            held.merge(
+                    line, part, (a, b) -> Interval.of(Length.min(a.start(), b.start()), Length.max(a.end(), b.end())));
+        }
+
+        Map<FenceLine, Interval> held() {
+            return held;
         }
     }
 
-    Entry add(PostKind kind, Point centre, Length ground) {
-        Entry entry = new Entry(entries.size() + 1, kind, centre, ground);
-        entries.add(entry);
-        return entry;
-    }
-
-    /** The post at a corner of the lot, shared by the runs that meet there. */
-    Entry atCorner(int lotCorner, PostKind kind, Point centre, Length ground) {
-        Entry entry = cornerPosts.computeIfAbsent(lotCorner, corner -> add(kind, centre, ground));
+    /** Enters a post; one that two lines share, because they meet there, only once. */
+    Entry add(PostRow.Spot spot, Length ground) {
+        Entry entry =
+                entries.computeIfAbsent(spot.number(), number -> new Entry(number, spot.kind(), spot.centre(), ground));
         // The two lines of shots pass a corner post on different sides; whichever is called first, the lower counts.
         entry.ground = Length.min(entry.ground, ground);
         return entry;
@@ -100,10 +113,11 @@ final class PostBook {
 
     List<Post> posts(List<Finding> findings) {
         List<Post> posts = new ArrayList<>(entries.size());
+        entries.values().forEach(entry -> winds.meet(entry.held().keySet()));
         Length least = style.rack()
                 .clearance()
                 .plus(Length.min(Length.ofFeet(1), style.rails().boardLength()));
-        for (Entry entry : entries) {
+        for (Entry entry : entries.values()) {
             if (entry.isBuried(least)) {
                 findings.add(Finding.blocker(
                                 "post-below-ground",
@@ -115,7 +129,13 @@ final class PostBook {
                         .plus(style.rack().clearance())
                         .plus(style.rails().boardLength()));
             }
-            Post post = new Post(entry.number, entry.kind, entry.centre, entry.ground, entry.exposed(), footing(entry));
+            SetPost standing = set.get(entry.number);
+            FootingDesign footing = footing(entry);
+            if (standing != null) {
+                footing = footingInTheGround(entry, standing, footing, findings);
+            }
+            Post post = new Post(
+                    entry.number, entry.kind, entry.centre, entry.ground, entry.exposed(), footing, standing != null);
             if (post.exposed().compareTo(TALLEST) > 0) {
                 findings.add(Finding.blocker(
                                 "post-too-tall",
@@ -127,21 +147,40 @@ final class PostBook {
             }
             posts.add(post);
         }
-        findings.addAll(FootingNotes.of(posts));
+        findings.addAll(winds.findings());
+        findings.addAll(FootingNotes.of(posts, style.postLumber()));
         return posts;
     }
 
-    private FootingDesign footing(Entry entry) {
-        Demand demand =
-                new Demand(Length.min(entry.exposed(), TALLEST), entry.tributary.roundedTo(SPAN_STEP, Rounding.UP));
-        return footings.computeIfAbsent(demand, known -> FootingDesign.forPost(load(known), spec(known)));
+    /** What is in the ground stays there; where it is now too little, that is told. */
+    private FootingDesign footingInTheGround(
+            Entry entry, SetPost standing, FootingDesign needed, List<Finding> findings) {
+        String place = "post " + entry.number;
+        if (standing.exposed().isPresent() && standing.exposed().get().compareTo(entry.exposed()) < 0) {
+            findings.add(Finding.warning(
+                            "set-post-too-short",
+                            place,
+                            "it stands " + Written.tape(standing.exposed().get()) + " out of the ground and should "
+                                    + Written.tape(entry.exposed(), Rounding.UP))
+                    .withRemedy("set a longer post, or lower the fence here"));
+        }
+        FootingDesign dug = Objects.requireNonNull(planned.get(entry.number), "planned post")
+                .footing();
+        if (dug.embedment().compareTo(needed.embedment()) < 0) {
+            findings.add(Finding.warning(
+                            "set-footing-shallow",
+                            place,
+                            "as set it would have to be " + Written.tape(needed.embedment(), Rounding.UP)
+                                    + " deep, and its hole was planned " + Written.tape(dug.embedment()))
+                    .withRemedy("set another post beside it or between, so that each carries less of the fence"));
+        }
+        return dug;
     }
 
-    private LateralLoad load(Demand demand) {
-        return site.windPressure()
-                .map(pressure -> LateralLoad.ofPressure(
-                        pressure, demand.tributary(), style.rack().clearance(), demand.exposed()))
-                .orElse(LateralLoad.NONE);
+    private FootingDesign footing(Entry entry) {
+        Length exposed = Length.min(entry.exposed(), TALLEST);
+        Demand demand = new Demand(exposed, winds.load(entry.held(), exposed));
+        return footings.computeIfAbsent(demand, known -> FootingDesign.forPost(known.load(), spec(known)));
     }
 
     private FootingSpec spec(Demand demand) {

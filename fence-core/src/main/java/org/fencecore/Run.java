@@ -1,13 +1,16 @@
 package org.fencecore;
 
 import java.util.List;
+import java.util.Optional;
+import org.fencecore.geometry.Corner;
+import org.fencecore.geometry.Point;
 import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Segment;
 import org.fencecore.geometry.Side;
 import org.fencecore.units.Length;
 
 /**
- * The fence along one side of the lot.
+ * The fence along one straight line: a side of the lot, or a part of one.
  *
  * <p>Two parallel lines describe it: the string, on the outside face of the posts, and the post line through their
  * centres, half a post further in. Stations along the run are level distances from the centre of its first post.
@@ -15,43 +18,67 @@ import org.fencecore.units.Length;
 public final class Run {
 
     private final int side;
+    private final String name;
     private final Segment string;
     private final Segment postLine;
     private final Side outside;
     private final Profile ground;
     private final Length startAlongSide;
+    private final Optional<Corner> startCorner;
+    private final Optional<Corner> endCorner;
     private final List<Post> posts;
     private final List<Stretch> stretches;
     private final List<GateBay> gates;
 
-    Run(
-            int side,
-            Segment string,
-            Segment postLine,
-            Side outside,
-            Profile ground,
-            Length startAlongSide,
-            List<Post> posts,
-            List<Stretch> stretches,
-            List<GateBay> gates) {
-        this.side = side;
-        this.string = string;
-        this.postLine = postLine;
-        this.outside = outside;
+    Run(FenceLine line, Profile ground, List<Post> posts, List<Stretch> stretches, List<GateBay> gates) {
+        this.side = line.side;
+        this.name = line.name;
+        this.string = line.string;
+        this.postLine = line.postLine;
+        this.outside = line.outside;
         this.ground = ground;
-        this.startAlongSide = startAlongSide;
+        this.startAlongSide = line.startAlongSide;
+        this.startCorner = line.start;
+        this.endCorner = line.end;
         this.posts = List.copyOf(posts);
         this.stretches = List.copyOf(stretches);
         this.gates = List.copyOf(gates);
     }
 
     /**
-     * Returns the side of the lot it follows.
+     * Returns the side that it follows, of the lot or of the line given for the fence.
      *
      * @return the number of the side, from 1
      */
     public int side() {
         return side;
+    }
+
+    /**
+     * Returns what it is called on the plan.
+     *
+     * @return such as {@code side 3}, or {@code side 3, part 2} where a side is fenced in several straight parts
+     */
+    public String name() {
+        return name;
+    }
+
+    /**
+     * Returns the corner of the post lines at its first post, where the fence comes from another run.
+     *
+     * @return the corner, or empty where the fence begins
+     */
+    public Optional<Corner> startCorner() {
+        return startCorner;
+    }
+
+    /**
+     * Returns the corner of the post lines at its last post, where the fence goes on along another run.
+     *
+     * @return the corner, or empty where the fence ends
+     */
+    public Optional<Corner> endCorner() {
+        return endCorner;
     }
 
     /**
@@ -91,10 +118,10 @@ public final class Run {
     }
 
     /**
-     * Returns how far along the lot side the first post's centre is, to turn distances from the lot corner into stations
-     * along the run.
+     * Returns how far along its side the first post's centre is, to turn distances along the side into stations along the
+     * run.
      *
-     * @return the level distance from the lot corner where the side begins
+     * @return the level distance from the corner where the side begins
      */
     public Length startAlongSide() {
         return startAlongSide;
@@ -129,6 +156,17 @@ public final class Run {
     }
 
     /**
+     * Returns the place at a distance along the run and off the line of the posts' centres, to note where a post stands.
+     *
+     * @param station the level distance from the centre of the first post
+     * @param outward how far outside the post line; negative if inside
+     * @return the place in plan
+     */
+    public Point pointAt(Length station, Length outward) {
+        return postLine.pointAt(station, outside == Side.RIGHT ? outward : outward.negated());
+    }
+
+    /**
      * Returns its stretches of fence.
      *
      * @return the stretches along the run, unmodifiable
@@ -148,6 +186,6 @@ public final class Run {
 
     @Override
     public String toString() {
-        return "side " + side;
+        return name;
     }
 }

@@ -2,12 +2,16 @@ package org.fencecore;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.fencecore.gate.GateDesign;
 import org.fencecore.gate.HingeSide;
+import org.fencecore.gate.hang.GateSwing;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Side;
+import org.fencecore.geometry.Surface;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.PostSpacing;
 import org.fencecore.slope.FittedBay;
@@ -28,12 +32,12 @@ import org.fencecore.worksheet.Written;
  */
 final class RunDraft {
 
-    private static final int MOST_BAYS = 50_000;
     private static final int MOST_BOARDS = 5_000_000;
 
     private final FenceStyle style;
     private final FenceLine line;
     private final Profile ground;
+    private final Optional<Surface> surface;
     private final FenceLine.Past railsPast;
     private final FenceLine.Past boardsPast;
     private final PostBook book;
@@ -46,7 +50,12 @@ final class RunDraft {
 
     /** Fence between two fixed posts: which posts of this run, and all that does not need them finished. */
     private record StretchDraft(
-            int firstPost, SlopeFit slope, Interval boarded, Interval railed, Optional<BoardLayout> boards) {}
+            int firstPost,
+            Optional<PostSpacing> spacing,
+            SlopeFit slope,
+            Interval boarded,
+            Interval railed,
+            Optional<BoardLayout> boards) {}
 
     /** A gate and which post of this run it begins at. */
     private record GateDraft(
@@ -54,13 +63,15 @@ final class RunDraft {
             GatePlacing.Placed placed,
             GateDesign design,
             Optional<BoardLayout> boards,
-            Length boardBottom) {}
+            Length boardBottom,
+            Optional<GateSwing> swing) {}
 
     RunDraft(
             FenceStyle style,
             FenceLine line,
             Profile ground,
-            List<GatePlacing.Placed> placed,
+            Optional<Surface> surface,
+            PostRow row,
             boolean meetsAtStart,
             boolean meetsAtEnd,
             PostBook book,
@@ -68,78 +79,37 @@ final class RunDraft {
         this.style = style;
         this.line = line;
         this.ground = ground;
+        this.surface = surface;
         this.railsPast = line.railsPast(meetsAtStart, meetsAtEnd);
         this.boardsPast = line.boardsPast(meetsAtStart, meetsAtEnd);
         this.book = book;
         this.findings = findings;
         this.half = style.postLumber().width().dividedBy(2);
-        layOut(placed);
+        row.spots().forEach(this::enter);
+        row.parts().forEach(this::buildBetween);
     }
 
-    /** Goes along the run from fixed post to fixed post; what lies between two is a stretch or an opening. */
-    private void layOut(List<GatePlacing.Placed> placed) {
-        Length end = line.postLine.length();
-        enterCorner(line.startCorner, line.cornerAtStart, Length.ZERO);
-        for (GatePlacing.Placed gate : placed) {
-            fenceTo(gate.opening().start().minus(half), PostKind.GATE);
-            int first = posts.size() - 1;
-            Length beyond = gate.opening().end().plus(half);
-            if (beyond.equals(end)) {
-                enterCorner(line.endCorner, line.cornerAtEnd, end);
-            } else {
-                enter(PostKind.GATE, beyond);
-            }
-            hang(gate, first);
-        }
-        fenceTo(end, line.cornerAtEnd ? PostKind.CORNER : PostKind.END);
+    private void enter(PostRow.Spot spot) {
+        posts.add(book.add(spot, ground.elevationAt(spot.station())));
+        stations.add(spot.station());
     }
 
-    private void enter(PostKind kind, Length station) {
-        posts.add(book.add(kind, line.postLine.pointAt(station), ground.elevationAt(station)));
-        stations.add(station);
-    }
-
-    private void enterCorner(int lotCorner, boolean shared, Length station) {
-        PostKind kind = shared ? PostKind.CORNER : PostKind.END;
-        posts.add(book.atCorner(lotCorner, kind, line.postLine.pointAt(station), ground.elevationAt(station)));
-        stations.add(station);
-    }
-
-    /** Enters the posts of a stretch from the last post to a fixed one there; nothing when that is the last post. */
-    private void fenceTo(Length station, PostKind kind) {
-        int first = posts.size() - 1;
-        Length here = stations.get(first);
-        if (station.equals(here)) {
-            return;
-        }
-        Length length = station.minus(here);
-        if (length.wholePieces(style.maximumPostSpacing()) >= MOST_BAYS) {
-            findings.add(Finding.blocker(
-                            "too-many-posts",
-                            "side " + line.side,
-                            "a stretch of " + Written.feet(length) + " would take over " + MOST_BAYS + " bays")
-                    .withRemedy("plan it in parts, or set the posts further apart"));
-            enterFixed(kind, station);
-            for (PostBook.Entry post : List.of(posts.get(first), posts.get(first + 1))) {
-                reachUsual(post);
-            }
-            return;
-        }
-        PostSpacing spacing = PostSpacing.equalBays(length, style.maximumPostSpacing(), style.minimumPostSpacing());
-        for (Length along : spacing.stations().subList(1, spacing.bayCount())) {
-            enter(PostKind.LINE, here.plus(along));
-        }
-        enterFixed(kind, station);
-        tell(spacing.findings(), stretchName(first));
-        fence(first);
-    }
-
-    private void enterFixed(PostKind kind, Length station) {
-        if (kind == PostKind.GATE) {
-            enter(kind, station);
+    private void buildBetween(PostRow.Part part) {
+        if (part.gate().isPresent()) {
+            hang(part.gate().get(), part.first());
+        } else if (part.isLeftOut()) {
+            posts.subList(part.first(), part.last() + 1).forEach(this::reachUsual);
         } else {
-            enterCorner(line.endCorner, line.cornerAtEnd, station);
+            tell(part.findings(), name(part));
+            fence(part);
         }
+    }
+
+    /** Gives either post half of the bay or opening between them to hold in the wind. */
+    private void carry(int first) {
+        Interval between = Interval.of(stations.get(first), stations.get(first + 1));
+        posts.get(first).carry(line, Interval.of(between.start(), between.middle()));
+        posts.get(first + 1).carry(line, Interval.of(between.middle(), between.end()));
     }
 
     private void reachUsual(PostBook.Entry post) {
@@ -147,19 +117,31 @@ final class RunDraft {
                 post.ground().plus(style.rack().clearance()).plus(style.rails().boardLength()));
     }
 
-    private void fence(int first) {
-        List<Length> at = List.copyOf(stations.subList(first, stations.size()));
+    private void fence(PostRow.Part part) {
+        int first = part.first();
+        List<Length> at = List.copyOf(stations.subList(first, part.last() + 1));
         for (int bay = 0; bay < at.size() - 1; bay++) {
-            Length spacing = at.get(bay + 1).minus(at.get(bay));
-            posts.get(first + bay).carryHalf(spacing);
-            posts.get(first + bay + 1).carryHalf(spacing);
+            carry(first + bay);
         }
-        if (isTooSteep(first)) {
-            posts.subList(first, posts.size()).forEach(this::reachUsual);
+        if (isTooSteep(part)) {
+            posts.subList(first, part.last() + 1).forEach(this::reachUsual);
+            return;
+        }
+        boolean fromEnd = first == 0;
+        boolean toEnd = part.last() == stations.size() - 1;
+        Optional<Interval> railed = reach(part, fromEnd ? railsPast.start() : half, toEnd ? railsPast.end() : half);
+        Optional<Interval> boarded = reach(part, fromEnd ? boardsPast.start() : half, toEnd ? boardsPast.end() : half);
+        if (railed.isEmpty() || boarded.isEmpty()) {
+            findings.add(Finding.blocker(
+                            "too-short-for-rails",
+                            name(part),
+                            "the corner beside it takes up a whole bay, and leaves nothing to fence there")
+                    .withRemedy("move the post further from the corner, or cut the corner off with a short side"));
+            posts.subList(first, part.last() + 1).forEach(this::reachUsual);
             return;
         }
         SlopeFit slope = SlopeFit.rack(ground, at, style.rack());
-        tell(slope.findings(), stretchName(first));
+        tell(slope.findings(), name(part));
         Profile bottom = slope.bottomLine();
         for (int post = 0; post < at.size(); post++) {
             posts.get(first + post)
@@ -167,27 +149,32 @@ final class RunDraft {
                             .plus(style.rails().boardLength())
                             .plus(style.postAboveBoards()));
         }
-        boolean fromEnd = first == 0;
-        boolean toEnd = at.get(at.size() - 1).equals(line.postLine.length());
-        Interval railed = Interval.of(
-                at.get(0).minus(fromEnd ? railsPast.start() : half),
-                at.get(at.size() - 1).plus(toEnd ? railsPast.end() : half));
-        Interval boarded = Interval.of(
-                at.get(0).minus(fromEnd ? boardsPast.start() : half),
-                at.get(at.size() - 1).plus(toEnd ? boardsPast.end() : half));
-        Optional<BoardLayout> boards = fit(boarded.length(), stretchName(first));
-        stretches.add(new StretchDraft(first, slope, boarded, railed, boards));
+        Optional<BoardLayout> boards = fit(boarded.get().length(), name(part));
+        stretches.add(new StretchDraft(first, part.spacing(), slope, boarded.get(), railed.get(), boards));
     }
 
-    private boolean isTooSteep(int first) {
+    /**
+     * How far something reaches along a stretch; empty where it would end before its first bay does, as rails do at a sharp
+     * corner that points into the lot.
+     */
+    private Optional<Interval> reach(PostRow.Part part, Length before, Length beyond) {
+        Length start = stations.get(part.first()).minus(before);
+        Length end = stations.get(part.last()).plus(beyond);
+        boolean room = start.compareTo(end) < 0
+                && start.compareTo(stations.get(part.first() + 1)) < 0
+                && end.compareTo(stations.get(part.last() - 1)) > 0;
+        return room ? Optional.of(Interval.of(start, end)) : Optional.empty();
+    }
+
+    private boolean isTooSteep(PostRow.Part part) {
         boolean tooSteep = false;
-        for (int post = first; post < posts.size() - 1; post++) {
+        for (int post = part.first(); post < part.last(); post++) {
             Slope grade = ground.slopeBetween(stations.get(post), stations.get(post + 1));
             if (grade.abs().compareTo(SlopeFit.STEEPEST) > 0) {
                 tooSteep = true;
                 findings.add(Finding.blocker(
                                 "ground-too-steep",
-                                "side " + line.side + ", post " + posts.get(post).number + " to post "
+                                line.name + ", post " + posts.get(post).number + " to post "
                                         + posts.get(post + 1).number,
                                 "the ground rises or falls " + Written.percent(grade.abs()) + ", and no bay over "
                                         + Written.percent(SlopeFit.STEEPEST) + " is laid out")
@@ -236,7 +223,7 @@ final class RunDraft {
 
     private void hang(GatePlacing.Placed gate, int first) {
         Interval opening = gate.opening();
-        String place = "side " + line.side + ", " + gate.location().name();
+        String place = line.name + ", " + gate.location().name();
         GateDesign design = GateDesign.forOpening(
                 opening.length(), style.gateFrameHeight(), gate.location().hinges(), style.gate());
         tell(design.findings(), place);
@@ -256,14 +243,23 @@ final class RunDraft {
         Length top = bottom.plus(style.rails().boardLength()).plus(style.postAboveBoards());
         for (PostBook.Entry post : List.of(posts.get(first), posts.get(first + 1))) {
             post.reach(top);
-            post.carryHalf(stations.get(first + 1).minus(stations.get(first)));
         }
-        gates.add(new GateDraft(first, gate, design, fit(design.leafWidth(), place), bottom));
+        carry(first);
+        Optional<GateSwing> swing = surface.flatMap(
+                shots -> LeafSwing.of(design.activeLeaf(), gate.location(), opening, line, style, bottom, shots));
+        swing.ifPresent(clear -> tell(clear.findings(), place));
+        if (surface.isPresent() && swing.isEmpty()) {
+            findings.add(Finding.note(
+                            "gate-swing-unknown",
+                            place,
+                            "the shots do not reach under the whole swing of the leaf, so that it may drag")
+                    .withRemedy("take shots as far out as the leaf opens"));
+        }
+        gates.add(new GateDraft(first, gate, design, fit(design.activeLeaf().width(), place), bottom, swing));
     }
 
-    private String stretchName(int first) {
-        return "side " + line.side + ", post " + posts.get(first).number + " to post "
-                + posts.get(posts.size() - 1).number;
+    private String name(PostRow.Part part) {
+        return line.name + ", post " + posts.get(part.first()).number + " to post " + posts.get(part.last()).number;
     }
 
     private void tell(List<Finding> news, String place) {
@@ -271,9 +267,10 @@ final class RunDraft {
     }
 
     /** Puts the run together from the finished posts; bays are numbered on from those of the runs before. */
-    Run build(List<Post> finished, int baysBefore) {
-        List<Post> own =
-                posts.stream().map(post -> finished.get(post.number - 1)).toList();
+    Run build(Map<Integer, Post> finished, int baysBefore) {
+        List<Post> own = posts.stream()
+                .map(post -> Objects.requireNonNull(finished.get(post.number), "finished post"))
+                .toList();
         List<Stretch> built = new ArrayList<>();
         int number = baysBefore;
         for (StretchDraft draft : stretches) {
@@ -287,11 +284,11 @@ final class RunDraft {
                         draft.slope().bays().get(bay),
                         rails(draft, bay)));
             }
-            built.add(new Stretch(bays, draft.slope(), draft.boarded(), draft.boards(), boardsAtPosts(draft, own)));
+            built.add(new Stretch(
+                    bays, draft.spacing(), draft.slope(), draft.boarded(), draft.boards(), boardsAtPosts(draft, own)));
         }
         List<GateBay> hung = gates.stream().map(draft -> hung(draft, own)).toList();
-        return new Run(
-                line.side, line.string, line.postLine, line.outside, ground, line.startAlongSide, own, built, hung);
+        return new Run(line, ground, own, built, hung);
     }
 
     private GateBay hung(GateDraft draft, List<Post> own) {
@@ -299,7 +296,7 @@ final class RunDraft {
         Post to = own.get(draft.firstPost() + 1);
         // Someone outside, facing the fence, has the run's beginning on the left when the outside is on its right.
         boolean beginsLeft = line.outside == Side.RIGHT;
-        boolean hingesLeft = draft.design().hingeSide() == HingeSide.LEFT;
+        boolean hingesLeft = draft.design().activeLeaf().hingeSide() == HingeSide.LEFT;
         return new GateBay(
                 draft.placed().location(),
                 from,
@@ -308,7 +305,8 @@ final class RunDraft {
                 draft.placed().opening(),
                 draft.design(),
                 draft.boards(),
-                draft.boardBottom());
+                draft.boardBottom(),
+                draft.swing());
     }
 
     /** Rails meet on the middle of line posts and run past the fixed posts at both ends of the stretch. */

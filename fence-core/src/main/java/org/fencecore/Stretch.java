@@ -22,6 +22,7 @@ import org.fencecore.worksheet.Worksheet;
 public final class Stretch {
 
     private final List<Bay> bays;
+    private final Optional<PostSpacing> spacing;
     private final SlopeFit slope;
     private final Interval boarded;
     private final Optional<BoardLayout> boards;
@@ -29,11 +30,13 @@ public final class Stretch {
 
     Stretch(
             List<Bay> bays,
+            Optional<PostSpacing> spacing,
             SlopeFit slope,
             Interval boarded,
             Optional<BoardLayout> boards,
             List<BoardAtPost> boardsAtPosts) {
         this.bays = List.copyOf(bays);
+        this.spacing = spacing;
         this.slope = slope;
         this.boarded = boarded;
         this.boards = boards;
@@ -65,6 +68,15 @@ public final class Stretch {
      */
     public List<Bay> bays() {
         return bays;
+    }
+
+    /**
+     * Returns how its posts were spaced.
+     *
+     * @return the spacing, from the first post to the last; empty where the posts stand as they were set
+     */
+    public Optional<PostSpacing> spacing() {
+        return spacing;
     }
 
     /**
@@ -123,13 +135,11 @@ public final class Stretch {
         return bays.get(bays.size() - 1).slope().end().minus(bays.get(0).slope().start());
     }
 
-    /** Spacing, bays with their rails, and boards; the spacing is worked out again, for it follows from the style. */
+    /** Spacing, bays with their rails, and boards. */
     List<Worksheet> worksheets(String side, FenceStyle style) {
         List<Worksheet> sheets = new ArrayList<>();
         String place = side + ", " + this;
-        sheets.add(PostSpacing.equalBays(length(), style.maximumPostSpacing(), style.minimumPostSpacing())
-                .worksheet()
-                .within(place));
+        spacing.ifPresent(posts -> sheets.add(posts.worksheet().within(place)));
         for (int i = 0; i < bays.size(); i++) {
             Bay bay = bays.get(i);
             String bayPlace = side + ", " + bay + ", " + bay.from();

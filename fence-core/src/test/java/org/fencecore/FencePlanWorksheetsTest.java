@@ -14,10 +14,10 @@ import org.fencecore.gate.GateBrace;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.Face;
-import org.fencecore.site.LotBoundary;
 import org.fencecore.site.Site;
 import org.fencecore.slope.RailSpec;
 import org.fencecore.style.FenceStyle;
+import org.fencecore.survey.LotBoundary;
 import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
 import org.fencecore.worksheet.Worksheet;
@@ -95,8 +95,8 @@ class FencePlanWorksheetsTest {
             }
             for (GateBay gate : run.gates()) {
                 String place = run + ", " + gate.name() + ": ";
-                take(results, place + "Gate leaf and frame", gate.design().diagonal());
-                List<GateBrace> braces = gate.design().braces();
+                take(results, place + "Gate leaf and frame", gate.leaf().diagonal());
+                List<GateBrace> braces = gate.leaf().braces();
                 assertThat(braces).hasSize(2);
                 take(
                         results,

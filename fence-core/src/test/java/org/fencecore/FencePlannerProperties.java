@@ -18,11 +18,11 @@ import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.layout.BoardPlacement;
 import org.fencecore.layout.Face;
-import org.fencecore.site.Course;
 import org.fencecore.site.GateLocation;
-import org.fencecore.site.LotBoundary;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
+import org.fencecore.survey.Course;
+import org.fencecore.survey.LotBoundary;
 import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
 
@@ -111,8 +111,8 @@ class FencePlannerProperties {
             assertThat(fence.plus(gates)).isEqualTo(run.length());
             for (GateBay gate : run.gates()) {
                 assertThat(gate.opening().length()).isEqualTo(gate.location().clearOpening());
-                assertThat(gate.design()
-                                .leafWidth()
+                assertThat(gate.leaf()
+                                .width()
                                 .plus(USUAL.gate().hingeGap())
                                 .plus(USUAL.gate().latchGap()))
                         .isEqualTo(gate.opening().length());
@@ -130,7 +130,8 @@ class FencePlannerProperties {
             }
         }
         assertThat(plan.bays())
-                .allSatisfy(bay -> assertThat(bay.spacing()).isLessThanOrEqualTo(USUAL.maximumPostSpacing()));
+                .allSatisfy(bay -> assertThat(bay.spacing())
+                        .isLessThanOrEqualTo(USUAL.postSpacing().maximum()));
         Length reach = USUAL.holeDiameter().dividedBy(2);
         for (Segment side : plan.site().lot().outline().orElseThrow().sides()) {
             assertThat(plan.posts())

@@ -3,10 +3,10 @@ package org.fencecore;
 import java.util.List;
 import org.fencecore.geometry.Bearing;
 import org.fencecore.geometry.Profile;
-import org.fencecore.site.Course;
 import org.fencecore.site.GateLocation;
-import org.fencecore.site.LotBoundary;
 import org.fencecore.site.Site;
+import org.fencecore.survey.Course;
+import org.fencecore.survey.LotBoundary;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 

@@ -5,11 +5,11 @@ import java.util.List;
 import org.fencecore.footing.SoilClass;
 import org.fencecore.geometry.Bearing;
 import org.fencecore.geometry.Profile;
-import org.fencecore.site.Course;
 import org.fencecore.site.GateLocation;
-import org.fencecore.site.LotBoundary;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
+import org.fencecore.survey.Course;
+import org.fencecore.survey.LotBoundary;
 import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
 

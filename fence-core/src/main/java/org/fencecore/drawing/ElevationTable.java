@@ -44,7 +44,7 @@ final class ElevationTable {
                 "depth of hole", posts(post -> Notes.TAPE.format(post.footing().holeDepth()))));
         rungs.add(row("gap under boards", gaps()));
         rungs.add(row("rise to the right", rises()));
-        rungs.add(row(isOnBothFaces() ? "boards outside + inside" : "boards", boarded(ElevationTable::boards)));
+        rungs.add(row(boardsHeading(), boarded(ElevationTable::boards)));
         if (layouts().map(ElevationTable::space).anyMatch(space -> !space.equals(NONE))) {
             rungs.add(row("space between, about", boarded((layout, count) -> space(layout))));
         }
@@ -57,8 +57,11 @@ final class ElevationTable {
                 run.gates().stream().flatMap(gate -> gate.boards().stream()));
     }
 
-    private boolean isOnBothFaces() {
-        return layouts().anyMatch(layout -> layout.row(Face.INSIDE).count() > 0);
+    private String boardsHeading() {
+        if (layouts().anyMatch(layout -> layout.row(Face.COVER).count() > 0)) {
+            return "boards + over the gaps";
+        }
+        return layouts().anyMatch(layout -> layout.row(Face.INSIDE).count() > 0) ? "boards outside + inside" : "boards";
     }
 
     private static Ladder.Rung row(String heading, List<Ladder.Cell> cells) {
@@ -138,7 +141,7 @@ final class ElevationTable {
         return cells;
     }
 
-    /** Boards on the outside and, if there are any, on the inside, those left out at posts not counted. */
+    /** Boards of the first row and, if there are any, of the second, those left out at posts not counted. */
     private static String boards(BoardLayout layout, int count) {
         int outside = layout.row(Face.OUTSIDE).count();
         return count == outside ? Integer.toString(outside) : outside + " + " + (count - outside);

@@ -11,7 +11,6 @@ import org.fencecore.Stretch;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
 import org.fencecore.layout.BoardPlacement;
-import org.fencecore.layout.Face;
 import org.fencecore.slope.FittedBay;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
@@ -89,7 +88,7 @@ final class StretchParts {
         Length start = stretch.boarded().start();
         Length bottom = bottomAt(
                 Interval.of(board.left(), board.right()).shiftedBy(start).middle());
-        Layer layer = board.face() == Face.OUTSIDE ? Layer.OUTSIDE_BOARDS : Layer.INSIDE_BOARDS;
+        Layer layer = Layer.of(board.face());
         return unrolled.upright(layer, Interval.of(left, right).shiftedBy(start), bottom, bottom.plus(boardLength));
     }
 

@@ -10,6 +10,8 @@ import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
 import org.fencecore.Run;
 import org.fencecore.Stretch;
+import org.fencecore.stakeout.StakeSheet;
+import org.fencecore.stakeout.StringLayout;
 import org.fencecore.takeoff.MaterialLine;
 import org.fencecore.takeoff.Takeoff;
 import org.fencecore.units.Length;
@@ -18,7 +20,7 @@ import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Severity;
 
 /**
- * The sheet a crew of two builds from, as plain text: what to watch for, strings and stakes, holes, rails, boards, gates
+ * The sheet a crew of two builds from, as plain text: what to watch for, strings, stakes, holes, rails, boards, gates
  * and the shopping list, in the order of the work.
  *
  * <p>Lengths are rounded once, here, to the marks of the tape it is given; 1/16 in when not said.
@@ -28,9 +30,13 @@ public final class BuildSheet {
     private final FencePlan plan;
     private final Takeoff takeoff;
     private final TapeFormat tape;
+    private final StringLayout strings;
+    private final StakeSheet stakes;
 
     private BuildSheet(FencePlan plan, Takeoff takeoff, TapeFormat tape) {
         this.plan = plan;
+        strings = StringLayout.of(plan);
+        stakes = StakeSheet.of(plan);
         this.takeoff = takeoff;
         this.tape = tape;
     }
@@ -71,6 +77,7 @@ public final class BuildSheet {
         findings(text);
         if (!plan.runs().isEmpty()) {
             strings(text);
+            stakes(text);
             posts(text);
             rails(text);
             boards(text);
@@ -143,9 +150,10 @@ public final class BuildSheet {
         }
     }
 
-    /** What the plan and the takeoff found, most serious first. */
+    /** What the plan, its strings and stakes and the takeoff found, most serious first. */
     private List<Finding> allFindings() {
-        return Stream.concat(plan.findings().stream(), takeoff.findings().stream())
+        return Stream.of(plan.findings(), strings.findings(), stakes.findings(), takeoff.findings())
+                .flatMap(List::stream)
                 .sorted(Comparator.comparing(Finding::severity).reversed())
                 .toList();
     }
@@ -158,13 +166,26 @@ public final class BuildSheet {
                         + " inside the boundary and mark the outside face of the posts.",
                 "From and to the lot corner: level, along the side, to the middle of the post. Off the side: square to it,"
                         + " to the same middle.");
-        TextTable corners = StringTable.corners(plan, tape);
+        text.append("\n  Batter boards hold the strings beyond the corners:\n")
+                .append(StringTable.boards(strings, tape).toText("  "));
+        notes(
+                text,
+                "Where: beyond the start or the end of a side, "
+                        + tape.format(strings.spec().setBack())
+                        + " past where the strings cross. String: how long it is from board to board. Along the string: from"
+                        + " the string's first corner to where it crosses the board. From outer stake: along the board, from"
+                        + " where the two boards of a corner meet.",
+                "A board that is not on the lot stands on a neighbour's ground or in the street: ask first. Whether a"
+                        + " house, a tree or a wall is in the way was not known here.");
+        TextTable corners = StringTable.corners(strings, tape);
         if (!corners.isEmpty()) {
             text.append(
                             "\n  To prove a corner, mark both strings from where they cross and measure between the marks:\n")
                     .append(corners.toText("  "));
             notes(
                     text,
+                    "First string: that of the side named first. Tape everything level. Move the string, never the mark,"
+                            + " until the tape reads the diagonal.",
                     "Set a corner post square to the side whose boards stop. Where the corner is not square the post"
                             + " stands a little proud of the other string: plane it there, or hollow the rail.",
                     "Rails are mitred off square by the angle given, with the long point outside; where a saw does not turn"
@@ -172,14 +193,38 @@ public final class BuildSheet {
                     "The side whose boards stop ends flush with its rails, and the first board of the other laps their"
                             + " edges; where the corner is not square, bevel the edges to meet.");
         }
+        TextTable diagonals = StringTable.diagonals(strings, tape);
+        if (!diagonals.isEmpty()) {
+            text.append("\n  To prove them all, measure from where strings cross, or end, to where strings cross:\n")
+                    .append(diagonals.toText("  "));
+        }
+    }
+
+    private void stakes(StringBuilder text) {
+        section(text, "4. STAKES", StakeTable.of(stakes, tape));
+        notes(
+                text,
+                "Have underground lines marked before a stake is driven.",
+                "From start and from end: along the string, from where the strings cross or the string ends, to the middle of"
+                        + " the post; the two together are the whole string. Level, or on ground for a tape that lies on it. Hook"
+                        + " the tape once and mark all stakes; do not step off from stake to stake.",
+                "Off string: square to it and inside, to the middle of the post. Drop: plumb from the string to the ground;"
+                        + " the string is tied " + stringHeight()
+                        + ". Cut or fill: what would bring the ground as far below the string as at its tie.");
+    }
+
+    private String stringHeight() {
+        String above = tape.format(stakes.height().above());
+        return stakes.height().isLevel()
+                ? "level, " + above + " over the ground at the higher end"
+                : above + " over the ground at both ends";
     }
 
     private void posts(StringBuilder text) {
-        section(text, "4. POSTS AND HOLES", PostTable.of(plan, tape));
+        section(text, "5. POSTS AND HOLES", PostTable.of(plan, tape));
         notes(
                 text,
-                "Along: level distance from the middle of the side's first post; keep the tape level. Post middles stand "
-                        + tape.format(half()) + " inside the string.",
+                "Post middles stand " + tape.format(half()) + " inside the string, where section 4 puts them.",
                 "Exposed: from the ground at the post to its top. Set posts uncut, corner and gate posts first, and brace"
                         + " them plumb until the concrete has hardened; then mark each top plumb from the ground at its"
                         + " post, sight from post to post, and cut.",
@@ -188,7 +233,7 @@ public final class BuildSheet {
     }
 
     private void rails(StringBuilder text) {
-        section(text, "5. RAILS", RailTable.of(plan, tape));
+        section(text, "6. RAILS", RailTable.of(plan, tape));
         notes(
                 text,
                 "Marks are the TOP of each rail above the ground at the post, plumb, from the bottom rail up.",
@@ -200,7 +245,15 @@ public final class BuildSheet {
 
     private void boards(StringBuilder text) {
         TextTable table = TextTable.of(
-                "stretch", "begins", "boarded", "outside", "gap", "ripped to fill", "inside", "ripped at posts", "fit");
+                "stretch",
+                "begins",
+                "boarded",
+                "outside",
+                "gap",
+                "ripped to fill",
+                BoardTable.second(plan),
+                "ripped at posts",
+                "fit");
         for (Stretch stretch : plan.stretches()) {
             stretch.boards()
                     .ifPresent(layout -> table.row(
@@ -214,11 +267,11 @@ public final class BuildSheet {
                                     : layout.ripped().stream()
                                             .map(board -> tape.format(board.width()))
                                             .collect(Collectors.joining(", ")),
-                            BoardTable.inside(layout) - BoardTable.leftOut(stretch),
+                            BoardTable.second(layout) - BoardTable.leftOut(stretch),
                             stretch.boardsAtPosts().size() - BoardTable.leftOut(stretch),
                             BoardTable.fit(layout)));
         }
-        section(text, "6. BOARDS", table);
+        section(text, "7. BOARDS", table);
         notes(
                 text,
                 "Begins: how far the boarding begins before the middle of the stretch's first post.",
@@ -243,7 +296,7 @@ public final class BuildSheet {
         if (plan.gates().isEmpty()) {
             return;
         }
-        text.append("\n7. GATES\n");
+        text.append("\n8. GATES\n");
         for (GateBay gate : plan.gates()) {
             text.append(GateText.of(gate, plan, tape));
         }
@@ -257,8 +310,8 @@ public final class BuildSheet {
     }
 
     private void shopping(StringBuilder text) {
-        section(text, "8. TO BUY", materials(takeoff));
-        section(text, "9. CUT LIST", CutTable.of(takeoff, tape));
+        section(text, "9. TO BUY", materials(takeoff));
+        section(text, "10. CUT LIST", CutTable.of(takeoff, tape));
         notes(
                 text,
                 "Each line is one or more sticks cut alike; the pieces in the order of the cuts. The saw takes "

@@ -15,16 +15,7 @@ final class PostTable {
 
     static TextTable of(FencePlan plan, TapeFormat tape) {
         TextTable table = TextTable.of(
-                "post",
-                "kind",
-                "side",
-                "along",
-                "ground",
-                "exposed",
-                "in ground",
-                "post length",
-                "hole across",
-                "hole deep");
+                "post", "kind", "run", "ground", "exposed", "in ground", "post length", "hole across", "hole deep");
         TapeFormat heights = TapeFormat.decimalFeet(2);
         Set<Post> listed = new HashSet<>();
         for (Run run : plan.runs()) {
@@ -33,8 +24,7 @@ final class PostTable {
                     table.row(
                             post.number(),
                             post.kind().name().toLowerCase(Locale.ROOT),
-                            run.side(),
-                            tape.format(run.station(post)),
+                            run.name(),
                             heights.format(post.ground()),
                             tape.format(post.exposed()),
                             tape.format(post.footing().embedment()),

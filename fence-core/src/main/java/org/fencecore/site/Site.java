@@ -9,10 +9,18 @@ import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.fencecore.footing.SoilClass;
+import org.fencecore.geometry.Polyline;
 import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.Side;
+import org.fencecore.geometry.Surface;
+import org.fencecore.obstacles.Obstacles;
+import org.fencecore.survey.LotBoundary;
 import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
+import org.fencecore.wind.Wind;
+import org.fencecore.worksheet.Written;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -39,6 +47,7 @@ public final class Site {
     /** How far inside the boundary the strings run when not said: 6 in, common practice, no source. */
     public static final Length USUAL_SETBACK = Length.ofInches(6);
 
+    private static final int MOST_SIDES = 1000;
     private static final Length DEEPEST_FROST = Length.ofFeet(20);
     private static final Pressure LEAST_WIND = Pressure.ofPsf(1);
     private static final Pressure MOST_WIND = Pressure.ofPsf(500);
@@ -46,23 +55,41 @@ public final class Site {
     private final LotBoundary lot;
     private final SortedSet<Integer> fencedSides;
     private final Length setback;
+    private final @Nullable Polyline line;
+    private final Side lineOutside;
     private final Map<Integer, Profile> ground;
+    private final @Nullable Surface surface;
     private final List<GateLocation> gates;
+    private final Obstacles obstacles;
     private final SoilClass soil;
     private final boolean doubledBearing;
     private final @Nullable Length frostDepth;
     private final @Nullable Pressure windPressure;
+    private final @Nullable Wind wind;
 
     private Site(Builder from) {
         lot = from.lot;
-        fencedSides = Collections.unmodifiableSortedSet(new TreeSet<>(from.fencedSides));
+        SortedSet<Integer> sides = new TreeSet<>(from.fencedSides);
+        if (from.line != null) {
+            IntStream.rangeClosed(1, sideCount(from.lot, from.line)).forEach(sides::add);
+        }
+        fencedSides = Collections.unmodifiableSortedSet(sides);
         setback = from.setback;
+        line = from.line;
+        lineOutside = from.lineOutside;
+        surface = from.surface;
         ground = Collections.unmodifiableMap(new TreeMap<>(from.ground));
         gates = List.copyOf(from.gates);
+        obstacles = from.obstacles;
         soil = from.soil;
         doubledBearing = from.doubledBearing;
         frostDepth = from.frostDepth;
         windPressure = from.windPressure;
+        wind = from.wind;
+        if (wind != null && windPressure != null) {
+            throw new IllegalArgumentException("windPressure was " + Written.pressure(windPressure) + " and wind "
+                    + wind + "; give one of them, the pressure if an engineer gave it");
+        }
     }
 
     /**
@@ -85,7 +112,7 @@ public final class Site {
     }
 
     /**
-     * Returns the sides that get a fence.
+     * Returns the sides that get a fence: of the lot, or all of the line that it follows instead.
      *
      * @return side numbers from 1, in order, unmodifiable
      */
@@ -100,6 +127,63 @@ public final class Site {
      */
     public Length setback() {
         return setback;
+    }
+
+    /**
+     * Returns the line that the fence follows instead of sides of the lot.
+     *
+     * @return the string, point by point; empty when the fence follows sides of the lot
+     */
+    public Optional<Polyline> line() {
+        return Optional.ofNullable(line);
+    }
+
+    /**
+     * Returns on which hand the outside is, going along a line given point by point.
+     *
+     * @return the side on which the boards are; it says nothing where the fence follows sides of the lot
+     */
+    public Side lineOutside() {
+        return lineOutside;
+    }
+
+    /**
+     * Returns how many sides the lot has, or the line that the fence follows instead.
+     *
+     * @return the number of the last side
+     */
+    public int sideCount() {
+        return sideCount(lot, line);
+    }
+
+    /**
+     * Returns how long a side of the lot is, its misclosure spread and a curve in its facets, or a side of the line that the fence follows instead.
+     *
+     * @param side the number of the side, from 1
+     * @return its level length
+     * @throws IllegalArgumentException if there is no such side, or the lot has no outline
+     */
+    public Length sideLength(int side) {
+        if (side < 1 || side > sideCount() || (line == null && lot.outline().isEmpty())) {
+            throw new IllegalArgumentException(
+                    "side was " + side + "; it must be from 1 to " + sideCount() + ", of a lot that closes");
+        }
+        return line == null
+                ? lot.sides().get(side - 1).line().length()
+                : line.points().get(side - 1).distanceTo(line.points().get(side));
+    }
+
+    private static int sideCount(LotBoundary lot, @Nullable Polyline line) {
+        return line == null ? lot.courses().size() : line.points().size() - 1;
+    }
+
+    /**
+     * Returns the ground as a surface.
+     *
+     * @return the surface; empty when the ground is told side by side, or not at all
+     */
+    public Optional<Surface> surface() {
+        return Optional.ofNullable(surface);
     }
 
     /**
@@ -119,6 +203,15 @@ public final class Site {
      */
     public List<GateLocation> gates() {
         return gates;
+    }
+
+    /**
+     * Returns what is underground and in the way.
+     *
+     * @return buried lines, trees, walls and the like; none when not said
+     */
+    public Obstacles obstacles() {
+        return obstacles;
     }
 
     /**
@@ -157,18 +250,32 @@ public final class Site {
         return Optional.ofNullable(windPressure);
     }
 
+    /**
+     * Returns the design wind of the place, from which each run gets its pressure zone by zone.
+     *
+     * @return the wind; empty when not said, or said as a pressure
+     */
+    public Optional<Wind> wind() {
+        return Optional.ofNullable(wind);
+    }
+
     /** Collects what is known of a site. */
     public static final class Builder {
 
         private final LotBoundary lot;
         private final SortedSet<Integer> fencedSides = new TreeSet<>();
         private Length setback = USUAL_SETBACK;
+        private @Nullable Polyline line;
+        private Side lineOutside = Side.LEFT;
+        private @Nullable Surface surface;
         private final Map<Integer, Profile> ground = new TreeMap<>();
         private final List<GateLocation> gates = new ArrayList<>();
+        private Obstacles obstacles = Obstacles.none();
         private SoilClass soil = SoilClass.CLAY;
         private boolean doubledBearing;
         private @Nullable Length frostDepth;
         private @Nullable Pressure windPressure;
+        private @Nullable Wind wind;
 
         private Builder(LotBoundary lot) {
             this.lot = Objects.requireNonNull(lot, "lot");
@@ -179,12 +286,43 @@ public final class Site {
          *
          * @param sides side numbers, from 1 in the order of the courses
          * @return this builder
-         * @throws IllegalArgumentException if the lot has no such side
          */
         public Builder fenceOn(int... sides) {
             for (int side : sides) {
-                fencedSides.add(requireSide("fenced side", side));
+                fencedSides.add(side);
             }
+            return this;
+        }
+
+        /**
+         * Sets the string point by point, for a fence that does not follow the lot's sides. From each point to the next is
+         * a side of the fence, numbered from 1; ground and gates go by these numbers. A line that ends where it began is
+         * closed, with a corner post there. The setback is not added: the line is the outside face of the posts.
+         *
+         * @param newLine the string, east and north of the first lot corner; at most 1,000 sides
+         * @param outside on which hand the outside is, going along the line; boards are on this side of the posts
+         * @return this builder
+         * @throws IllegalArgumentException if the line has more sides
+         */
+        public Builder fenceAlong(Polyline newLine, Side outside) {
+            if (newLine.points().size() - 1 > MOST_SIDES) {
+                throw new IllegalArgumentException(
+                        "the line had " + (newLine.points().size() - 1) + " sides; it must have at most " + MOST_SIDES
+                                + ": plan it in parts");
+            }
+            line = newLine;
+            lineOutside = Objects.requireNonNull(outside, "outside");
+            return this;
+        }
+
+        /**
+         * Sets the ground as a surface, for every side that has no heights of its own.
+         *
+         * @param newSurface the ground, in the same datum as any heights given side by side
+         * @return this builder
+         */
+        public Builder ground(Surface newSurface) {
+            surface = Objects.requireNonNull(newSurface, "newSurface");
             return this;
         }
 
@@ -211,10 +349,9 @@ public final class Site {
          * @param heights heights by level distance from the corner where the side begins; the datum is the caller's,
          *     the same for all sides
          * @return this builder
-         * @throws IllegalArgumentException if the lot has no such side
          */
         public Builder ground(int side, Profile heights) {
-            ground.put(requireSide("side with ground shots", side), Objects.requireNonNull(heights, "heights"));
+            ground.put(side, Objects.requireNonNull(heights, "heights"));
             return this;
         }
 
@@ -223,15 +360,27 @@ public final class Site {
          *
          * @param gate where it goes
          * @return this builder
-         * @throws IllegalArgumentException if the lot has no such side, or another gate has that name
+         * @throws IllegalArgumentException if another gate has that name
          */
         public Builder gate(GateLocation gate) {
-            requireSide("side of " + gate.name(), gate.side());
             if (gates.stream().anyMatch(other -> other.name().equals(gate.name()))) {
                 throw new IllegalArgumentException(
                         "two gates are named '" + gate.name() + "'; give each a name of its own");
             }
             gates.add(gate);
+            return this;
+        }
+
+        /**
+         * Sets what is underground and in the way; nothing when not said. Line posts are spaced so that no hole falls into
+         * its ground, and findings tell what else runs into it.
+         *
+         * @param newObstacles buried lines as they were marked, trees, walls and the like, east and north of the first lot
+         *     corner
+         * @return this builder
+         */
+        public Builder obstacles(Obstacles newObstacles) {
+            obstacles = Objects.requireNonNull(newObstacles, "newObstacles");
             return this;
         }
 
@@ -292,24 +441,45 @@ public final class Site {
         }
 
         /**
+         * Sets the design wind of the place, from which each run gets its pressure zone by zone: more at free ends and
+         * corners than in the middle.
+         *
+         * @param newWind the wind; not together with {@link #windPressure}
+         * @return this builder
+         */
+        public Builder wind(Wind newWind) {
+            wind = Objects.requireNonNull(newWind, "newWind");
+            return this;
+        }
+
+        /**
          * Returns the site.
          *
          * @return the site
-         * @throws IllegalArgumentException if no side is fenced
+         * @throws IllegalArgumentException if no side is fenced, if both sides and a line are given to fence, or if a fenced
+         *     side, one with ground shots or one with a gate is not there
          */
         public Site build() {
-            if (fencedSides.isEmpty()) {
-                throw new IllegalArgumentException("no side is fenced; call fenceOn with at least one side");
+            if (line == null && fencedSides.isEmpty()) {
+                throw new IllegalArgumentException(
+                        "no side is fenced; call fenceOn with at least one side, or fenceAlong with a line");
             }
+            if (line != null && !fencedSides.isEmpty()) {
+                throw new IllegalArgumentException("both sides " + fencedSides
+                        + " of the lot and a line were given to fence; plan them one by one, as two sites");
+            }
+            int count = sideCount(lot, line);
+            fencedSides.forEach(side -> requireSide("fenced side", side, count));
+            ground.keySet().forEach(side -> requireSide("side with ground shots", side, count));
+            gates.forEach(gate -> requireSide("side of " + gate.name(), gate.side(), count));
             return new Site(this);
         }
 
-        private int requireSide(String what, int side) {
-            if (side < 1 || side > lot.courses().size()) {
-                throw new IllegalArgumentException(what + " was " + side + "; the lot has sides 1 to "
-                        + lot.courses().size());
+        private void requireSide(String what, int side, int count) {
+            if (side < 1 || side > count) {
+                throw new IllegalArgumentException(what + " was " + side + "; "
+                        + (line == null ? "the lot" : "the line") + " has sides 1 to " + count);
             }
-            return side;
         }
     }
 }

@@ -4,6 +4,7 @@ import java.util.Objects;
 import org.fencecore.footing.FootingSpec;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.layout.BoardPattern;
+import org.fencecore.layout.PostSpacingSpec;
 import org.fencecore.slope.RackSpec;
 import org.fencecore.slope.RailHeights;
 import org.fencecore.slope.RailSpec;
@@ -23,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  * <pre>{@code
  * FenceStyle style = FenceStyle.builder()
  *         .pattern(BoardPattern.sideBySide(Length.ofInches(5.5)))
- *         .maximumPostSpacing(Length.ofFeet(7))
+ *         .postSpacing(PostSpacingSpec.builder().maximum(Length.ofFeet(7)).build())
  *         .build();
  * }</pre>
  */
@@ -34,13 +35,14 @@ public final class FenceStyle {
     private final RackSpec rack;
     private final GateSpec gate;
     private final Lumber boardLumber;
+    private final Lumber battenLumber;
     private final Lumber railLumber;
     private final Lumber postLumber;
     private final Lumber gateLumber;
-    private final Length minimumPostSpacing;
-    private final Length maximumPostSpacing;
+    private final PostSpacingSpec postSpacing;
     private final Length postAboveBoards;
     private final @Nullable Length holeDiameter;
+    private final Length postCapWidth;
 
     private FenceStyle(Builder from) {
         pattern = from.pattern;
@@ -48,12 +50,13 @@ public final class FenceStyle {
         rack = from.rack;
         gate = from.gate;
         boardLumber = from.boardLumber;
+        battenLumber = from.battenLumber;
         railLumber = from.railLumber;
         postLumber = from.postLumber;
         gateLumber = from.gateLumber;
-        minimumPostSpacing = from.minimumPostSpacing;
-        maximumPostSpacing = from.maximumPostSpacing;
+        postSpacing = from.postSpacing;
         postAboveBoards = from.postAboveBoards;
+        postCapWidth = from.postCapWidth;
         holeDiameter = from.holeDiameter;
     }
 
@@ -112,6 +115,28 @@ public final class FenceStyle {
     }
 
     /**
+     * Returns what battens are cut from, where the pattern has them.
+     *
+     * @return the lumber
+     */
+    public Lumber battenLumber() {
+        return battenLumber;
+    }
+
+    /**
+     * Tells whether the pattern has battens: a second row of another width than the boards.
+     *
+     * @return true for board and batten, unless the battens are boards
+     */
+    public boolean hasBattens() {
+        return hasBattens(pattern);
+    }
+
+    private static boolean hasBattens(BoardPattern pattern) {
+        return pattern.coverWidth().map(cover -> !cover.equals(pattern.width())).orElse(false);
+    }
+
+    /**
      * Returns what rails are cut from.
      *
      * @return the lumber
@@ -139,21 +164,12 @@ public final class FenceStyle {
     }
 
     /**
-     * Returns the least distance between line posts, centre to centre.
+     * Returns how posts are spaced.
      *
-     * @return the spacing under which a bay is worth a note
+     * @return the limits and the rule, from centre to centre
      */
-    public Length minimumPostSpacing() {
-        return minimumPostSpacing;
-    }
-
-    /**
-     * Returns the most distance between posts, centre to centre.
-     *
-     * @return the spacing that no bay goes over
-     */
-    public Length maximumPostSpacing() {
-        return maximumPostSpacing;
+    public PostSpacingSpec postSpacing() {
+        return postSpacing;
     }
 
     /**
@@ -172,6 +188,15 @@ public final class FenceStyle {
      */
     public Length holeDiameter() {
         return holeDiameter != null ? holeDiameter : postLumber.width().times(3);
+    }
+
+    /**
+     * Returns how wide the caps on the posts are.
+     *
+     * @return the width, zero for none
+     */
+    public Length postCapWidth() {
+        return postCapWidth;
     }
 
     /**
@@ -194,13 +219,15 @@ public final class FenceStyle {
         private RackSpec rack = RackSpec.builder().build();
         private GateSpec gate = GateSpec.builder().build();
         private Lumber boardLumber = Lumber.oneBySix();
+        private Lumber battenLumber = Lumber.oneByThree();
         private Lumber railLumber = Lumber.twoByFour();
         private Lumber postLumber = Lumber.fourByFour();
         private Lumber gateLumber = Lumber.twoByFour();
-        private Length minimumPostSpacing = Length.ofFeet(6);
-        private Length maximumPostSpacing = Length.ofFeet(8);
+        private PostSpacingSpec postSpacing =
+                PostSpacingSpec.builder().minimum(Length.ofFeet(6)).build();
         private Length postAboveBoards = Length.ZERO;
         private @Nullable Length holeDiameter;
+        private Length postCapWidth = Length.ZERO;
 
         private Builder() {}
 
@@ -260,6 +287,17 @@ public final class FenceStyle {
         }
 
         /**
+         * Sets what battens are cut from; 1x3 if not set, and of no account for patterns without battens.
+         *
+         * @param lumber the lumber
+         * @return this builder
+         */
+        public Builder battenLumber(Lumber lumber) {
+            battenLumber = Objects.requireNonNull(lumber, "lumber");
+            return this;
+        }
+
+        /**
          * Sets what rails are cut from; 2x4 if not set.
          *
          * @param lumber the lumber
@@ -293,24 +331,13 @@ public final class FenceStyle {
         }
 
         /**
-         * Sets the distance between posts that a bay should not go under, centre to centre; 6 ft if not set.
+         * Sets how posts are spaced; equal bays from 6 to 8 ft when not said.
          *
-         * @param spacing the spacing, 0 or more
+         * @param newPostSpacing the limits and the rule, from centre to centre
          * @return this builder
          */
-        public Builder minimumPostSpacing(Length spacing) {
-            minimumPostSpacing = Objects.requireNonNull(spacing, "spacing");
-            return this;
-        }
-
-        /**
-         * Sets the distance between posts that no bay goes over, centre to centre; 8 ft if not set.
-         *
-         * @param spacing the spacing, over zero
-         * @return this builder
-         */
-        public Builder maximumPostSpacing(Length spacing) {
-            maximumPostSpacing = Objects.requireNonNull(spacing, "spacing");
+        public Builder postSpacing(PostSpacingSpec newPostSpacing) {
+            postSpacing = Objects.requireNonNull(newPostSpacing, "newPostSpacing");
             return this;
         }
 
@@ -342,6 +369,22 @@ public final class FenceStyle {
         }
 
         /**
+         * Sets how wide the caps on the posts are; no caps if not set.
+         *
+         * @param width the width of a square cap, 0 or more
+         * @return this builder
+         * @throws IllegalArgumentException if negative
+         */
+        public Builder postCapWidth(Length width) {
+            if (width.isNegative()) {
+                throw new IllegalArgumentException("post cap width was " + width
+                        + "; it must be 0 or more: give the width of the cap, or leave it out for none");
+            }
+            postCapWidth = width;
+            return this;
+        }
+
+        /**
          * Returns the style.
          *
          * @return the style
@@ -351,6 +394,9 @@ public final class FenceStyle {
          */
         public FenceStyle build() {
             requireSame("board width of the pattern", pattern.width(), boardLumber);
+            if (hasBattens(pattern)) {
+                requireSame("batten width of the pattern", pattern.coverWidth().orElseThrow(), battenLumber);
+            }
             requireSame("depth of the rails", rails.railDepth(), railLumber);
             requireSame("width of the gate's members", gate.memberWidth(), gateLumber);
             if (gate.braceWidth().compareTo(gateLumber.width()) > 0) {
@@ -361,7 +407,7 @@ public final class FenceStyle {
                 throw new IllegalArgumentException("thickness of the gate's members was " + gate.memberThickness()
                         + " but " + gateLumber + " is " + gateLumber.thickness() + " thick; make them the same");
             }
-            for (Lumber lumber : new Lumber[] {boardLumber, railLumber, postLumber, gateLumber}) {
+            for (Lumber lumber : new Lumber[] {boardLumber, battenLumber, railLumber, postLumber, gateLumber}) {
                 if (lumber.lengths().isEmpty()) {
                     throw new IllegalArgumentException(lumber + " is not sold in any length; call soldIn");
                 }
@@ -370,13 +416,9 @@ public final class FenceStyle {
                 throw new IllegalArgumentException("post lumber was " + postLumber + ", " + postLumber.thickness()
                         + " by " + postLumber.width() + "; posts must be square");
             }
-            if (minimumPostSpacing.isNegative()
-                    || maximumPostSpacing.compareTo(minimumPostSpacing) < 0
-                    || maximumPostSpacing.compareTo(postLumber.width()) <= 0) {
-                throw new IllegalArgumentException("post spacing was from " + minimumPostSpacing + " to "
-                        + maximumPostSpacing
-                        + "; the least must be 0 or more, and the most over the post's own width of "
-                        + postLumber.width() + " and no less than the least");
+            if (postSpacing.maximum().compareTo(postLumber.width()) <= 0) {
+                throw new IllegalArgumentException("post spacing was at most " + postSpacing.maximum()
+                        + "; it must be over the width of a post, " + postLumber.width());
             }
             if (rails.boardLength().compareTo(TALLEST) > 0) {
                 throw new IllegalArgumentException("board length was " + rails.boardLength()

@@ -10,9 +10,9 @@ import org.fencecore.PostKind;
 import org.fencecore.Run;
 import org.fencecore.gate.HingeSide;
 import org.fencecore.geometry.Point;
-import org.fencecore.site.LotBoundary;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
+import org.fencecore.survey.LotBoundary;
 import org.fencecore.units.Length;
 import org.junit.jupiter.api.Test;
 
@@ -108,7 +108,7 @@ class PlanViewTest {
         // begins.
         Run east = plan.runs().get(0);
         GateBay gate = east.gates().get(0);
-        assertThat(gate.design().hingeSide()).isEqualTo(HingeSide.RIGHT);
+        assertThat(gate.leaf().hingeSide()).isEqualTo(HingeSide.RIGHT);
         assertThat(arcs.get(0).hinge())
                 .isEqualTo(
                         Spot.of(east.postLine().pointAt(gate.opening().start().plus(Length.ofInches(0.5)))));

@@ -9,9 +9,9 @@ import org.assertj.core.api.InstanceOfAssertFactories;
 import org.fencecore.FencePlan;
 import org.fencecore.FencePlanner;
 import org.fencecore.Plans;
-import org.fencecore.site.LotBoundary;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
+import org.fencecore.survey.LotBoundary;
 import org.fencecore.takeoff.Takeoff;
 import org.fencecore.units.tape.TapeFormat;
 import org.junit.jupiter.api.Test;
@@ -81,6 +81,9 @@ class BuildPacketTest {
         assertThat(files.keySet())
                 .containsExactly(
                         "build-sheet.txt",
+                        "strings.csv",
+                        "batter-boards.csv",
+                        "stakes.csv",
                         "posts.csv",
                         "rails.csv",
                         "boards.csv",
@@ -89,6 +92,8 @@ class BuildPacketTest {
                         "side-1.svg",
                         "gate-1.svg",
                         "worksheets.txt");
+        assertThat(lines(files, "stakes.csv")).isEqualTo(1 + plan.posts().size());
+        assertThat(lines(files, "batter-boards.csv")).isEqualTo(1 + 2);
         assertThat(lines(files, "posts.csv")).isEqualTo(1 + plan.posts().size());
         assertThat(lines(files, "rails.csv")).isEqualTo(1 + plan.bays().size());
         long inTwo = plan.stretches().stream()

@@ -5,11 +5,11 @@ import org.fencecore.FencePlan;
 import org.fencecore.FencePlanner;
 import org.fencecore.geometry.Bearing;
 import org.fencecore.geometry.Profile;
-import org.fencecore.site.Course;
 import org.fencecore.site.GateLocation;
-import org.fencecore.site.LotBoundary;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
+import org.fencecore.survey.Course;
+import org.fencecore.survey.LotBoundary;
 import org.fencecore.units.Length;
 
 /** A whole plan in a short program: one side of an invented yard, with a gate. */
@@ -42,7 +42,7 @@ public final class OneSideWithGateExample {
         FencePlan plan = FencePlanner.plan(site, FenceStyle.builder().build());
 
         System.out.println(plan.posts().size() + " posts, " + plan.boardCount() + " boards");
-        System.out.println("gate leaf " + plan.gates().get(0).design().leafWidth());
+        System.out.println("gate leaf " + plan.gates().get(0).leaf().width());
         System.out.println("first hole " + plan.posts().get(0).footing().holeDepth() + " deep");
         plan.findings().forEach(finding -> System.out.println(finding.severity() + " " + finding.code()));
         // README ends

@@ -48,7 +48,8 @@ public final class Length implements javax.measure.quantity.Length, Comparable<L
      * @return the length
      */
     public static Length ofNanometres(long nanometres) {
-        return nanometres == 0 ? ZERO : new Length(nanometres);
+        // Always a new one: with a choice here, loops over boards could not be compiled to leave their lengths unmade.
+        return new Length(nanometres);
     }
 
     /**
@@ -146,9 +147,11 @@ public final class Length implements javax.measure.quantity.Length, Comparable<L
      *
      * <p>The number may be whole, a decimal, or have a fraction: {@code 5}, {@code 5.5}, {@code .5}, {@code 5 1/2},
      * {@code 5-1/2}, {@code 5½}, {@code 1/2}. It must have a unit, by its mark or its name: inches, feet, yards, mm, cm,
-     * m, links, rods and chains, and {@code US survey ft} in full. Feet and inches go together, and chains and links:
-     * {@code 6' 2 3/4"}, {@code 6'-2 3/4"}, {@code 6 ft 2-3/4 in}. Typeset marks and dashes, capitals, the stop of an
-     * abbreviation and a sign in front of the whole are fine.
+     * m, links, rods and chains, and {@code US survey ft}, links, rods and chains with these words in full. A link, rod
+     * or chain is 0.66, 16.5 or 66 ft: of the foot of 0.3048 m, and with {@code US survey} of the survey foot, which is
+     * 2 parts in a million longer. Feet and inches go together, and chains and links: {@code 6' 2 3/4"},
+     * {@code 6'-2 3/4"}, {@code 6 ft 2-3/4 in}. Typeset marks and dashes, capitals, the stop of an abbreviation and a
+     * sign in front of the whole are fine.
      *
      * <p>Anything else is refused, above all what could mean two things: a number without its unit, as in {@code 10'6};
      * 12 inches or more after feet; a fraction of 1 or more; a decimal with a fraction; a comma.

@@ -3,7 +3,6 @@ package org.fencecore.units;
 import java.math.BigInteger;
 import java.util.Arrays;
 import java.util.Map;
-import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -18,8 +17,11 @@ enum LengthUnit {
     LINK(66 * Length.NANOMETRES_PER_FOOT / 100, "lk lks link links"),
     ROD(33 * Length.NANOMETRES_PER_FOOT / 2, "rd rds rod rods"),
     CHAIN(66 * Length.NANOMETRES_PER_FOOT, "ch chs chain chains"),
-    /** 1200/3937 m; its name has three words, which {@link #take} reads one by one. */
-    US_SURVEY_FOOT(1200 * Length.NANOMETRES_PER_METRE, "");
+    /** 1200/3937 m; the names of the survey units begin with "US survey", which {@link #take} reads word by word. */
+    US_SURVEY_FOOT(1200 * Length.NANOMETRES_PER_METRE, ""),
+    US_SURVEY_LINK(792 * Length.NANOMETRES_PER_METRE, ""),
+    US_SURVEY_ROD(19_800 * Length.NANOMETRES_PER_METRE, ""),
+    US_SURVEY_CHAIN(79_200 * Length.NANOMETRES_PER_METRE, "");
 
     /** The spellings that are one character and need no blank. */
     static final String MARKS = "'′’‘\"″”“";
@@ -42,9 +44,12 @@ enum LengthUnit {
         return nanometres;
     }
 
-    /** How many of this unit are a whole number of nanometres: 3937 survey feet, and one of any other. */
+    /** How many of this unit are a whole number of nanometres: 3937 of the survey units, and one of any other. */
     BigInteger count() {
-        return this == US_SURVEY_FOOT ? BigInteger.valueOf(3937) : BigInteger.ONE;
+        return switch (this) {
+            case US_SURVEY_FOOT, US_SURVEY_LINK, US_SURVEY_ROD, US_SURVEY_CHAIN -> BigInteger.valueOf(3937);
+            default -> BigInteger.ONE;
+        };
     }
 
     /** The unit that may follow this one in the same length, as inches follow feet; this one itself if none may. */
@@ -70,9 +75,8 @@ enum LengthUnit {
             spelling += in.takeUnit(""); // the S of U.S.
         }
         if (spelling.equals("us")) {
-            takeWord(in, Set.of("survey"), "\"survey ft\" after US");
-            takeWord(in, Set.of("ft", "foot", "feet"), "\"ft\" after US survey");
-            return US_SURVEY_FOOT;
+            takeSurvey(in);
+            return surveyUnit(in);
         }
         LengthUnit unit = BY_SPELLING.get(spelling);
         if (unit == null) {
@@ -81,11 +85,30 @@ enum LengthUnit {
         return unit;
     }
 
-    private static void takeWord(TextCursor in, Set<String> words, String expected) {
+    private static void takeSurvey(TextCursor in) {
         in.takeBlanks();
         int start = in.position();
-        if (!words.contains(in.takeUnit(""))) {
-            throw in.refusal(start, expected);
+        if (!in.takeUnit("").equals("survey")) {
+            throw in.refusal(start, "\"survey ft\" after US");
         }
+    }
+
+    private static LengthUnit surveyUnit(TextCursor in) {
+        in.takeBlanks();
+        int start = in.position();
+        LengthUnit unit = BY_SPELLING.get(in.takeUnit(""));
+        if (unit == FOOT) {
+            return US_SURVEY_FOOT;
+        }
+        if (unit == LINK) {
+            return US_SURVEY_LINK;
+        }
+        if (unit == ROD) {
+            return US_SURVEY_ROD;
+        }
+        if (unit == CHAIN) {
+            return US_SURVEY_CHAIN;
+        }
+        throw in.refusal(start, "\"ft\", \"rods\", \"chains\" or \"links\" after US survey");
     }
 }

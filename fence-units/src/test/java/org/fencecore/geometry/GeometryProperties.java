@@ -176,6 +176,45 @@ class GeometryProperties {
     }
 
     /** Lots that are seen whole from the origin: 3 to 9 corners at growing azimuths and any distance. */
+    /** The lowest pair of sides of a small boundary that meet, compared with a look at every pair. */
+    @Property
+    void theFirstSelfCrossingIsTheLowestPair(@ForAll("coarse") List<Point> vertices) {
+        int n = vertices.size();
+        for (int i = 0; i < n; i++) {
+            Assume.that(!vertices.get(i).equals(vertices.get((i + 1) % n)));
+        }
+        Polygon boundary = Polygon.of(vertices);
+        assertThat(boundary.firstSelfCrossing().map(found -> List.of(found.side(), found.otherSide())))
+                .isEqualTo(lowestMeeting(boundary));
+    }
+
+    private static Optional<List<Integer>> lowestMeeting(Polygon boundary) {
+        int n = boundary.vertices().size();
+        for (int i = 0; i < n; i++) {
+            for (int j = i + 1; j < n; j++) {
+                Segment a = boundary.side(i);
+                Segment b = boundary.side(j);
+                boolean follows = j == i + 1;
+                boolean precedes = i == 0 && j == n - 1;
+                // Neighbours have a point in common; if they have no single one, they lie on each other.
+                if ((follows || precedes) ? a.intersection(b).isEmpty() : a.touches(b)) {
+                    return Optional.of(List.of(i, j));
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    @Provide
+    static Arbitrary<List<Point>> coarse() {
+        Arbitrary<Long> coordinate = Arbitraries.longs().between(0, 8);
+        return Combinators.combine(coordinate, coordinate)
+                .as((x, y) -> Point.at(x * 1_000_000_000L, y * 1_000_000_000L))
+                .list()
+                .ofMinSize(3)
+                .ofMaxSize(7);
+    }
+
     @Provide
     static Arbitrary<Polygon> lots() {
         Arbitrary<List<Double>> reaches =

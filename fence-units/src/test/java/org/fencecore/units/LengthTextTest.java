@@ -84,6 +84,11 @@ class LengthTextTest {
                 "12.5 U.S. survey ft | 3810007620",
                 "1 us survey foot    | 304800610",
                 "1 1/2 US Survey Feet| 457200914",
+                // 66, 16.5 and 0.66 survey feet of 1200/3937 m.
+                "3937 US survey chains | 79200000000000",
+                "1 US survey chain   | 20116840234",
+                "1 US survey rod     | 5029210058",
+                "12.5 US survey lks. | 2514605029",
                 // One third of an inch is 8,466,666.67 nm, one sixth of a foot and two thirds of an inch 67,733,333.33.
                 "1/3 in              | 8466667",
                 "2 2/3\"             | 67733333",
@@ -115,8 +120,8 @@ class LengthTextTest {
                 "6 pigs         | 3  | a unit such as ', \", ft, in, mm or m",
                 "6 survey ft    | 3  | a unit such as ', \", ft, in, mm or m",
                 "6 US ft        | 6  | \"survey ft\" after US",
-                "6 US survey in | 13 | \"ft\" after US survey",
-                "6 US survey '  | 13 | \"ft\" after US survey",
+                "6 US survey in | 13 | \"ft\", \"rods\", \"chains\" or \"links\" after US survey",
+                "6 US survey '  | 13 | \"ft\", \"rods\", \"chains\" or \"links\" after US survey",
                 // Inches of a foot or more.
                 "6' 14\"        | 4  | a number under 12, as the second of feet and inches",
                 "6' 12\"        | 4  | a number under 12, as the second of feet and inches",
