@@ -164,7 +164,8 @@ public final class CornerVisibility extends LocalRule {
             if (part.isAtLeastAsOpenAs(exemptFrom)) {
                 continue;
             }
-            List<Interval> where = Interval.common(part.stretchesIn(zone), part.top().stretchesAbove(from.plus(ROUNDING)));
+            List<Interval> where =
+                    Interval.common(part.stretchesIn(zone), part.top().stretchesAbove(from.plus(ROUNDING)));
             if (upTo != null) {
                 where = Interval.common(where, part.bottom().stretchesBelow(upTo.minus(ROUNDING)));
             }
@@ -183,7 +184,9 @@ public final class CornerVisibility extends LocalRule {
                 + breach.stations() + " in the triangle where the view is kept open " + band;
         String remedy = "keep it no higher than " + Written.tape(from, Rounding.DOWN)
                 + " there, or lead it round the triangle"
-                + exemptFrom().map(open -> ", or build it at least " + percent(open) + " open").orElse("");
+                + exemptFrom()
+                        .map(open -> ", or build it at least " + percent(open) + " open")
+                        .orElse("");
         return Finding.blocker("rule-visibility", breach.place(), message)
                 .withRemedy(remedy)
                 .withSource(source());

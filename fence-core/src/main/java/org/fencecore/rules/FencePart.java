@@ -65,10 +65,10 @@ public final class FencePart {
         horizontalSpacing = from.horizontalSpacing;
         horizontalSide = from.horizontalSide;
         overPaving = from.overPaving;
-        Length least = bottom.clearanceUnder(top).minimum();
+        Length least = bottom.clearanceUnder(top).min();
         if (least.isNegative()) {
             throw new IllegalArgumentException("top was " + least.negated() + " below the bottom at station "
-                    + bottom.clearanceUnder(top).minimumStation() + "; give heights over the ground, the top above the"
+                    + bottom.clearanceUnder(top).minStation() + "; give heights over the ground, the top above the"
                     + " bottom");
         }
     }

@@ -80,8 +80,7 @@ public final class GatePart {
      */
     public GatePart withSwing(Side side) {
         Objects.requireNonNull(side, "side");
-        return new GatePart(
-                name, leaf, side, selfClosing, selfLatching, releaseHeight, releaseSide, openingAtRelease);
+        return new GatePart(name, leaf, side, selfClosing, selfLatching, releaseHeight, releaseSide, openingAtRelease);
     }
 
     /**

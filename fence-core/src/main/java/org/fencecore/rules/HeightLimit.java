@@ -128,7 +128,8 @@ public final class HeightLimit extends LocalRule {
             if (part.isAtLeastAsOpenAs(exemptFrom)) {
                 continue;
             }
-            List<Interval> where = Interval.common(part.stretchesIn(zone), part.top().stretchesAbove(limit.plus(ROUNDING)));
+            List<Interval> where =
+                    Interval.common(part.stretchesIn(zone), part.top().stretchesAbove(limit.plus(ROUNDING)));
             if (!where.isEmpty()) {
                 tooHigh.along(part, where, highest(part.top(), where));
             }

@@ -86,9 +86,8 @@ public abstract sealed class LocalRule permits HeightLimit, CornerVisibility, Cl
     /** The lowest point of a profile on stretches within it, at least one. */
     static Length lowest(Profile profile, List<Interval> stretches) {
         return stretches.stream()
-                .map(stretch -> profile.between(stretch.start(), stretch.end())
-                        .lowest()
-                        .elevation())
+                .map(stretch ->
+                        profile.between(stretch.start(), stretch.end()).lowest().elevation())
                 .reduce(Length::min)
                 .orElseThrow();
     }
