@@ -57,6 +57,7 @@ class ArchitectureTest {
                     "org.fencecore.gate",
                     "org.fencecore.footing",
                     "org.fencecore.survey",
+                    "org.fencecore.rules",
                     "org.fencecore.obstacles",
                     "org.fencecore.terrain",
                     "org.fencecore.wind",
