@@ -110,6 +110,7 @@ public final class FencePlanner {
             bays += run.stretches().stream().mapToInt(s -> s.bays().size()).sum();
             runs.add(run);
         }
+        findings.addAll(RuleCheck.of(site.rules(), style, runs));
         findings.sort(Comparator.comparing(Finding::severity).reversed());
         return new FencePlan(site, style, runs, posts, findings, set);
     }
