@@ -178,7 +178,7 @@ final class AsBuilt {
     private PostRow.Part opening(PostRow.Part part, GatePlacing.Placed gate, List<PostRow.Spot> spots, FenceLine line) {
         Length from = spots.get(part.first()).station().plus(half);
         Length to = spots.get(part.last()).station().minus(half);
-        Length gaps = style.gate().hingeGap().plus(style.gate().latchGap());
+        Length gaps = style.gate().gaps();
         if (to.minus(from).compareTo(gaps) <= 0) {
             findings.add(Finding.blocker(
                             "gate-too-narrow",

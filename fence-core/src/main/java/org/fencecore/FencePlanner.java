@@ -85,7 +85,15 @@ public final class FencePlanner {
                     .filter(LaidLine::hasFenceAtStart)
                     .isPresent();
             drafts.add(new RunDraft(
-                    style, here.line(), here.ground(), here.row(), meetsAtStart, meetsAtEnd, book, findings));
+                    style,
+                    here.line(),
+                    here.ground(),
+                    site.surface(),
+                    here.row(),
+                    meetsAtStart,
+                    meetsAtEnd,
+                    book,
+                    findings));
         }
         List<Post> posts = book.posts(findings);
         findings.addAll(PostSpace.check(posts, style));

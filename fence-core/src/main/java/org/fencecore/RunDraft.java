@@ -7,9 +7,11 @@ import java.util.Objects;
 import java.util.Optional;
 import org.fencecore.gate.GateDesign;
 import org.fencecore.gate.HingeSide;
+import org.fencecore.gate.hang.GateSwing;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Side;
+import org.fencecore.geometry.Surface;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.PostSpacing;
 import org.fencecore.slope.FittedBay;
@@ -35,6 +37,7 @@ final class RunDraft {
     private final FenceStyle style;
     private final FenceLine line;
     private final Profile ground;
+    private final Optional<Surface> surface;
     private final FenceLine.Past railsPast;
     private final FenceLine.Past boardsPast;
     private final PostBook book;
@@ -60,12 +63,14 @@ final class RunDraft {
             GatePlacing.Placed placed,
             GateDesign design,
             Optional<BoardLayout> boards,
-            Length boardBottom) {}
+            Length boardBottom,
+            Optional<GateSwing> swing) {}
 
     RunDraft(
             FenceStyle style,
             FenceLine line,
             Profile ground,
+            Optional<Surface> surface,
             PostRow row,
             boolean meetsAtStart,
             boolean meetsAtEnd,
@@ -74,6 +79,7 @@ final class RunDraft {
         this.style = style;
         this.line = line;
         this.ground = ground;
+        this.surface = surface;
         this.railsPast = line.railsPast(meetsAtStart, meetsAtEnd);
         this.boardsPast = line.boardsPast(meetsAtStart, meetsAtEnd);
         this.book = book;
@@ -239,7 +245,17 @@ final class RunDraft {
             post.reach(top);
         }
         carry(first);
-        gates.add(new GateDraft(first, gate, design, fit(design.leafWidth(), place), bottom));
+        Optional<GateSwing> swing = surface.flatMap(
+                shots -> LeafSwing.of(design.activeLeaf(), gate.location(), opening, line, style, bottom, shots));
+        swing.ifPresent(clear -> tell(clear.findings(), place));
+        if (surface.isPresent() && swing.isEmpty()) {
+            findings.add(Finding.note(
+                            "gate-swing-unknown",
+                            place,
+                            "the shots do not reach under the whole swing of the leaf, so that it may drag")
+                    .withRemedy("take shots as far out as the leaf opens"));
+        }
+        gates.add(new GateDraft(first, gate, design, fit(design.activeLeaf().width(), place), bottom, swing));
     }
 
     private String name(PostRow.Part part) {
@@ -280,7 +296,7 @@ final class RunDraft {
         Post to = own.get(draft.firstPost() + 1);
         // Someone outside, facing the fence, has the run's beginning on the left when the outside is on its right.
         boolean beginsLeft = line.outside == Side.RIGHT;
-        boolean hingesLeft = draft.design().hingeSide() == HingeSide.LEFT;
+        boolean hingesLeft = draft.design().activeLeaf().hingeSide() == HingeSide.LEFT;
         return new GateBay(
                 draft.placed().location(),
                 from,
@@ -289,7 +305,8 @@ final class RunDraft {
                 draft.placed().opening(),
                 draft.design(),
                 draft.boards(),
-                draft.boardBottom());
+                draft.boardBottom(),
+                draft.swing());
     }
 
     /** Rails meet on the middle of line posts and run past the fixed posts at both ends of the stretch. */

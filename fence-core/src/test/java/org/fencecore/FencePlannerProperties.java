@@ -111,8 +111,8 @@ class FencePlannerProperties {
             assertThat(fence.plus(gates)).isEqualTo(run.length());
             for (GateBay gate : run.gates()) {
                 assertThat(gate.opening().length()).isEqualTo(gate.location().clearOpening());
-                assertThat(gate.design()
-                                .leafWidth()
+                assertThat(gate.leaf()
+                                .width()
                                 .plus(USUAL.gate().hingeGap())
                                 .plus(USUAL.gate().latchGap()))
                         .isEqualTo(gate.opening().length());

@@ -105,8 +105,7 @@ class SetPostsTest {
         FencePlan built = planned.withSetPosts(List.of(latch));
         GateBay after = built.gates().get(0);
         assertThat(after.opening().length()).isEqualTo(in(48.5));
-        assertThat(after.design().leafWidth())
-                .isEqualTo(before.design().leafWidth().plus(in(0.5)));
+        assertThat(after.leaf().width()).isEqualTo(before.leaf().width().plus(in(0.5)));
         assertThat(message(built, "gate-remeasured")).contains("4' 0 1/2\"").contains("4' 0\"");
     }
 

@@ -128,11 +128,11 @@ class PlainFenceTest {
         assertThat(gates).hasSize(plain.gates);
         for (int i = 0; i < plain.gates; i++) {
             GateBay gate = gates.get(i);
-            assertThat(gate.design().leafWidth().inches()).isCloseTo(plain.leafWidth[i], INCHES);
+            assertThat(gate.leaf().width().inches()).isCloseTo(plain.leafWidth[i], INCHES);
             assertThat(gate.boardBottom().inches()).isCloseTo(plain.leafBottom[i], INCHES);
             rowsAgree(gate.boards().orElseThrow(), plain.leafBoards[i], plain.leafGap[i]);
-            assertThat(gate.design().braces()).hasSize(1);
-            GateBrace brace = gate.design().braces().get(0);
+            assertThat(gate.leaf().braces()).hasSize(1);
+            GateBrace brace = gate.leaf().braces().get(0);
             assertThat(brace.length().inches()).isCloseTo(plain.braceLength[i], INCHES);
             assertThat(brace.rise().radians()).isCloseTo(plain.braceRise[i], GRADE);
         }

@@ -11,6 +11,7 @@ import org.fencecore.Post;
 import org.fencecore.RailCut;
 import org.fencecore.Run;
 import org.fencecore.Stretch;
+import org.fencecore.gate.BraceKind;
 import org.fencecore.gate.FramePiece;
 import org.fencecore.gate.GateBrace;
 import org.fencecore.geometry.Corner;
@@ -60,7 +61,7 @@ final class PieceList {
             boards += stretch.boardCount();
         }
         for (GateBay gate : plan.gates()) {
-            sticks += gate.design().pieces().size() + gate.design().braces().size();
+            sticks += gate.leaf().pieces().size() + gate.leaf().braces().size();
             boards += gate.boardCount();
         }
         if (sticks > MOST_PIECES || boards > MOST_BOARDS) {
@@ -114,19 +115,22 @@ final class PieceList {
     }
 
     private void addFrame(GateBay gate) {
-        for (FramePiece piece : gate.design().pieces()) {
+        for (FramePiece piece : gate.leaf().pieces()) {
             PieceKind kind = piece.member().isStile() ? PieceKind.GATE_STILE : PieceKind.GATE_RAIL;
-            addGatePiece(kind, gate.name() + " " + piece.member(), piece.length(), piece.width(), EndCuts.SQUARE);
+            addGatePiece(kind, gate.name() + " " + piece.member(), piece.length(), piece.width(), EndCuts.of(piece));
         }
         int number = 0;
-        for (GateBrace brace : gate.design().braces()) {
+        for (GateBrace brace : gate.leaf().braces()) {
+            if (brace.kind() == BraceKind.CABLE) {
+                continue;
+            }
             number++;
             addGatePiece(
                     PieceKind.GATE_BRACE,
                     gate.name() + " brace " + number,
                     brace.length(),
                     brace.width(),
-                    EndCuts.points(brace));
+                    EndCuts.of(brace));
         }
     }
 

@@ -214,6 +214,16 @@ public final class Written {
     }
 
     /**
+     * Writes what a cubic foot of a material weighs, to 2 decimals.
+     *
+     * @param unitWeight the unit weight
+     * @return such as {@code 36.74 pcf}
+     */
+    public static String unitWeight(UnitWeight unitWeight) {
+        return decimal(unitWeight.pcf(), 2) + " pcf";
+    }
+
+    /**
      * Writes the lateral bearing of a soil as the codes list it, in pounds per square foot for each foot below grade, to
      * 2 decimals.
      *

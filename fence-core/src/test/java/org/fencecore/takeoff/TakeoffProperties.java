@@ -42,11 +42,11 @@ class TakeoffProperties {
         assertThat(count(PieceKind.BOARD, takeoff)).isEqualTo(plan.boardCount());
         assertThat(count(PieceKind.GATE_STILE, takeoff) + count(PieceKind.GATE_RAIL, takeoff))
                 .isEqualTo(plan.gates().stream()
-                        .mapToInt(gate -> gate.design().pieces().size())
+                        .mapToInt(gate -> gate.leaf().pieces().size())
                         .sum());
         assertThat(count(PieceKind.GATE_BRACE, takeoff))
                 .isEqualTo(plan.gates().stream()
-                        .mapToInt(gate -> gate.design().braces().size())
+                        .mapToInt(gate -> gate.leaf().braces().size())
                         .sum());
         assertThat(boardsWith("ripped beside", takeoff))
                 .isEqualTo(plan.stretches().stream()
