@@ -114,7 +114,7 @@ final class RunDraft {
 
     private void reachUsual(PostBook.Entry post) {
         post.reach(
-                post.ground().plus(style.rack().clearance()).plus(style.rails().boardLength()));
+                post.ground().plus(style.slope().clearance()).plus(style.rails().boardLength()));
     }
 
     private void fence(PostRow.Part part) {
@@ -140,12 +140,11 @@ final class RunDraft {
             posts.subList(first, part.last() + 1).forEach(this::reachUsual);
             return;
         }
-        SlopeFit slope = SlopeFit.rack(ground, at, style.rack());
+        SlopeFit slope = SlopeFit.of(ground, at, style.slope());
         tell(slope.findings(), name(part));
-        Profile bottom = slope.bottomLine();
         for (int post = 0; post < at.size(); post++) {
             posts.get(first + post)
-                    .reach(bottom.elevationAt(at.get(post))
+                    .reach(slope.bottomAt(at.get(post))
                             .plus(style.rails().boardLength())
                             .plus(style.postAboveBoards()));
         }
@@ -228,15 +227,15 @@ final class RunDraft {
                 opening.length(), style.gateFrameHeight(), gate.location().hinges(), style.gate());
         tell(design.findings(), place);
         Profile underLeaf = ground.between(opening.start(), opening.end());
-        Length bottom = underLeaf.highest().elevation().plus(style.rack().clearance());
+        Length bottom = underLeaf.highest().elevation().plus(style.slope().clearance());
         Length gap = bottom.minus(underLeaf.lowest().elevation());
-        if (gap.compareTo(style.rack().maximumClearance()) > 0) {
+        if (gap.compareTo(style.slope().maximumClearance()) > 0) {
             findings.add(Finding.warning(
                             "gate-gap",
                             place,
                             "the leaf hangs level over ground that falls, so the gap under it grows to "
                                     + Written.tape(gap) + ", over the maximum of "
-                                    + Written.tape(style.rack().maximumClearance()))
+                                    + Written.tape(style.slope().maximumClearance()))
                     .withRemedy("level the ground under the gate, close the gap, or move the gate to flatter ground")
                     .withSource(Citation.COMMON_PRACTICE));
         }
@@ -320,10 +319,10 @@ final class RunDraft {
             // The slope's own finding says so; there is no rail to cut for it.
             return List.of();
         }
-        List<RailMarks> from = RailHeights.of(style.rails(), draft.slope().bottomAbove(bay), slope.grade())
-                .rails();
-        List<RailMarks> to = RailHeights.of(style.rails(), draft.slope().bottomAbove(bay + 1), slope.grade())
-                .rails();
+        List<RailMarks> from =
+                RailHeights.of(style.rails(), slope.aboveStart(), slope.grade()).rails();
+        List<RailMarks> to =
+                RailHeights.of(style.rails(), slope.aboveEnd(), slope.grade()).rails();
         List<RailCut> rails = new ArrayList<>();
         for (int rail = 0; rail < from.size(); rail++) {
             rails.add(new RailCut(rail + 1, length, slope.endCut(), from.get(rail), to.get(rail)));

@@ -183,13 +183,10 @@ class FencePlannerProperties {
         Length nanometre = Length.ofNanometres(1);
         for (Run run : plan.runs()) {
             for (Stretch stretch : run.stretches()) {
-                Profile bottom = stretch.slope().bottomLine();
-                assertThat(run.ground()
-                                .between(
-                                        bottom.extent().start(), bottom.extent().end())
-                                .clearanceUnder(bottom)
-                                .min())
-                        .isGreaterThanOrEqualTo(USUAL.rack().minimumClearance().minus(nanometre));
+                assertThat(stretch.bays())
+                        .allSatisfy(bay -> assertThat(bay.slope().clearance().min())
+                                .isGreaterThanOrEqualTo(
+                                        USUAL.slope().minimumClearance().minus(nanometre)));
             }
         }
     }

@@ -279,7 +279,7 @@ public final class BuildSheet {
                         + " nearer to it. Carry marks down plumb; do not tape them along a sloping rail, and do not add gaps"
                         + " up.",
                 "A full board stands at every corner, end and gate. Board bottoms stand "
-                        + tape.format(plan.style().rack().clearance())
+                        + tape.format(plan.style().slope().clearance())
                         + " above the ground at the posts unless the findings say otherwise.");
         if (plan.stretches().stream()
                 .anyMatch(stretch -> !stretch.boardsAtPosts().isEmpty())) {

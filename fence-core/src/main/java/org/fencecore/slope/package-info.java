@@ -2,7 +2,7 @@
  * How a fence meets sloping ground: where the bottoms of the boards run and how the rails of each bay are cut.
  *
  * <p>Give {@link org.fencecore.slope.SlopeFit} the ground as a profile, the stations of the posts and a
- * {@link org.fencecore.slope.RackSpec}; it answers with one {@link org.fencecore.slope.FittedBay} for each two
+ * {@link org.fencecore.slope.SlopeSpec}; it answers with one {@link org.fencecore.slope.FittedBay} for each two
  * neighbouring posts. {@link org.fencecore.slope.RailHeights} then gives the {@link org.fencecore.slope.RailMarks} to
  * draw on a post for the rails of a {@link org.fencecore.slope.RailSpec}. Nothing else of the fence need be known.
  *
@@ -20,7 +20,7 @@
  *         .point(Length.ofFeet(24), Length.ofFeet(104.8))
  *         .build();
  * List<Length> posts = List.of(Length.ZERO, Length.ofFeet(8), Length.ofFeet(16), Length.ofFeet(24));
- * RackSpec spec = RackSpec.builder()
+ * SlopeSpec spec = SlopeSpec.builder()
  *         .clearance(Length.ofInches(2))
  *         .minimumClearance(Length.ofInches(1))
  *         .maximumClearance(Length.ofInches(4))
