@@ -174,6 +174,13 @@ class FencePlannerProperties {
         plan.stretches().forEach(stretch -> stretch.boards().ifPresent(layout -> expected.addAll(layout.boards())));
         plan.gates().forEach(gate -> gate.boards().ifPresent(layout -> expected.addAll(layout.boards())));
         assertThat(plan.boards()).extracting(PlannedBoard::placement).containsExactlyElementsOf(expected);
+        List<PlannedBoard> boards = plan.boards();
+        int index = 0;
+        for (PlannedBoard board : boards) {
+            assertThat(board).isEqualTo(boards.get(index));
+            index++;
+        }
+        assertThat(boards.stream().toList()).isEqualTo(List.copyOf(boards));
         assertThat(plan.boardCount()).isEqualTo(expected.size());
     }
 

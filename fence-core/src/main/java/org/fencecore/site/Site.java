@@ -69,7 +69,7 @@ public final class Site {
 
     private Site(Builder from) {
         lot = from.lot;
-        SortedSet<Integer> sides = new TreeSet<>(from.fencedSides);
+        TreeSet<Integer> sides = new TreeSet<>(from.fencedSides);
         if (from.line != null) {
             IntStream.rangeClosed(1, sideCount(from.lot, from.line)).forEach(sides::add);
         }
