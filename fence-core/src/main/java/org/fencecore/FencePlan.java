@@ -155,7 +155,7 @@ public final class FencePlan {
      *   <li>warnings: {@code over-the-boundary}, {@code holes-run-together}, {@code gate-gap};
      *   <li>of posts as set: blocker {@code set-post-misplaced}; warnings {@code post-out-of-line}, {@code bay-too-wide},
      *       {@code set-post-too-short}, {@code set-footing-shallow}; note {@code gate-remeasured};
-     *   <li>notes: {@code ground-continued}, {@code gate-moved}, {@code gate-swing-unknown}.
+     *   <li>notes: {@code curve-in-parts}, {@code ground-continued}, {@code gate-moved}, {@code gate-swing-unknown}.
      * </ul>
      *
      * @return the findings, unmodifiable

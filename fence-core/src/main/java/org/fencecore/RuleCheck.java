@@ -51,24 +51,33 @@ final class RuleCheck {
             return List.of();
         }
         RuleCheck check = new RuleCheck(style);
+        List<FencePart> parts =
+                runs.stream().flatMap(run -> check.parts(run).stream()).toList();
+        List<PostPart> posts =
+                runs.stream().flatMap(run -> check.posts(run).stream()).toList();
+        List<GatePart> gates =
+                runs.stream().flatMap(run -> check.gates(run).stream()).toList();
         Set<Finding> findings = new LinkedHashSet<>();
-        for (Run run : runs) {
-            List<FencePart> parts = check.parts(run);
-            for (int from = 0; from == 0 || from < parts.size(); from += AT_A_TIME) {
-                List<FencePart> some = parts.subList(from, Math.min(from + AT_A_TIME, parts.size()));
-                List<PostPart> posts = from == 0 ? check.posts(run) : List.of();
-                List<GatePart> gates = from == 0 ? check.gates(run) : List.of();
-                findings.addAll(rules.check(some, posts, gates));
-            }
+        int most = Math.max(parts.size(), Math.max(posts.size(), gates.size()));
+        for (int from = 0; from < most; from += AT_A_TIME) {
+            findings.addAll(rules.check(some(parts, from), some(posts, from), some(gates, from)));
         }
         return List.copyOf(findings);
+    }
+
+    private static <T> List<T> some(List<T> all, int from) {
+        return all.subList(Math.min(from, all.size()), Math.min(from + AT_A_TIME, all.size()));
+    }
+
+    /** The parts of a side are one place to the rules, which tell stations along the whole side. */
+    private static String place(Run run) {
+        return "side " + run.side();
     }
 
     private List<PostPart> posts(Run run) {
         Length hole = style.holeDiameter().dividedBy(2);
         return run.posts().stream()
-                .limit(AT_A_TIME)
-                .map(post -> PostPart.of(run.name(), post.toString(), post.centre(), hole))
+                .map(post -> PostPart.of(place(run), post.toString(), post.centre(), hole))
                 .toList();
     }
 
@@ -145,7 +154,7 @@ final class RuleCheck {
 
     private FencePart.Builder along(Run run, Interval stations) {
         return FencePart.on(
-                        run.name(),
+                        place(run),
                         Segment.of(
                                 run.postLine().pointAt(stations.start()),
                                 run.postLine().pointAt(stations.end())))
