@@ -105,7 +105,12 @@ public final class BuildSheet {
         text.append("  Fence: ")
                 .append(tape.format(fence))
                 .append(" on ")
-                .append(plural(plan.runs().size(), "side"))
+                .append(plural(
+                        (int) plan.runs().stream()
+                                .mapToInt(Run::side)
+                                .distinct()
+                                .count(),
+                        "side"))
                 .append(", ")
                 .append(plural(plan.posts().size(), "post"))
                 .append(", ")
