@@ -192,8 +192,10 @@ final class Corridor {
             }
         }
         int last = posts[posts.length - 1];
-        double low = windows.lows[last] = ahead[0][posts.length - 1];
-        double high = windows.highs[last] = ahead[1][posts.length - 1];
+        double low = ahead[0][posts.length - 1];
+        double high = ahead[1][posts.length - 1];
+        windows.lows[last] = low;
+        windows.highs[last] = high;
         for (int bay = posts.length - 2; bay >= 0; bay--) {
             // Back from the end of the bay: stations are taken negative, so that they increase.
             reach.begin(-stations[posts[bay + 1]], low, high);
@@ -206,8 +208,10 @@ final class Corridor {
             if (!reach.pass(-stations[post], ahead[0][bay], ahead[1][bay])) {
                 return false;
             }
-            low = windows.lows[post] = Math.max(ahead[0][bay], reach.lowest(-stations[post]));
-            high = windows.highs[post] = Math.min(ahead[1][bay], reach.highest(-stations[post]));
+            low = Math.max(ahead[0][bay], reach.lowest(-stations[post]));
+            high = Math.min(ahead[1][bay], reach.highest(-stations[post]));
+            windows.lows[post] = low;
+            windows.highs[post] = high;
         }
         return true;
     }

@@ -36,11 +36,17 @@ final class FewestStrings {
     private final double minimum;
     private final double longest;
 
-    /** The posts with a nail, and the heights there over the ground at the first post. */
-    private record Strings(int[] nails, double[] heights) {}
+    /** The heights of the nails over the ground at the first post, and how far the gaps differ where limits are kept. */
+    private static final class Strings {
+        final double[] heights;
+        final long spread;
 
-    /** Strings, and how far their gaps differ where the maximum is kept. */
-    private record Spread(Strings strings, long gaps) {}
+        /** Takes a height for each post, not a number where there is no nail. */
+        Strings(double[] heights, long spread) {
+            this.heights = heights;
+            this.spread = spread;
+        }
+    }
 
     private FewestStrings(Corridor corridor, SlopeSpec spec) {
         this.corridor = corridor;
@@ -56,11 +62,10 @@ final class FewestStrings {
         long span = spec.maximumClearance().minus(spec.minimumClearance()).nanometres();
         FewestStrings search = new FewestStrings(corridor, spec);
         corridor.openWhereNeeded(search.minimum, search.minimum + span);
-        Spread least = search.leastSpread(span);
-        Strings fewest = least.strings;
+        Strings fewest = search.leastSpread(span);
         long lowest = spec.minimumClearance().nanometres();
-        long hung =
-                Math.max(lowest, Math.min(spec.clearance().nanometres() - least.gaps / 2, lowest + span - least.gaps));
+        long hung = Math.max(
+                lowest, Math.min(spec.clearance().nanometres() - fewest.spread / 2, lowest + span - fewest.spread));
         int last = stations.length - 1;
         long datum = ground.elevationAt(Length.ofNanometres(stations[backward ? last : 0]))
                         .nanometres()
@@ -68,15 +73,17 @@ final class FewestStrings {
                 - lowest;
         long[] bottoms = new long[stations.length];
         Arrays.fill(bottoms, Long.MIN_VALUE);
-        for (int nail = 0; nail < fewest.nails.length; nail++) {
-            int post = backward ? last - fewest.nails[nail] : fewest.nails[nail];
-            bottoms[post] = datum + Math.round(fewest.heights[nail]);
+        for (int post = 0; post <= last; post++) {
+            double height = fewest.heights[backward ? last - post : post];
+            if (!Double.isNaN(height)) {
+                bottoms[post] = datum + Math.round(height);
+            }
         }
         return bottoms;
     }
 
     /** Returns as few strings as can be with the least spread of gaps, up to the span, that needs no more of them. */
-    private Spread leastSpread(long span) {
+    private Strings leastSpread(long span) {
         int[] toGo = stringsToGo(span);
         long low = 0;
         // The first trial is no spread at all, which is the answer on a straight grade.
@@ -98,7 +105,7 @@ final class FewestStrings {
         if (best == null) {
             throw new IllegalStateException("no strings over ground that was opened for them");
         }
-        return new Spread(corridor.isOpen() ? lowestOverOpenings(high, toGo, best) : best, high);
+        return corridor.isOpen() ? lowestOverOpenings(toGo, best) : best;
     }
 
     /** Returns how many strings are needed from each post to the end, from whatever height over it. */
@@ -115,14 +122,14 @@ final class FewestStrings {
     }
 
     /** Where the maximum is given up, the gaps are still as small as they can be. */
-    private Strings lowestOverOpenings(long least, int[] toGo, Strings found) {
+    private Strings lowestOverOpenings(int[] toGo, Strings found) {
         Strings best = found;
-        double low = minimum + least;
+        double low = minimum + found.spread;
         double high = Corridor.OPEN;
         while (high - low > FINE) {
             // Between a metre and an unheard-of height, halving the exponent is faster.
             double middle = high > 1e9 ? Math.sqrt(Math.max(low, 1e6) * high) : (low + high) / 2;
-            Strings lower = find(least, middle, toGo);
+            Strings lower = find(found.spread, middle, toGo);
             if (lower != null) {
                 best = lower;
                 high = middle;
@@ -133,9 +140,13 @@ final class FewestStrings {
         return best;
     }
 
-    private @Nullable Strings find(double span, double openMaximum, int[] toGo) {
+    private @Nullable Strings find(long span, double openMaximum, int[] toGo) {
         Corridor.Windows windows = corridor.windows(minimum, minimum + span, openMaximum);
-        return corridor.narrow(windows) ? new Search(corridor, windows, toGo, toGo[0]).run() : null;
+        if (!corridor.narrow(windows)) {
+            return null;
+        }
+        double[] heights = new Search(corridor, windows, toGo, toGo[0]).heights();
+        return heights == null ? null : new Strings(heights, span);
     }
 
     /** One search in given windows. Reached heights are pieces, kept for each post as a linked list. */
@@ -173,8 +184,8 @@ final class FewestStrings {
             Arrays.fill(newest, -1);
         }
 
-        @Nullable
-        Strings run() {
+        /** Returns the heights of the nails of one way with the fewest strings; null if there is none. */
+        double @Nullable [] heights() {
             collect();
             return head[end] < 0 ? null : back();
         }
@@ -318,24 +329,21 @@ final class FewestStrings {
         }
 
         /** Goes back from the end, each string in the middle of what it may be. */
-        private Strings back() {
+        private double[] back() {
             int piece = head[end];
             for (int other = piece; other >= 0; other = next[other]) {
                 piece = highs[other] - lows[other] > highs[piece] - lows[piece] ? other : piece;
             }
-            int count = strings[piece];
-            int[] nails = new int[count + 1];
-            double[] heights = new double[count + 1];
+            double[] heights = new double[end + 1];
+            Arrays.fill(heights, Double.NaN);
             double height = (lows[piece] + highs[piece]) / 2;
-            for (int nail = count; nail >= 0; nail--) {
-                nails[nail] = post[piece];
-                heights[nail] = height;
-                if (nail > 0) {
-                    height = backFrom(post[piece], height, from[piece]);
-                    piece = from[piece];
-                }
+            heights[end] = height;
+            while (from[piece] >= 0) {
+                height = backFrom(post[piece], height, from[piece]);
+                piece = from[piece];
+                heights[post[piece]] = height;
             }
-            return new Strings(nails, heights);
+            return heights;
         }
 
         private double backFrom(int at, double height, int source) {

@@ -3,7 +3,6 @@ package org.fencecore.slope;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.function.Function;
 import org.fencecore.geometry.Clearance;
 import org.fencecore.geometry.Profile;
 import org.fencecore.units.Length;
@@ -34,24 +33,33 @@ public final class SlopeChoice {
     /** What a run is judged by; less is better in every one. */
     public enum Criterion {
         /** Bays that are steeper than the parts can rack, or than a bay can be built. */
-        OVER_LIMIT("bays over the rack limit", Row::overLimit),
+        OVER_LIMIT("bays over the rack limit"),
         /** How far the widest gap is over the maximum clearance. */
-        GAP("widest gap over the maximum", Row::gapOverMaximum),
+        GAP("widest gap over the maximum"),
         /** Posts at which the line steps. */
-        STEPS("step posts", Row::steps),
+        STEPS("step posts"),
         /** Straight strings to stretch. */
-        STRINGS("strings", Row::strings),
+        STRINGS("strings"),
         /** Rail ends that are not cut square. */
-        CUTS("slanting cuts on each rail", Row::cuts),
+        CUTS("slanting cuts on each rail"),
         /** Rail and additional post together. */
-        LUMBER("rail, and post over the usual", Row::lumber);
+        LUMBER("rail, and post over the usual");
 
         private final String words;
-        private final Comparator<Row> order;
 
-        <T extends Comparable<T>> Criterion(String words, Function<Row, T> figure) {
+        Criterion(String words) {
             this.words = words;
-            this.order = Comparator.comparing(figure);
+        }
+
+        private Comparator<Row> order() {
+            return switch (this) {
+                case OVER_LIMIT -> Comparator.comparing(Row::overLimit);
+                case GAP -> Comparator.comparing(Row::gapOverMaximum);
+                case STEPS -> Comparator.comparing(Row::steps);
+                case STRINGS -> Comparator.comparing(Row::strings);
+                case CUTS -> Comparator.comparing(Row::cuts);
+                case LUMBER -> Comparator.comparing(Row::lumber);
+            };
         }
 
         /**
@@ -100,9 +108,9 @@ public final class SlopeChoice {
                 rows.add(new Row(fit));
             }
         }
-        Comparator<Row> comparing = order.get(0).order;
+        Comparator<Row> comparing = order.get(0).order();
         for (Criterion criterion : order.subList(1, order.size())) {
-            comparing = comparing.thenComparing(criterion.order);
+            comparing = comparing.thenComparing(criterion.order());
         }
         rows.sort(comparing);
         return new SlopeChoice(order, List.copyOf(rows));

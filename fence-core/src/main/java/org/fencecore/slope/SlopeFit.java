@@ -5,13 +5,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.RandomAccess;
-import org.fencecore.geometry.Clearance;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
 import org.fencecore.units.Length;
-import org.fencecore.units.Rounding;
 import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Worksheet;
@@ -242,7 +239,8 @@ public final class SlopeFit {
 
     private boolean passes(LineReach straight, long[] bottoms, int nail, int post) {
         double height = bottoms[post] - bottoms[nail];
-        return straight.pass(stations[post] - stations[nail], height - 1, height + 1);
+        double along = stations[post] - stations[nail];
+        return straight.pass(along, height - 1, height + 1);
     }
 
     private void layLevel(Treatment level, int first, long[] levels) {
@@ -493,81 +491,7 @@ public final class SlopeFit {
      * @return the findings, worked out anew at each call; empty if all is well
      */
     public List<Finding> findings() {
-        List<Finding> findings = new ArrayList<>();
-        for (int post = 0; post < stations.length; post++) {
-            liftedPost(post).ifPresent(findings::add);
-        }
-        for (int bay = 0; bay < stations.length - 1; bay++) {
-            wideGap(bay).ifPresent(findings::add);
-            steepBay(bay).ifPresent(findings::add);
-        }
-        return List.copyOf(findings);
-    }
-
-    private Optional<Finding> liftedPost(int post) {
-        Length above = bottomAbove(post);
-        if (treatment != Treatment.RACKED || above.equals(spec.clearance())) {
-            return Optional.empty();
-        }
-        // The high spot is in the bay, of the two beside the post, where the boards come nearest to the ground.
-        Clearance before = bay(Math.max(post - 1, 0)).clearance();
-        Clearance after = bay(Math.min(post, stations.length - 2)).clearance();
-        Clearance nearest = before.min().compareTo(after.min()) <= 0 ? before : after;
-        return Optional.of(Finding.note(
-                        "lifted-post",
-                        "post at " + Written.station(station(post)),
-                        "the boards stand " + Written.tape(above) + " above the ground here, "
-                                + Written.tape(above.minus(spec.clearance()))
-                                + " more than the clearance, to stay " + Written.tape(spec.minimumClearance())
-                                + " clear of the ground at " + Written.station(nearest.minStation()))
-                .withRemedy("build it so, or take the high spot down"));
-    }
-
-    private Optional<Finding> wideGap(int index) {
-        Clearance gap = bay(index).clearance();
-        if (gap.max().compareTo(spec.maximumClearance()) <= 0) {
-            return Optional.empty();
-        }
-        return Optional.of(Finding.warning(
-                        "wide-gap",
-                        place(index),
-                        "the gap under the boards at " + Written.station(gap.maxStation()) + " is "
-                                + Written.tape(gap.max(), Rounding.UP) + ", "
-                                + Written.tape(gap.max().minus(spec.maximumClearance()), Rounding.UP)
-                                + " over the maximum of "
-                                + Written.tape(spec.maximumClearance()))
-                .withRemedy(gapRemedy(index, gap)));
-    }
-
-    private String gapRemedy(int index, Clearance gap) {
-        if (!treatments[index].isLevel()) {
-            return "fill the low spot, or close the gap with a kick board";
-        }
-        String most = Written.tape(gap.max().minus(spec.minimumClearance()), Rounding.UP);
-        return "close it with a kick board " + most + " deep at that end, or with boards up to " + most
-                + " longer cut to the ground";
-    }
-
-    private Optional<Finding> steepBay(int index) {
-        Slope grade = bay(index).grade();
-        Slope limit = spec.maximumGrade().orElse(STEEPEST);
-        if (grade.abs().compareTo(STEEPEST) > 0) {
-            return Optional.of(Finding.blocker(
-                            "too-steep",
-                            place(index),
-                            "lifted over the high spots, the bay has a grade of " + Written.percent(grade)
-                                    + ", and a bay takes up to 100 %")
-                    .withRemedy("take the high spot down, or set a post on it"));
-        }
-        if (grade.abs().compareTo(limit) > 0) {
-            return Optional.of(Finding.warning(
-                            "rack-limit",
-                            place(index),
-                            "the grade of " + Written.percent(grade) + " is over the " + Written.percent(limit)
-                                    + " the bays can rack")
-                    .withRemedy("step this bay, or use rails and fixings that rack further"));
-        }
-        return Optional.empty();
+        return new SlopeNotes(this).findings();
     }
 
     /**
@@ -614,7 +538,7 @@ public final class SlopeFit {
     }
 
     /** By stations alone: a plan numbers its bays through, and its numbers are not those of this run. */
-    private String place(int bay) {
+    String place(int bay) {
         return "bay from " + Written.station(station(bay)) + " to " + Written.station(station(bay + 1));
     }
 

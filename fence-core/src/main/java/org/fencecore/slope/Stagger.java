@@ -23,15 +23,23 @@ final class Stagger {
     }
 
     /** A best way to a state: how many rails have come 1, 2, 3... bays, and how many of them were joined at the post. */
-    private record Way(
-            int[] rails,
-            int[] joined,
-            int crowded,
-            int joints,
-            @Nullable Way before) {
+    private static final class Way {
+        final int[] rails;
+        final int[] joined;
+        final int crowded;
+        final int joints;
+        final @Nullable Way before;
+
+        Way(int[] rails, int[] joined, int crowded, int joints, @Nullable Way before) {
+            this.rails = rails;
+            this.joined = joined;
+            this.crowded = crowded;
+            this.joints = joints;
+            this.before = before;
+        }
 
         boolean isBetterThan(Way other) {
-            return crowded < other.crowded || crowded == other.crowded && joints < other.joints;
+            return crowded != other.crowded ? crowded < other.crowded : joints < other.joints;
         }
     }
 

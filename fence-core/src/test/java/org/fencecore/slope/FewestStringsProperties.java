@@ -45,7 +45,7 @@ class FewestStringsProperties {
         for (int choice = 0; choice < 1 << inner; choice++) {
             int strings = Integer.bitCount(choice) + 1;
             double least = leastSpread(run, choice);
-            if (least <= 1 + 1e-7 && (strings < fewest || strings == fewest && least < spread)) {
+            if (least <= 1 + 1e-7 && (strings < fewest || (strings == fewest && least < spread))) {
                 fewest = strings;
                 spread = least;
             }
@@ -105,7 +105,7 @@ class FewestStringsProperties {
         List<Length> nails = new ArrayList<>();
         for (int post = 0; post < run.posts().size(); post++) {
             boolean end = post == 0 || post == run.posts().size() - 1;
-            if (end || (choice >> (post - 1) & 1) == 1) {
+            if (end || ((choice >> (post - 1)) & 1) == 1) {
                 nails.add(run.posts().get(post));
             }
         }

@@ -27,7 +27,7 @@ class StaggerProperties {
         boolean[][] cuts = Stagger.spread(rails, widths.size(), mostBays, fits);
 
         List<Integer> layouts = new ArrayList<>();
-        for (int layout = 0; layout < 1 << widths.size() - 1; layout++) {
+        for (int layout = 0; layout < 1 << (widths.size() - 1); layout++) {
             if (isAllowed(layout, widths.size(), mostBays, fits)) {
                 layouts.add(layout);
             }
@@ -35,7 +35,7 @@ class StaggerProperties {
         int[] chosen = new int[rails];
         for (int rail = 0; rail < rails; rail++) {
             for (int post = 1; post < widths.size(); post++) {
-                chosen[rail] |= cuts[rail][post] ? 1 << post - 1 : 0;
+                chosen[rail] |= cuts[rail][post] ? 1 << (post - 1) : 0;
             }
             assertThat(layouts).contains(chosen[rail]);
         }
@@ -45,8 +45,8 @@ class StaggerProperties {
     private static boolean isAllowed(int layout, int bays, int mostBays, Stagger.Fits fits) {
         int begin = 0;
         for (int post = 1; post <= bays; post++) {
-            if (post == bays || (layout >> post - 1 & 1) == 1) {
-                if (post - begin > mostBays || post - begin > 1 && !fits.test(begin, post)) {
+            if (post == bays || ((layout >> (post - 1)) & 1) == 1) {
+                if (post - begin > mostBays || (post - begin > 1 && !fits.test(begin, post))) {
                     return false;
                 }
                 begin = post;
