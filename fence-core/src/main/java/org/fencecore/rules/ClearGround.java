@@ -3,6 +3,7 @@ package org.fencecore.rules;
 import java.util.List;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Polyline;
+import org.fencecore.geometry.Segment;
 import org.fencecore.geometry.Zone;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Citation;
@@ -101,6 +102,11 @@ public final class ClearGround extends LocalRule {
      */
     public boolean barsHoles() {
         return barsHoles;
+    }
+
+    @Override
+    List<Interval> forbidden(Segment postLine, Length holeRadius) {
+        return barsHoles ? zone.stretchesOf(postLine, holeRadius.minus(ROUNDING)) : List.of();
     }
 
     @Override

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Objects;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.Segment;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
 import org.fencecore.worksheet.Citation;
@@ -53,6 +54,11 @@ public abstract sealed class LocalRule permits HeightLimit, CornerVisibility, Cl
 
     /** Returns a finding for each place where the fence breaks this rule. */
     abstract List<Finding> check(Fence fence);
+
+    /** Returns where along a line of posts this rule bars holes that reach so far. */
+    List<Interval> forbidden(Segment postLine, Length holeRadius) {
+        return List.of();
+    }
 
     /** The fence as the rules see it; the leaves of the gates are among the parts. */
     record Fence(List<FencePart> parts, List<PostPart> posts, List<GatePart> gates) {}

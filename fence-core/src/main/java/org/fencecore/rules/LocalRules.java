@@ -2,6 +2,9 @@ package org.fencecore.rules;
 
 import java.util.List;
 import java.util.stream.Stream;
+import org.fencecore.geometry.Interval;
+import org.fencecore.geometry.Segment;
+import org.fencecore.units.Length;
 import org.fencecore.worksheet.Finding;
 
 /**
@@ -60,6 +63,21 @@ public final class LocalRules {
      */
     public List<LocalRule> list() {
         return list;
+    }
+
+    /**
+     * Returns where along a line of posts no hole may be dug, for any of the rules.
+     *
+     * @param postLine the line of the posts' centres
+     * @param holeRadius how far a hole reaches from its centre
+     * @return the stations in order, apart from each other; a post may stand at either end of an interval
+     * @throws IllegalArgumentException if the radius is negative or over 10,000 ft
+     */
+    public List<Interval> forbidden(Segment postLine, Length holeRadius) {
+        LocalRule.requireSize("holeRadius", holeRadius);
+        return Interval.merged(list.stream()
+                .flatMap(rule -> rule.forbidden(postLine, holeRadius).stream())
+                .toList());
     }
 
     /**

@@ -43,15 +43,16 @@ import org.fencecore.worksheet.Written;
  *         .build();
  * }</pre>
  *
- * <p>Sources: the figures to start with are those of the International Swimming Pool and Spa Code, section 305, 2018
- * edition, and before it of the International Residential Code, appendix G, as guides to builders and pages of local
- * offices repeat them. They were read there, not in the codes.
+ * <p>Sources: the figures to start with are those of the International Swimming Pool and Spa Code, section 305, and before
+ * it of the International Residential Code, appendix G, as guides to builders and pages of local offices repeat them, such
+ * as the pool barrier rules of Rutherford County, Tennessee, for gates. They were read there and not in the codes, so check
+ * them against the edition that holds at the place.
  */
 public final class PoolBarrier extends LocalRule {
 
     /** Where the figures come from that a builder starts with; to be given as the source of a rule that keeps to them. */
-    public static final Citation PUBLISHED = Citation.of(
-            "International Swimming Pool and Spa Code", "section 305, as repeated by local offices", "2018");
+    public static final Citation PUBLISHED =
+            Citation.of("International Swimming Pool and Spa Code", "section 305, as repeated by local offices", "");
 
     private final Side water;
     private final Zone zone;
