@@ -137,13 +137,20 @@ public final class FencePlanner {
             line.ground(site, findings).ifPresent(ground -> {
                 List<GatePlacing.Placed> placed =
                         GatePlacing.place(gates.getOrDefault(line, List.of()), line, style, findings);
-                List<Interval> forbidden = site.obstacles()
-                        .forbidden(line.postLine, style.holeDiameter().dividedBy(2));
+                List<Interval> forbidden =
+                        forbidden(site, line, style.holeDiameter().dividedBy(2));
                 PostRow row = PostRow.lay(line, placed, style, forbidden, findings);
                 laid.add(new LaidLine(line, ground, row.numbered(numbers::of)));
             });
         }
         return laid;
+    }
+
+    /** Where no line post may stand: in the ground of what is in the way, and where a rule wants no holes. */
+    private static List<Interval> forbidden(Site site, FenceLine line, Length holeRadius) {
+        List<Interval> forbidden = new ArrayList<>(site.obstacles().forbidden(line.postLine, holeRadius));
+        forbidden.addAll(site.rules().forbidden(line.postLine, holeRadius));
+        return Interval.merged(forbidden);
     }
 
     /** Numbers posts from 1 along the fence; one where two lines meet has one number. */
