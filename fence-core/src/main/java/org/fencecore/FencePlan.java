@@ -166,7 +166,8 @@ public final class FencePlan {
 
     /**
      * Plans the same fence to posts that stand already: they keep their places, and rails, boards and gates are worked out
-     * anew to fit them. Posts that are not given stay where this plan has them, planned or set before.
+     * anew to fit them. Posts that are not given stay where this plan has them: those set before as they stand, those still
+     * to be set on the line, beside their planned places.
      *
      * <p>Each line of posts runs from the middle of its first to the middle of its last as they were set. Findings tell
      * which bays are now too wide, which posts stand out of line, which gates have another opening, and which footings

@@ -200,8 +200,8 @@ public final class FencePlanner {
     private static void checkCornerHeights(Site site, FencePath path, List<Finding> findings) {
         for (FenceLine line : path.lines()) {
             int side = line.side;
-            int next = path.after(line).map(after -> after.side).orElse(side);
-            if (next != side % site.sideCount() + 1) {
+            int next = side % site.sideCount() + 1;
+            if (path.after(line).filter(after -> after.side == next).isEmpty()) {
                 continue;
             }
             Optional<Length> here = height(site, side, site.sideLength(side));

@@ -128,6 +128,20 @@ class FenceLinesTest {
         assertThat(first.endCorner().orElseThrow().interiorAngle().degrees()).isCloseTo(90, within(1e-9));
     }
 
+    /** A line of one side has two ends and no corner: its ground may fall 4 ft from one to the other. */
+    @Test
+    void takesHeightsAlongALineOfOneSide() {
+        FencePlan plan = FencePlanner.plan(
+                Site.on(rectangle(60, 60))
+                        .fenceAlong(line(10, 10, 50, 10), Side.RIGHT)
+                        .ground(1, Plans.shots(0, 100, 20, 98, 40, 96))
+                        .build(),
+                USUAL);
+        assertThat(blockers(plan)).isEmpty();
+        assertThat(plan.posts().get(0).ground()).isEqualTo(Length.ofFeet(100));
+        assertThat(plan.posts().get(5).ground()).isEqualTo(Length.ofFeet(96));
+    }
+
     @Test
     void closesALineThatEndsWhereItBegan() {
         FencePlan plan = FencePlanner.plan(

@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import org.fencecore.BoardAtPost;
 import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
+import org.fencecore.Post;
 import org.fencecore.Run;
 import org.fencecore.Stretch;
 import org.fencecore.slope.SlopeSpec;
@@ -169,10 +170,25 @@ public final class BuildSheet {
         section(text, "3. STRINGS AND CORNERS", StringTable.strings(plan, tape));
         notes(
                 text,
-                "Strings run " + tape.format(plan.site().setback())
-                        + " inside the boundary and mark the outside face of the posts.",
-                "From and to the lot corner: level, along the side, to the middle of the post. Off the side: square to it,"
-                        + " to the same middle.");
+                stringPlace() + " They mark the outside face of the posts.",
+                "From and to the corner: level, along the side from where it begins and to where it ends, to the middle of"
+                        + " the post. Off side: square to it, to the same middle."
+                        + (plan.site().line().isPresent() ? " Sides are those of the line that was given." : ""));
+        if (plan.site().line().isEmpty()
+                && plan.site().fencedSides().stream()
+                        .anyMatch(
+                                side -> plan.site().lot().sides().get(side - 1).isCurved())) {
+            notes(
+                    text,
+                    "A curved side is followed in straight parts that stay on the lot; from and to the corner is along these"
+                            + " parts, so find their ends by the ties below.");
+        }
+        text.append("\n  To find them from the lot, swing two tapes from its corners until they meet:\n")
+                .append(TieTable.of(plan, strings, tape).toText("  "));
+        notes(
+                text,
+                "East and north: of the first lot corner, in feet; of the two places where the tapes meet they tell which."
+                        + " A side starts at the corner where its call begins. Tape level. The lot corners are the surveyor's marks: never take a fence or a hedge for one.");
         text.append("\n  Batter boards hold the strings beyond the corners:\n")
                 .append(StringTable.boards(strings, tape).toText("  "));
         notes(
@@ -207,6 +223,15 @@ public final class BuildSheet {
         }
     }
 
+    private String stringPlace() {
+        if (plan.posts().stream().anyMatch(Post::isSet)) {
+            return "Strings run beside the posts at the ends of each run, as they were set.";
+        }
+        return plan.site().line().isPresent()
+                ? "Strings run through the points of the line that was given, not at a distance from the boundary."
+                : "Strings run " + tape.format(plan.site().setback()) + " inside the boundary.";
+    }
+
     private void stakes(StringBuilder text) {
         section(text, "4. STAKES", StakeTable.of(stakes, tape));
         notes(
@@ -215,7 +240,8 @@ public final class BuildSheet {
                 "From start and from end: along the string, from where the strings cross or the string ends, to the middle of"
                         + " the post; the two together are the whole string. Level, or on ground for a tape that lies on it. Hook"
                         + " the tape once and mark all stakes; do not step off from stake to stake.",
-                "Off string: square to it and inside, to the middle of the post. Drop: plumb from the string to the ground;"
+                "Off string: square to it and inside, to the middle of the post. A distance below zero is that far beyond where"
+                        + " the strings cross. Drop: plumb from the string to the ground;"
                         + " the string is tied " + stringHeight()
                         + ". Cut or fill: what would bring the ground as far below the string as at its tie.");
     }
