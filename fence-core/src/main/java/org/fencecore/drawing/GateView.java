@@ -1,5 +1,6 @@
 package org.fencecore.drawing;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -67,7 +68,7 @@ public final class GateView {
             leaf.braces().forEach(brace -> brace(leaf, brace));
         }
         dimensions();
-        leaves.forEach(this::cutList);
+        notes();
         return drawing.build();
     }
 
@@ -214,14 +215,34 @@ public final class GateView {
         }
     }
 
-    private void cutList(GateLeaf leaf) {
+    /** What is the same on both leaves is told once. */
+    private void notes() {
+        List<String> first = notes(first());
+        List<String> last = notes(last());
+        for (int i = 0; i < first.size(); i++) {
+            if (!design.isPair()) {
+                drawing.note(first.get(i));
+            } else if (i < last.size() && first.get(i).equals(last.get(i))) {
+                drawing.note("Each leaf: " + first.get(i));
+            } else {
+                drawing.note(capitalised(side(first())) + " leaf: " + first.get(i));
+            }
+        }
+        for (int i = 0; i < last.size(); i++) {
+            if (i >= first.size() || !last.get(i).equals(first.get(i))) {
+                drawing.note(capitalised(side(last())) + " leaf: " + last.get(i));
+            }
+        }
+    }
+
+    private static List<String> notes(GateLeaf leaf) {
         List<FramePiece> pieces = leaf.pieces();
         if (pieces.isEmpty()) {
-            return;
+            return List.of();
         }
+        List<String> notes = new ArrayList<>();
         FramePiece first = pieces.get(0);
-        String which = design.isPair() ? capitalised(side(leaf)) + " leaf, of " : "Of ";
-        drawing.note(which + size(first.thickness(), first.width()) + ": "
+        notes.add("Of " + size(first.thickness(), first.width()) + ": "
                 + pieces.stream()
                         .map(piece -> piece.member() + " " + Notes.figure(piece.length()) + cuts(piece))
                         .collect(Collectors.joining(", "))
@@ -229,12 +250,13 @@ public final class GateView {
         Map<String, Integer> braces = new LinkedHashMap<>();
         leaf.braces().forEach(brace -> braces.merge(braceNote(brace), 1, Integer::sum));
         braces.forEach((note, number) ->
-                drawing.note(Notes.count(number, leaf.spec().braceKind().toString()) + note));
-        drawing.note(
+                notes.add(Notes.count(number, leaf.spec().braceKind().toString()) + note));
+        notes.add(
                 leaf.rake().isZero()
                         ? "Square when both diagonals are " + Notes.figure(leaf.diagonal()) + "."
                         : "True when the diagonal rising to the right is " + Notes.figure(leaf.risingDiagonal())
                                 + " and the other " + Notes.figure(leaf.fallingDiagonal()) + ".");
+        return notes;
     }
 
     private static String capitalised(String word) {

@@ -30,6 +30,8 @@ import org.fencecore.worksheet.Written;
  */
 final class GateText {
 
+    private static final Length EIGHTH = Length.ofInches(0.125);
+
     private final GateBay gate;
     private final FencePlan plan;
     private final TapeFormat tape;
@@ -124,19 +126,15 @@ final class GateText {
                 : "true when the diagonal rising to the right seen from outside reads "
                         + tape.format(leaf.risingDiagonal()) + " and the other " + tape.format(leaf.fallingDiagonal()));
         hung.dropFromDiagonals()
-                .ifPresent(drop -> say("diagonals 1/8 in apart put the latch " + sixteenths(drop.drop())
-                        + " out of level; the longer one from the bottom hinge lifts it"));
+                .ifPresent(drop -> say("diagonals " + tape.format(EIGHTH) + " apart put the latch edge about "
+                        + tape.format(drop.drop()) + " out of level, too low if the one from the top at the hinges is"
+                        + " the longer"));
         hung.dropFromSlip()
-                .ifPresent(drop -> say("1/8 in of slack at the ends of the brace drops the latch " + sixteenths(drop.drop())
-                        + ": fit it tight"));
+                .ifPresent(drop -> say(tape.format(EIGHTH) + " of slack at the ends of the brace drops the latch about "
+                        + tape.format(drop.drop()) + ": fit it tight"));
         if (hung.chamfer().isNeeded()) {
             say("plane a " + hung.chamfer() + " on the latch stile, on the edge away from the swing");
         }
-    }
-
-    /** Never nothing: what is less than a sixteenth is told as that. */
-    private String sixteenths(Length length) {
-        return Written.inches(length);
     }
 
     private void boards(HungLeaf hung) {
@@ -152,9 +150,8 @@ final class GateText {
         }
         HingeLoads loads = hung.loads().get();
         LeafWeight weight = loads.leafWeight();
-        say("weighs about " + Written.force(weight.total()) + " without hinges and latch: frame "
-                + Written.force(weight.frame()) + ", braces " + Written.force(weight.braces()) + ", boards "
-                + Written.force(weight.boards()));
+        say("weighs about " + pounds(weight.total()) + " without hinges and latch: frame " + pounds(weight.frame())
+                + ", braces " + pounds(weight.braces()) + ", boards " + pounds(weight.boards()));
         List<String> heights = loads.hinges().heightsOn(hung.leaf()).stream()
                 .map(tape::format)
                 .toList();
@@ -162,8 +159,13 @@ final class GateText {
                 + " above the lower edge of the frame at the hinges, each a "
                 + plan.style().gateHardware());
         Optional<Force> held = loads.hinges().screws().map(screws -> screws.ofHinge());
-        say("the top hinge is pulled by " + Written.force(loads.pullAtTop())
-                + held.map(force -> "; its screws are counted on for " + Written.force(force)).orElse(""));
+        say("the top hinge is pulled by " + pounds(loads.pullAtTop())
+                + held.map(force -> "; its screws are counted on for " + pounds(force)).orElse(""));
+    }
+
+    /** No scale weighs a gate closer than that. */
+    private static String pounds(Force force) {
+        return Math.round(force.poundsForce()) + " lbf";
     }
 
     private void swing(HungLeaf hung) {
@@ -217,7 +219,8 @@ final class GateText {
         String first = Written.saw(piece.firstCut());
         String other = Written.saw(piece.otherCut());
         String square = Written.saw(Angle.ZERO);
-        String ends = first.equals(square) && other.equals(square) ? "square" : first + " and " + other + " off square";
+        String slanted = first.equals(other) ? "both ends " + first : first + " and " + other;
+        String ends = first.equals(square) && other.equals(square) ? "square" : slanted + " off square";
         return piece.laps() == 0 ? ends : ends + ", " + piece.laps() + " half-laps";
     }
 }

@@ -39,8 +39,8 @@ final class Hardware {
         Length frameScrew = style.gate().memberWidth().plus(GRIP);
         int railEnds = 2 * railCount();
         int frameEnds = leaves().stream()
-                .mapToInt(hung -> 2
-                        * (rails(hung) + hung.leaf().braces().size() + hung.blocks().size()))
+                .mapToInt(hung -> 2 * (rails(hung) + hung.leaf().braces().size())
+                        + hung.blocks().size())
                 .sum();
         return List.of(
                 new MaterialLine(
@@ -57,7 +57,7 @@ final class Hardware {
                         "structural screw, " + Written.tape(frameScrew),
                         PER_END * frameEnds,
                         "pieces",
-                        "gate frames: " + PER_END + " at each of " + frameEnds + " ends of rails, braces and blocks" + COATED));
+                        "gate frames: " + PER_END + " at each of " + frameEnds + " ends of rails and braces, and of blocks at the stile" + COATED));
     }
 
     private int railCount() {

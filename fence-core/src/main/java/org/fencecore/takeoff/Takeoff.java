@@ -35,7 +35,7 @@ import org.fencecore.worksheet.Written;
  * <tr><td>screws or nails for boards</td><td>2 where a board crosses a rail, of the fence or of a gate; shorter than
  * board and rail are thick together</td><td>1</td></tr>
  * <tr><td>screws, rails to posts</td><td>2 at each end of a rail; they reach 2 in into the post</td><td>1</td></tr>
- * <tr><td>screws, gate frames</td><td>2 at each end of a rail, brace or block; they reach 2 in past the stile</td><td>1</td></tr>
+ * <tr><td>screws, gate frames</td><td>2 at each end of a rail or brace, and at the stile end of a block; they reach 2 in past the stile</td><td>1</td></tr>
  * <tr><td>coating of fasteners</td><td>hot-dip galvanized or stainless in treated wood</td><td>2</td></tr>
  * <tr><td>hinges</td><td>as many a leaf as the style says, or 2; 3 if its frame is over 5 ft high, or it is wider than is
  * reasonable; self-closing at a pool</td><td>1</td></tr>
