@@ -133,14 +133,20 @@ final class RuleCheck {
     private List<GatePart> gates(Run run) {
         List<GatePart> gates = new ArrayList<>();
         for (GateBay gate : run.gates()) {
-            Length lowest = run.ground()
-                    .between(gate.opening().start(), gate.opening().end())
-                    .lowest()
-                    .elevation();
-            Length bottom = clamp(gate.boardBottom().minus(lowest));
-            FencePart leaf = along(run, gate.opening())
-                    .bottom(bottom)
-                    .top(clamp(bottom.plus(style.rails().boardLength())))
+            Profile.Builder bottom = Profile.builder();
+            Profile.Builder top = Profile.builder();
+            Interval opening = gate.opening();
+            for (ProfilePoint ground :
+                    run.ground().between(opening.start(), opening.end()).points()) {
+                Length station = ground.station().minus(opening.start());
+                Length up =
+                        clamp(gate.bottomLine().elevationAt(ground.station()).minus(ground.elevation()));
+                bottom.point(station, up);
+                top.point(station, clamp(up.plus(style.rails().boardLength())));
+            }
+            FencePart leaf = along(run, opening)
+                    .bottom(bottom.build())
+                    .top(top.build())
                     .openness(openness)
                     .build();
             gates.add(GatePart.of(gate.name(), leaf)

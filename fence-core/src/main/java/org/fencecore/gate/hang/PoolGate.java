@@ -55,6 +55,34 @@ public final class PoolGate {
     }
 
     /**
+     * Returns a builder that starts from this gate, to change some of it.
+     *
+     * @return a builder with all that is said of this gate
+     */
+    public Builder toBuilder() {
+        return facts.copy();
+    }
+
+    /**
+     * Returns what the rule asks of such a gate, each in a sentence with its dimensions.
+     *
+     * @return the sentences, for whoever hangs the gate; unmodifiable
+     */
+    public List<String> requirements() {
+        String release = "release of the latch " + Written.tape(facts.release) + " above the ground";
+        String low = ": on the pool side, at least " + Written.tape(facts.leastUnderTop, Rounding.UP)
+                + " under the top of the gate, and no opening over "
+                + Written.tape(facts.largestOpening, Rounding.DOWN) + " within "
+                + Written.tape(facts.shieldRadius, Rounding.UP) + " of it, or a shield over them";
+        return List.of(
+                "opens away from the water",
+                "closes and latches by itself from any position, and takes a lock",
+                isReleaseHigh()
+                        ? release + ", no lower than " + Written.tape(facts.highRelease, Rounding.UP)
+                        : release + low);
+    }
+
+    /**
      * Tells whether the release is so high that nothing is asked of what surrounds it.
      *
      * @return true at or over the high release
