@@ -152,7 +152,8 @@ public final class FencePlan {
      *       {@code too-many-posts}, {@code too-short-for-rails}, {@code too-short-for-boards}, {@code too-many-boards};
      *   <li>blockers of gates: {@code gate-without-fence}, {@code gate-wider-than-run}, {@code gate-off-run},
      *       {@code gates-overlap}, {@code gate-leaves-no-post}, {@code gate-too-narrow};
-     *   <li>warnings: {@code over-the-boundary}, {@code holes-run-together}, {@code gate-gap};
+     *   <li>warnings: {@code over-the-boundary}, {@code gate-opens-over-boundary}, {@code holes-run-together},
+     *       {@code gate-gap};
      *   <li>of posts as set: blocker {@code set-post-misplaced}; warnings {@code post-out-of-line}, {@code bay-too-wide},
      *       {@code set-post-too-short}, {@code set-footing-shallow}; note {@code gate-remeasured};
      *   <li>notes: {@code ground-continued}, {@code gate-moved}, {@code gate-swing-unknown}.
