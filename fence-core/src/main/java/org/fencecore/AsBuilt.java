@@ -84,13 +84,13 @@ final class AsBuilt {
     }
 
     private List<LaidLine> move(List<LaidLine> planned) {
-        Map<Integer, Segment> postLines = new HashMap<>();
+        List<Segment> postLines = new ArrayList<>();
         Map<Integer, Integer> arriving = new HashMap<>();
         Map<Integer, Integer> leaving = new HashMap<>();
         for (int i = 0; i < planned.size(); i++) {
             LaidLine laid = planned.get(i);
             List<PostRow.Spot> spots = laid.row().spots();
-            postLines.put(i, Segment.of(centre(spots.get(0)), centre(spots.get(spots.size() - 1))));
+            postLines.add(Segment.of(centre(spots.get(0)), centre(spots.get(spots.size() - 1))));
             arriving.put(laid.line().endNode, i);
             leaving.put(laid.line().startNode, i);
         }
@@ -98,16 +98,19 @@ final class AsBuilt {
         for (int i = 0; i < planned.size(); i++) {
             FenceLine old = planned.get(i).line();
             Segment own = postLines.get(i);
-            Segment before = postLines.get(arriving.getOrDefault(old.startNode, -1));
-            Segment after = postLines.get(leaving.getOrDefault(old.endNode, -1));
+            Integer before = arriving.get(old.startNode);
+            Integer after = leaving.get(old.endNode);
             // A neighbour that could not be laid out leaves the corner as it was planned.
             Optional<Corner> start = old.start.map(corner -> Corner.of(
                     own.start(),
-                    before == null ? corner.arriving() : before.bearing(),
+                    before == null ? corner.arriving() : postLines.get(before).bearing(),
                     own.bearing(),
                     corner.inside()));
             Optional<Corner> end = old.end.map(corner -> Corner.of(
-                    own.end(), own.bearing(), after == null ? corner.leaving() : after.bearing(), corner.inside()));
+                    own.end(),
+                    own.bearing(),
+                    after == null ? corner.leaving() : postLines.get(after).bearing(),
+                    corner.inside()));
             if (Stream.of(start, end).flatMap(Optional::stream).anyMatch(FenceLine::isTooSharp)) {
                 findings.add(FenceLine.tooSharp(
                         old.name,

@@ -3,6 +3,7 @@ package org.fencecore;
 import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.Iterator;
 import java.util.List;
 import java.util.NoSuchElementException;
@@ -13,7 +14,6 @@ import java.util.Spliterator;
 import java.util.Spliterators;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.BoardPlacement;
-import org.jspecify.annotations.Nullable;
 
 /** Every board of a plan, worked out when asked for: only the layouts are held, not the boards. */
 final class BoardsView extends AbstractList<PlannedBoard> implements RandomAccess {
@@ -70,28 +70,34 @@ final class BoardsView extends AbstractList<PlannedBoard> implements RandomAcces
         private final List<String> places;
         private final List<List<BoardPlacement>> boards;
         private int layout;
-        private @Nullable Iterator<BoardPlacement> inLayout;
+        private Iterator<BoardPlacement> inLayout;
 
         Cursor(List<String> places, List<List<BoardPlacement>> boards) {
             this.places = places;
             this.boards = boards;
-            if (!boards.isEmpty()) {
-                inLayout = boards.get(0).iterator();
-            }
+            inLayout = boards.isEmpty()
+                    ? Collections.emptyIterator()
+                    : boards.get(0).iterator();
         }
 
         @Override
         public boolean hasNext() {
-            while (inLayout != null && !inLayout.hasNext()) {
-                layout++;
-                inLayout = layout < boards.size() ? boards.get(layout).iterator() : null;
+            return inLayout.hasNext() || goOn();
+        }
+
+        /** Goes on to the next layout, which has a board at least; apart, to keep what is done for each board small. */
+        private boolean goOn() {
+            if (layout + 1 >= boards.size()) {
+                return false;
             }
-            return inLayout != null;
+            layout++;
+            inLayout = boards.get(layout).iterator();
+            return true;
         }
 
         @Override
         public PlannedBoard next() {
-            if (!hasNext() || inLayout == null) {
+            if (!hasNext()) {
                 throw new NoSuchElementException("there are no more boards");
             }
             return new PlannedBoard(places.get(layout), inLayout.next());

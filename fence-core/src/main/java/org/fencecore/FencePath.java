@@ -196,6 +196,7 @@ final class FencePath {
                             .add(edge);
                 }
             }
+            tellCurves(bySide, findings);
             List<FenceLine> lines = new ArrayList<>();
             for (int side : site.fencedSides()) {
                 List<Edge> parts = bySide.getOrDefault(side, List.of()).stream()
@@ -218,6 +219,22 @@ final class FencePath {
                 }
             }
             return new FencePath(List.copyOf(lines));
+        }
+
+        private void tellCurves(Map<Integer, List<Edge>> bySide, List<Finding> findings) {
+            for (LotSide side : site.lot().sides()) {
+                List<Edge> parts = bySide.getOrDefault(side.number(), List.of());
+                if (side.isCurved() && !parts.isEmpty()) {
+                    Length longest =
+                            parts.stream().map(part -> part.postLine.length()).reduce(Length.ZERO, Length::max);
+                    findings.add(Finding.note(
+                                    "curve-in-parts",
+                                    "side " + side.number(),
+                                    "the curve is fenced in " + parts.size() + " straight parts of up to "
+                                            + Written.tape(longest) + ", a post where they meet")
+                            .withRemedy("for fewer posts, let the lot's facets stray further from the curve"));
+                }
+            }
         }
 
         private Optional<Corner> corner(@Nullable Edge arriving, @Nullable Edge leaving) {

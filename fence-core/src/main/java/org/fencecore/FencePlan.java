@@ -156,8 +156,8 @@ public final class FencePlan {
      *       {@code gate-rake-steep};
      *   <li>of posts as set: blocker {@code set-post-misplaced}; warnings {@code post-out-of-line}, {@code bay-too-wide},
      *       {@code set-post-too-short}, {@code set-footing-shallow}; note {@code gate-remeasured};
-     *   <li>notes: {@code ground-continued}, {@code gate-moved}, {@code gate-swing-unknown}, {@code gate-not-weighed},
-     *       {@code gate-latch-chamfer}.
+     *   <li>notes: {@code curve-in-parts}, {@code ground-continued}, {@code gate-moved}, {@code gate-swing-unknown},
+     *       {@code gate-not-weighed}, {@code gate-latch-chamfer}.
      * </ul>
      *
      * @return the findings, unmodifiable

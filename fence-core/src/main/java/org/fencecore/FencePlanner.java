@@ -24,7 +24,8 @@ import org.fencecore.worksheet.Written;
  *
  * <p>The strings are the lot's outline moved inside by the setback, with mitred corners; posts stand half their width
  * further in. Every fenced side is then planned in turn: gates where they were asked for, line posts evenly between the
- * fixed ones, rails racked to the ground, boards full at every corner, end and gate, and a footing for each post.
+ * fixed ones, rails along the ground or stepped by the style's treatment, boards full at every corner, end and gate, and
+ * a footing for each post.
  *
  * <p>Planning is a pure function: the same site and style give the same plan, on any thread. What does not work is told
  * by the plan's findings and never by an exception.
@@ -109,6 +110,7 @@ public final class FencePlanner {
             bays += run.stretches().stream().mapToInt(s -> s.bays().size()).sum();
             runs.add(run);
         }
+        findings.addAll(RuleCheck.of(site.rules(), style, runs));
         findings.sort(Comparator.comparing(Finding::severity).reversed());
         return new FencePlan(site, style, runs, posts, findings, set);
     }

@@ -88,9 +88,10 @@ final class GateHanging {
         GateLocation location = gate.location();
         String place = line.name + ", " + location.name();
         Slope rising = location.isRaked() ? rake(posts, place) : Slope.LEVEL;
-        GateDesign design = design(location, gate.opening().length())
-                .withRake(beginsLeft() ? rising : rising.negated());
-        design.findings().forEach(finding -> findings.add(offerTwo(design, finding).within(place)));
+        GateDesign design =
+                design(location, gate.opening().length()).withRake(beginsLeft() ? rising : rising.negated());
+        design.findings()
+                .forEach(finding -> findings.add(offerTwo(design, finding).within(place)));
         Profile bottoms = location.isRaked() ? raked(gate.opening(), posts, rising) : level(gate.opening());
         checkGap(bottoms, !rising.isZero(), place);
         List<HungLeaf> leaves = new ArrayList<>();
@@ -138,19 +139,19 @@ final class GateHanging {
         Length bottom = ground.between(opening.start(), opening.end())
                 .highest()
                 .elevation()
-                .plus(style.rack().clearance());
+                .plus(style.slope().clearance());
         return straight(opening, bottom, bottom);
     }
 
     /** From post to post like a bay of the fence beside it, and higher where the ground between would be too near. */
     private Profile raked(Interval opening, Interval posts, Slope rising) {
-        Length clearance = style.rack().clearance();
+        Length clearance = style.slope().clearance();
         Length first = ground.elevationAt(posts.start())
                 .plus(clearance)
                 .plus(rising.riseOver(opening.start().minus(posts.start())));
         Length last = first.plus(rising.riseOver(opening.length()));
         Clearance gap = ground.clearanceUnder(straight(opening, first, last));
-        Length raise = Length.max(Length.ZERO, style.rack().minimumClearance().minus(gap.min()));
+        Length raise = Length.max(Length.ZERO, style.slope().minimumClearance().minus(gap.min()));
         return straight(opening, first.plus(raise), last.plus(raise));
     }
 
@@ -163,7 +164,7 @@ final class GateHanging {
 
     private void checkGap(Profile bottoms, boolean raked, String place) {
         Length gap = ground.clearanceUnder(bottoms).max();
-        if (gap.compareTo(style.rack().maximumClearance()) > 0) {
+        if (gap.compareTo(style.slope().maximumClearance()) > 0) {
             findings.add(Finding.warning(
                             "gate-gap",
                             place,
@@ -171,7 +172,7 @@ final class GateHanging {
                                             ? "the leaf follows the posts over ground that dips"
                                             : "the leaf hangs level over ground that falls")
                                     + ", so the gap under it grows to " + Written.tape(gap) + ", over the maximum of "
-                                    + Written.tape(style.rack().maximumClearance()))
+                                    + Written.tape(style.slope().maximumClearance()))
                     .withRemedy((raked ? "" : "rake the gate, ")
                             + "level the ground under it, close the gap, or move it to flatter ground")
                     .withSource(Citation.COMMON_PRACTICE));
@@ -238,8 +239,8 @@ final class GateHanging {
 
     private Optional<GateSwing> swing(
             GateLeaf leaf, boolean hingesAtStart, GatePlacing.Placed gate, Profile bottoms, String place) {
-        Optional<GateSwing> swing = surface.flatMap(shots -> LeafSwing.of(
-                leaf, hingesAtStart, gate.location(), gate.opening(), bottoms, line, style, shots));
+        Optional<GateSwing> swing = surface.flatMap(shots ->
+                LeafSwing.of(leaf, hingesAtStart, gate.location(), gate.opening(), bottoms, line, style, shots));
         swing.ifPresent(clear -> tell(clear.findings(), place));
         if (surface.isPresent() && swing.isEmpty()) {
             findings.add(Finding.note(
@@ -277,10 +278,9 @@ final class GateHanging {
     private PoolGate atPool(
             PoolGate wanted, GateDesign design, GateLocation location, Profile bottoms, List<HungLeaf> leaves) {
         Length top = ground.clearanceUnder(bottoms).min().plus(style.rails().boardLength());
-        Length opening = design.isPair()
-                ? design.spec().centreGap()
-                : design.spec().latchGap();
-        boolean seeThrough = !style.pattern().isShadowbox();
+        Length opening =
+                design.isPair() ? design.spec().centreGap() : design.spec().latchGap();
+        boolean seeThrough = !style.pattern().isLapped();
         for (HungLeaf leaf : leaves) {
             Optional<Length> between =
                     leaf.boards().map(layout -> layout.row(Face.OUTSIDE).gap()).filter(gap -> seeThrough);

@@ -121,7 +121,7 @@ final class PostBook {
     List<Post> posts(List<Finding> findings) {
         List<Post> posts = new ArrayList<>(entries.size());
         entries.values().forEach(entry -> winds.meet(entry.held().keySet()));
-        Length least = style.rack()
+        Length least = style.slope()
                 .clearance()
                 .plus(Length.min(Length.ofFeet(1), style.rails().boardLength()));
         for (Entry entry : entries.values()) {
@@ -133,7 +133,7 @@ final class PostBook {
                                         + Written.tape(entry.exposed().abs()) + " above the top of what stands at it")
                         .withRemedy("check the shots beside it; if they are right, the ground must be cut first"));
                 entry.reach(entry.ground
-                        .plus(style.rack().clearance())
+                        .plus(style.slope().clearance())
                         .plus(style.rails().boardLength()));
             }
             SetPost standing = set.get(entry.number);

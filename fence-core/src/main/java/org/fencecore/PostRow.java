@@ -57,9 +57,12 @@ final class PostRow {
         }
 
         List<Finding> findings() {
-            // Of an end post that stands where it may not, the obstacle itself has more to say.
+            // Of an end post that stands where it may not, the obstacle itself has more to say; and a stretch of one
+            // bay is
+            // as long as it is.
             return spacing.map(PostSpacing::findings).orElse(List.of()).stream()
                     .filter(finding -> !finding.code().equals("end-post-forbidden"))
+                    .filter(finding -> last - first > 1 || !finding.code().equals("bay-short"))
                     .toList();
         }
     }

@@ -5,12 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import org.fencecore.gate.GateDesign;
-import org.fencecore.gate.HingeSide;
-import org.fencecore.gate.hang.GateSwing;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
-import org.fencecore.geometry.Side;
 import org.fencecore.geometry.Surface;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.PostSpacing;
@@ -22,7 +18,6 @@ import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Rounding;
 import org.fencecore.units.Slope;
-import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Written;
 
@@ -108,7 +103,7 @@ final class RunDraft {
 
     private void reachUsual(PostBook.Entry post) {
         post.reach(
-                post.ground().plus(style.rack().clearance()).plus(style.rails().boardLength()));
+                post.ground().plus(style.slope().clearance()).plus(style.rails().boardLength()));
     }
 
     private void fence(PostRow.Part part) {
@@ -134,12 +129,11 @@ final class RunDraft {
             posts.subList(first, part.last() + 1).forEach(this::reachUsual);
             return;
         }
-        SlopeFit slope = SlopeFit.rack(ground, at, style.rack());
+        SlopeFit slope = SlopeFit.of(ground, at, style.slope());
         tell(slope.findings(), name(part));
-        Profile bottom = slope.bottomLine();
         for (int post = 0; post < at.size(); post++) {
             posts.get(first + post)
-                    .reach(bottom.elevationAt(at.get(post))
+                    .reach(slope.bottomAt(at.get(post))
                             .plus(style.rails().boardLength())
                             .plus(style.postAboveBoards()));
         }
@@ -276,10 +270,10 @@ final class RunDraft {
             // The slope's own finding says so; there is no rail to cut for it.
             return List.of();
         }
-        List<RailMarks> from = RailHeights.of(style.rails(), draft.slope().bottomAbove(bay), slope.grade())
-                .rails();
-        List<RailMarks> to = RailHeights.of(style.rails(), draft.slope().bottomAbove(bay + 1), slope.grade())
-                .rails();
+        List<RailMarks> from =
+                RailHeights.of(style.rails(), slope.aboveStart(), slope.grade()).rails();
+        List<RailMarks> to =
+                RailHeights.of(style.rails(), slope.aboveEnd(), slope.grade()).rails();
         List<RailCut> rails = new ArrayList<>();
         for (int rail = 0; rail < from.size(); rail++) {
             rails.add(new RailCut(rail + 1, length, slope.endCut(), from.get(rail), to.get(rail)));

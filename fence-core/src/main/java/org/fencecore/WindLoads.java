@@ -98,7 +98,7 @@ final class WindLoads {
         Optional<Pressure> pressure = site.windPressure().or(() -> on(line).map(wind -> roundedUp(wind.average(part))));
         Length width = part.length().roundedTo(SPAN_STEP, Rounding.UP);
         return pressure.map(
-                        psf -> LateralLoad.ofPressure(psf, width, style.rack().clearance(), exposed))
+                        psf -> LateralLoad.ofPressure(psf, width, style.slope().clearance(), exposed))
                 .orElse(LateralLoad.NONE);
     }
 
@@ -112,7 +112,7 @@ final class WindLoads {
 
     private FenceFace face(FenceLine line) {
         Ends of = ends.getOrDefault(line, new Ends());
-        Length bottom = style.rack().clearance();
+        Length bottom = style.slope().clearance();
         return FenceFace.builder()
                 .length(line.postLine.length())
                 .bottom(bottom)

@@ -212,6 +212,11 @@ class FenceLinesTest {
         assertThat(plan.runs().get(0).name()).isEqualTo("side 1");
         assertThat(plan.runs().get(1).name()).isEqualTo("side 2, part 1");
         assertThat(plan.runs().get(10).name()).isEqualTo("side 2, part 10");
+        assertThat(plan.findings())
+                .filteredOn(finding -> finding.code().equals("curve-in-parts"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.message()).contains("10 straight parts"));
+        assertThat(plan.findings()).extracting(Finding::code).doesNotContain("bay-short");
         Point middle = at(25, 50);
         for (Run part : plan.runs().subList(1, 11)) {
             assertThat(part.posts()).hasSize(2).allMatch(post -> post.kind() == PostKind.CORNER);

@@ -113,7 +113,10 @@ class FencePlanWorksheetsTest {
                         place + "Boards, outside row",
                         outsideGap(leaf.boards().orElseThrow()));
                 HingeLoads loads = leaf.loads().orElseThrow();
-                take(results, place + "Weight of the gate leaf", loads.leafWeight().fromHingeEdge());
+                take(
+                        results,
+                        place + "Weight of the gate leaf",
+                        loads.leafWeight().fromHingeEdge());
                 take(results, place + "Gate hinges", loads.pullAtTop());
                 take(
                         results,

@@ -172,8 +172,16 @@ class FencePlannerProperties {
         FencePlan plan = FencePlanner.plan(yard.site(), USUAL);
         List<BoardPlacement> expected = new ArrayList<>();
         plan.stretches().forEach(stretch -> stretch.boards().ifPresent(layout -> expected.addAll(layout.boards())));
-        plan.gates().forEach(gate -> gate.leaves().get(0).boards().ifPresent(layout -> expected.addAll(layout.boards())));
+        plan.gates()
+                .forEach(gate -> gate.leaves().get(0).boards().ifPresent(layout -> expected.addAll(layout.boards())));
         assertThat(plan.boards()).extracting(PlannedBoard::placement).containsExactlyElementsOf(expected);
+        List<PlannedBoard> boards = plan.boards();
+        int index = 0;
+        for (PlannedBoard board : boards) {
+            assertThat(board).isEqualTo(boards.get(index));
+            index++;
+        }
+        assertThat(boards.stream().toList()).isEqualTo(List.copyOf(boards));
         assertThat(plan.boardCount()).isEqualTo(expected.size());
     }
 
@@ -183,13 +191,10 @@ class FencePlannerProperties {
         Length nanometre = Length.ofNanometres(1);
         for (Run run : plan.runs()) {
             for (Stretch stretch : run.stretches()) {
-                Profile bottom = stretch.slope().bottomLine();
-                assertThat(run.ground()
-                                .between(
-                                        bottom.extent().start(), bottom.extent().end())
-                                .clearanceUnder(bottom)
-                                .min())
-                        .isGreaterThanOrEqualTo(USUAL.rack().minimumClearance().minus(nanometre));
+                assertThat(stretch.bays())
+                        .allSatisfy(bay -> assertThat(bay.slope().clearance().min())
+                                .isGreaterThanOrEqualTo(
+                                        USUAL.slope().minimumClearance().minus(nanometre)));
             }
         }
     }

@@ -259,14 +259,16 @@ class FencePlannerTest {
 
         GateBay gate = plan.gates().get(0);
         // The opening's far edge is 27 ft along the side, where the ground is at 2.7 ft.
-        assertThat(gate.leaves().get(0).boardBottom()).isEqualTo(Length.ofFeet(2.7).plus(in(2)));
+        assertThat(gate.leaves().get(0).boardBottom())
+                .isEqualTo(Length.ofFeet(2.7).plus(in(2)));
         // From 23 to 27 ft the ground rises 4.8 in: under the near edge the gap is 6.8 in.
         assertThat(plan.findings())
                 .filteredOn(finding -> finding.code().equals("gate-gap"))
                 .singleElement()
                 .satisfies(finding -> assertThat(finding.message()).contains("6 13/16\""));
         // The lower post must reach as high as the leaf.
-        assertThat(gate.from().top()).isEqualTo(gate.leaves().get(0).boardBottom().plus(Length.ofFeet(6)));
+        assertThat(gate.from().top())
+                .isEqualTo(gate.leaves().get(0).boardBottom().plus(Length.ofFeet(6)));
     }
 
     @Test

@@ -68,9 +68,7 @@ class HungGatePlanTest {
         FencePlan plan = level(gate(96).twoLeaves(true).hinges(HingeSide.RIGHT));
         GateBay gate = plan.gates().get(0);
 
-        assertThat(gate.leaves())
-                .extracting(HungLeaf::name)
-                .containsExactly("gate left leaf", "gate right leaf");
+        assertThat(gate.leaves()).extracting(HungLeaf::name).containsExactly("gate left leaf", "gate right leaf");
         assertThat(gate.leaves())
                 .allSatisfy(leaf -> assertThat(leaf.leaf().width()).isEqualTo(Length.ofInches(47.25)));
         assertThat(gate.leaf()).isEqualTo(gate.leaves().get(1).leaf());
@@ -188,11 +186,11 @@ class HungGatePlanTest {
             double left = gate.leaves().get(0).boardBottom().inches();
             double right = gate.leaves().get(1).boardBottom().inches();
             assertThat(right - left).isCloseTo((rising ? 1 : -1) * 47.75 * 0.05, within(1e-6));
-            var before = plan.stretches().get(0).slope().bottomLine();
-            Length post = before.extent().end();
-            Length half = Length.ofInches(1.75);
+            Stretch before = plan.stretches().get(0);
+            Length post = plan.runs().get(0).station(before.to());
+            // From the middle of the post it is half a post, 1 3/4 in, to the opening.
             assertThat(gate.bottomLine().elevationAt(gate.opening().start()).inches())
-                    .isCloseTo(before.elevationAt(post).inches() + half.inches() * 0.05, within(1e-6));
+                    .isCloseTo(before.slope().bottomAt(post).inches() + 1.75 * 0.05, within(1e-6));
             assertThat(codes(plan)).doesNotContain("gate-gap", "gate-rake-steep");
         }
         assertThat(codes(onPlane(5, 0, gate(96).twoLeaves(true), Side.RIGHT))).contains("gate-gap");
@@ -216,8 +214,9 @@ class HungGatePlanTest {
                         .build(),
                 USUAL);
         GateBay gate = plan.gates().get(0);
-        Length least = plan.runs().get(0).ground().clearanceUnder(gate.bottomLine()).min();
-        assertThat(least).isEqualTo(USUAL.rack().minimumClearance());
+        Length least =
+                plan.runs().get(0).ground().clearanceUnder(gate.bottomLine()).min();
+        assertThat(least).isEqualTo(USUAL.slope().minimumClearance());
     }
 
     private static FencePlan onPlane(double alongPercent, double inPercent, GateLocation.Builder gate, Side outside) {
@@ -245,23 +244,26 @@ class HungGatePlanTest {
         FencePlan plan = onPlane(0, 6, gate(96).twoLeaves(true), Side.RIGHT);
         List<HungLeaf> leaves = plan.gates().get(0).leaves();
         // Open, the latch end is 47.25 + 1.75 in beyond the posts' middles: 2 - 49 x 0.06 = -0.94 in.
-        assertThat(leaves).allSatisfy(leaf -> assertThat(
-                        leaf.swing().orElseThrow().smallestClearance().inches())
-                .isCloseTo(-0.94, within(0.001)));
+        assertThat(leaves)
+                .allSatisfy(leaf -> assertThat(
+                                leaf.swing().orElseThrow().smallestClearance().inches())
+                        .isCloseTo(-0.94, within(0.001)));
         assertThat(plan.findings())
                 .filteredOn(finding -> finding.code().equals("gate-drags"))
                 .extracting(Finding::place)
                 .containsExactly("side 1, gate left leaf, gate swing", "side 1, gate right leaf, gate swing");
         String sheet = BuildSheet.of(plan, Takeoff.of(plan)).toText();
         assertThat(sheet.replaceAll("\\s+", " "))
-                .contains("swing: DRAGS, 15/16\" in the ground at 90 deg open, 3' 11 1/4\" from the hinge edge")
+                .contains("swing: DRAGS, 1\" in the ground at 90 deg open, 3' 11 1/4\" from the hinge edge")
                 .contains("opening the other way: clears the ground by")
                 .contains("cure: let it open the other way")
                 .contains("LEFT LEAF, hinges on post")
                 .contains("opens first, carries the latch")
                 .contains("held by the drop rod")
                 .contains("weighs about 102 lbf");
-        assertThat(PlanView.of(plan).shapes()).filteredOn(SwingArc.class::isInstance).hasSize(2);
+        assertThat(PlanView.of(plan).shapes())
+                .filteredOn(SwingArc.class::isInstance)
+                .hasSize(2);
         assertThat(GateView.of(plan.gates().get(0)).description()).contains("two leaves");
     }
 
@@ -320,8 +322,9 @@ class HungGatePlanTest {
         GateBay gate = plan.gates().get(0);
         Post to = gate.to();
         Point moved = to.centre().plus(plan.runs().get(0).postLine().bearing(), Length.ofInches(1));
-        GateBay built =
-                plan.withSetPosts(List.of(SetPost.of(to.number(), moved))).gates().get(0);
+        GateBay built = plan.withSetPosts(List.of(SetPost.of(to.number(), moved)))
+                .gates()
+                .get(0);
         assertThat(built.leaves())
                 .allSatisfy(leaf -> assertThat(leaf.leaf().width()).isEqualTo(Length.ofInches(47.75)));
     }

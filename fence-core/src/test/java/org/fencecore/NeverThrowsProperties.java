@@ -95,7 +95,11 @@ class NeverThrowsProperties {
                         .twoLeaves((wishes & 1) != 0)
                         .raked((wishes & 2) != 0)
                         .opensOutward((wishes & 4) != 0)
-                        .pool(PoolGate.builder().release(Length.ofInches(40 + wishes)).build(), (wishes & 8) != 0)
+                        .pool(
+                                PoolGate.builder()
+                                        .release(Length.ofInches(40 + wishes))
+                                        .build(),
+                                (wishes & 8) != 0)
                         .build())
                 .list()
                 .ofMaxSize(3)
@@ -240,7 +244,8 @@ class NeverThrowsProperties {
         FencePlan plan = FencePlanner.plan(
                 Site.on(Plans.rectangle(100, 100))
                         .fenceAlong(Polyline.of(points), outside)
-                        .ground(Plane.of(Point.ORIGIN, Length.ZERO, Slope.ofPercent(percent), Slope.ofPercent(percent / 7)))
+                        .ground(Plane.of(
+                                Point.ORIGIN, Length.ZERO, Slope.ofPercent(percent), Slope.ofPercent(percent / 7)))
                         .gate(GateLocation.named("gate")
                                 .onSide(1)
                                 .centredAt(Length.ofFeet(easts.get(0) / 3 + 8))

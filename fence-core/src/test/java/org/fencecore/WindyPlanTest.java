@@ -60,7 +60,7 @@ class WindyPlanTest {
         assertThat(second.footing().embedment()).isGreaterThan(middle.footing().embedment());
         // Cf 1.30 in the middle of a long fence, of 24.43 psf at 0.85 x 0.6; rounded up to 0.01 psf and 1/16 in.
         Length held = posts.get(2).centre().distanceTo(posts.get(1).centre());
-        double high = middle.exposed().minus(STYLE.rack().clearance()).feet();
+        double high = middle.exposed().minus(STYLE.slope().clearance()).feet();
         double cf = psf(middle, held.feet(), high) / (24.4303 * 0.85 * 0.6);
         // The fence starts a little above the ground, so that s / h is a little less than 1 and Cf a little more.
         assertThat(cf).isBetween(1.30, 1.36);
@@ -77,7 +77,7 @@ class WindyPlanTest {
                 .orElseThrow();
         Post before = posts.get(corner.number() - 2);
         Post after = posts.get(corner.number());
-        double high = corner.exposed().minus(STYLE.rack().clearance()).feet();
+        double high = corner.exposed().minus(STYLE.slope().clearance()).feet();
         double one = before.centre().distanceTo(corner.centre()).feet() / 2 * high * 15;
         double other = after.centre().distanceTo(corner.centre()).feet() / 2 * high * 15;
 

@@ -13,7 +13,6 @@ import org.fencecore.Run;
 import org.fencecore.Stretch;
 import org.fencecore.geometry.Clearance;
 import org.fencecore.geometry.Interval;
-import org.fencecore.geometry.Profile;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.Face;
 import org.fencecore.units.Length;
@@ -45,6 +44,10 @@ final class ElevationTable {
                 "depth of hole", posts(post -> Notes.TAPE.format(post.footing().holeDepth()))));
         rungs.add(row("gap under boards", gaps()));
         rungs.add(row("rise to the right", rises()));
+        List<Ladder.Cell> steps = steps();
+        if (!steps.isEmpty()) {
+            rungs.add(row("step to the right", steps));
+        }
         rungs.add(row(boardsHeading(), boarded(ElevationTable::boards)));
         if (layouts().map(ElevationTable::space).anyMatch(space -> !space.equals(NONE))) {
             rungs.add(row("space between, about", boarded((layout, count) -> space(layout))));
@@ -116,10 +119,29 @@ final class ElevationTable {
             Length rise = unrolled.turned()
                     ? bay.slope().rise().negated()
                     : bay.slope().rise();
-            String figure = Notes.TAPE.format(rise);
-            cells.add(cell(stations(bay), figure.startsWith("-") || figure.startsWith("0") ? figure : "+" + figure));
+            cells.add(cell(stations(bay), signed(rise)));
         }
         return cells;
+    }
+
+    /** The posts where the line of the board bottoms steps, up or down as one looks from left to right. */
+    private List<Ladder.Cell> steps() {
+        List<Ladder.Cell> cells = new ArrayList<>();
+        for (Stretch stretch : run.stretches()) {
+            for (int post = 1; post < stretch.bays().size(); post++) {
+                Length step = stretch.slope().step(post);
+                if (!step.isZero()) {
+                    Length at = stretch.bays().get(post).slope().start();
+                    cells.add(cell(Interval.of(at, at), signed(unrolled.turned() ? step.negated() : step)));
+                }
+            }
+        }
+        return cells;
+    }
+
+    private static String signed(Length rise) {
+        String figure = Notes.TAPE.format(rise);
+        return figure.startsWith("-") || figure.startsWith("0") ? figure : "+" + figure;
     }
 
     /** A figure for each stretch and leaf that has boards, from its layout and how many boards it takes. */

@@ -179,7 +179,8 @@ public final class ElevationView {
         }
         for (GateBay gate : run.gates()) {
             for (HungLeaf hung : gate.leaves()) {
-                LeafParts leaf = new LeafParts(hung, gate, unrolled, plan.style().rails().bottomRailAboveBottoms());
+                LeafParts leaf =
+                        new LeafParts(hung, gate, unrolled, plan.style().rails().bottomRailAboveBottoms());
                 if (oneByOne) {
                     leaf.boards(boardLength).forEach(drawing::add);
                 }

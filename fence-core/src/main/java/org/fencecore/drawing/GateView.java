@@ -127,7 +127,8 @@ public final class GateView {
 
     private void piece(GateLeaf leaf, FramePiece piece) {
         drawing.add(new Outline(Layer.GATE_FRAME, spots(leaf, piece.outline())));
-        Spot middle = spot(leaf, new ProfilePoint(piece.across().middle(), piece.up().middle()));
+        Spot middle =
+                spot(leaf, new ProfilePoint(piece.across().middle(), piece.up().middle()));
         Angle along = piece.member().isStile() ? Angle.RIGHT : angle(design.rake());
         drawing.add(Label.on(middle, piece.member() + " " + Notes.TAPE.format(piece.length()))
                 .withTurn(along));
@@ -163,8 +164,7 @@ public final class GateView {
     }
 
     private Spot spot(GateLeaf leaf, ProfilePoint point) {
-        return Spot.of(
-                left(leaf).plus(point.station()), risen(left(leaf)).plus(point.elevation()));
+        return Spot.of(left(leaf).plus(point.station()), risen(left(leaf)).plus(point.elevation()));
     }
 
     private static String degrees(Angle angle) {

@@ -30,6 +30,8 @@ public enum Layer {
     GATE_BRACE,
     /** The surface of the ground. */
     GROUND,
+    /** Buried lines, trees, walls and what else is in the way. */
+    OBSTACLES,
     /** The boundary of the lot. */
     BOUNDARY,
     /** The strings the posts are set to. */

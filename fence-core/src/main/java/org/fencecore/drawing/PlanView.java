@@ -79,6 +79,7 @@ public final class PlanView {
         Notes.blockers(plan.findings()).ifPresent(drawing::caution);
         Optional<Polygon> outline = plan.site().lot().outline();
         outline.ifPresent(this::boundary);
+        outline.ifPresent(lot -> ObstacleParts.of(lot, plan.site().obstacles()).forEach(drawing::add));
         plan.runs().forEach(this::run);
         posts();
         // Where there is room for one label only, the number of a post stays, then its gate's name.
@@ -87,7 +88,13 @@ public final class PlanView {
         plan.runs().forEach(this::stringLength);
         if (!plan.runs().isEmpty()) {
             drawing.key(Layer.STRINGS, "string, outside face of posts");
-            drawing.note("Strings run " + Notes.figure(plan.site().setback()) + " inside the boundary.");
+            drawing.note(
+                    plan.site().line().isPresent()
+                            ? "Strings run along the line that was given, not along the boundary."
+                            : "Strings run " + Notes.figure(plan.site().setback()) + " inside the boundary.");
+        }
+        if (!plan.site().obstacles().list().isEmpty()) {
+            drawing.key(Layer.OBSTACLES, "underground and in the way, as told");
         }
         if (!plan.gates().isEmpty()) {
             drawing.key(Layer.SWING, "gate leaf, open, and swing");
@@ -101,8 +108,13 @@ public final class PlanView {
 
     private String counts() {
         int gates = plan.gates().size();
-        return Notes.count(plan.runs().size(), "side") + " fenced, "
-                + Notes.count(plan.posts().size(), "post") + ", " + Notes.count(gates, "gate") + ".";
+        return Notes.count(
+                        (int) plan.runs().stream()
+                                .mapToInt(Run::side)
+                                .distinct()
+                                .count(),
+                        "side") + " fenced, " + Notes.count(plan.posts().size(), "post") + ", "
+                + Notes.count(gates, "gate") + ".";
     }
 
     private void boundary(Polygon outline) {

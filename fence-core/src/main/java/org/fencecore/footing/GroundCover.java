@@ -21,10 +21,10 @@ public enum GroundCover {
     /** Woods. */
     TREES(0.3);
 
-    private final Ratio factor;
+    private final double factor;
 
     GroundCover(double factor) {
-        this.factor = Ratio.of(factor);
+        this.factor = factor;
     }
 
     /**
@@ -33,6 +33,6 @@ public enum GroundCover {
      * @return n
      */
     public Ratio factor() {
-        return factor;
+        return Ratio.of(factor);
     }
 }

@@ -242,8 +242,8 @@ public final class BoardLayout {
     }
 
     /**
-     * Returns what is wrong with the layout: blockers for a gap out of its range and for a ripped board that is too
-     * narrow, and a warning for end boards that are ripped.
+     * Returns what is wrong with the layout: blockers {@code gap-out-of-range} for a gap out of its range and {@code
+     * board-too-narrow} for ripped boards, and a warning {@code end-board-ripped} for end boards that are ripped.
      *
      * @return all findings, empty if the pattern is kept
      */

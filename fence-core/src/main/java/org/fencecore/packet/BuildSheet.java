@@ -10,6 +10,8 @@ import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
 import org.fencecore.Run;
 import org.fencecore.Stretch;
+import org.fencecore.slope.SlopeSpec;
+import org.fencecore.slope.Treatment;
 import org.fencecore.stakeout.StakeSheet;
 import org.fencecore.stakeout.StringLayout;
 import org.fencecore.takeoff.MaterialLine;
@@ -103,7 +105,12 @@ public final class BuildSheet {
         text.append("  Fence: ")
                 .append(tape.format(fence))
                 .append(" on ")
-                .append(plural(plan.runs().size(), "side"))
+                .append(plural(
+                        (int) plan.runs().stream()
+                                .mapToInt(Run::side)
+                                .distinct()
+                                .count(),
+                        "side"))
                 .append(", ")
                 .append(plural(plan.posts().size(), "post"))
                 .append(", ")
@@ -278,9 +285,7 @@ public final class BuildSheet {
                 "Set each board to its mark in boards.csv: the level distance from that beginning to the edge of the board"
                         + " nearer to it. Carry marks down plumb; do not tape them along a sloping rail, and do not add gaps"
                         + " up.",
-                "A full board stands at every corner, end and gate. Board bottoms stand "
-                        + tape.format(plan.style().rack().clearance())
-                        + " above the ground at the posts unless the findings say otherwise.");
+                "A full board stands at every corner, end and gate. " + bottoms());
         if (plan.stretches().stream()
                 .anyMatch(stretch -> !stretch.boardsAtPosts().isEmpty())) {
             notes(
@@ -290,6 +295,16 @@ public final class BuildSheet {
                             + tape.format(BoardAtPost.SMALLEST_STRIP)
                             + ". Against a corner post that stands turned, scribe the strip to fit.");
         }
+    }
+
+    private String bottoms() {
+        SlopeSpec slope = plan.style().slope();
+        if (slope.treatment() == Treatment.RACKED) {
+            return "Board bottoms stand " + tape.format(slope.clearance())
+                    + " above the ground at the posts unless the findings say otherwise.";
+        }
+        return "The fence runs " + slope.treatment() + ": how high the boards of each bay stand at its posts is in its"
+                + " worksheet, and the gaps under them are in the elevations.";
     }
 
     private void gates(StringBuilder text) {
@@ -304,9 +319,7 @@ public final class BuildSheet {
                 text,
                 "Hang each frame between its posts, its face flush with theirs on the side it opens to, on hinges on that"
                         + " side. Check that the ground stays clear of the leaf through the whole swing"
-                        + (plan.site().surface().isPresent()
-                                ? "."
-                                : ": the plan takes it as level across the fence."),
+                        + (plan.site().surface().isPresent() ? "." : ": the plan takes it as level across the fence."),
                 "What hinges and screws are counted on for leaves out slamming, children who ride along, and the sideways"
                         + " load of the same screws. The weight of a leaf is counted in the footing of its hinge post.");
     }

@@ -90,7 +90,8 @@ final class GateText {
             BuildSheet.wrap(
                     text,
                     "  ",
-                    posts + ", hinges on " + gate.hingePost() + ", " + side(gate.leaf()) + " seen from outside, " + way);
+                    posts + ", hinges on " + gate.hingePost() + ", " + side(gate.leaf()) + " seen from outside, "
+                            + way);
             say(opening + "leaf " + tape.format(gate.leaf().width()) + " wide (gaps " + tape.format(spec.hingeGap())
                     + " at the hinges, " + tape.format(spec.latchGap()) + " at the latch), " + frame);
         }
@@ -121,10 +122,12 @@ final class GateText {
             say(brace.kind() + " from the " + brace.foot() + " up to the " + brace.head() + ", rising "
                     + Written.saw(brace.rise()));
         }
-        say(leaf.rake().isZero()
-                ? "square when both diagonals of the frame read " + tape.format(leaf.diagonal())
-                : "true when the diagonal rising to the right seen from outside reads "
-                        + tape.format(leaf.risingDiagonal()) + " and the other " + tape.format(leaf.fallingDiagonal()));
+        say(
+                leaf.rake().isZero()
+                        ? "square when both diagonals of the frame read " + tape.format(leaf.diagonal())
+                        : "true when the diagonal rising to the right seen from outside reads "
+                                + tape.format(leaf.risingDiagonal()) + " and the other "
+                                + tape.format(leaf.fallingDiagonal()));
         hung.dropFromDiagonals()
                 .ifPresent(drop -> say("diagonals " + tape.format(EIGHTH) + " apart put the latch edge about "
                         + tape.format(drop.drop()) + " out of level, too low if the one from the top at the hinges is"
@@ -152,15 +155,15 @@ final class GateText {
         LeafWeight weight = loads.leafWeight();
         say("weighs about " + pounds(weight.total()) + " without hinges and latch: frame " + pounds(weight.frame())
                 + ", braces " + pounds(weight.braces()) + ", boards " + pounds(weight.boards()));
-        List<String> heights = loads.hinges().heightsOn(hung.leaf()).stream()
-                .map(tape::format)
-                .toList();
+        List<String> heights =
+                loads.hinges().heightsOn(hung.leaf()).stream().map(tape::format).toList();
         say(loads.hinges().count() + " hinges, their middles " + Written.list(heights)
                 + " above the lower edge of the frame at the hinges, each a "
                 + plan.style().gateHardware());
         Optional<Force> held = loads.hinges().screws().map(screws -> screws.ofHinge());
         say("the top hinge is pulled by " + pounds(loads.pullAtTop())
-                + held.map(force -> "; its screws are counted on for " + pounds(force)).orElse(""));
+                + held.map(force -> "; its screws are counted on for " + pounds(force))
+                        .orElse(""));
     }
 
     /** No scale weighs a gate closer than that. */
@@ -187,14 +190,16 @@ final class GateText {
         String where = " at " + Written.saw(swing.atAngle()) + " open, " + tape.format(swing.fromHinge())
                 + " from the hinge edge";
         return least.isNegative()
-                ? "DRAGS, " + tape.format(least.abs().roundedTo(Length.ofInches(1).dividedBy(16), Rounding.UP))
+                ? "DRAGS, "
+                        + tape.format(least.abs().roundedTo(Length.ofInches(1).dividedBy(16), Rounding.UP))
                         + " in the ground" + where
                 : "clears the ground by " + tape.format(least) + where;
     }
 
     private void hang() {
         Profile bottoms = gate.bottomLine();
-        Length from = bottoms.elevationAt(gate.opening().start()).minus(gate.from().ground());
+        Length from =
+                bottoms.elevationAt(gate.opening().start()).minus(gate.from().ground());
         Length to = bottoms.elevationAt(gate.opening().end()).minus(gate.to().ground());
         String how = gate.design().rake().isZero()
                 ? "hang level: "

@@ -13,7 +13,7 @@ final class StakeTable {
 
     static TextTable of(StakeSheet sheet, TapeFormat tape) {
         TextTable table = TextTable.of(
-                "side",
+                "run",
                 "post",
                 "kind",
                 "from start",
@@ -28,7 +28,7 @@ final class StakeTable {
         TapeFormat heights = TapeFormat.decimalFeet(2);
         for (Stake stake : sheet.stakes()) {
             table.row(
-                    stake.run().side(),
+                    stake.run().name(),
                     stake.post().number(),
                     stake.post().kind().name().toLowerCase(Locale.ROOT),
                     tape.format(stake.fromStart()),

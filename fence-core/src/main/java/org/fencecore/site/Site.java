@@ -16,6 +16,7 @@ import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Side;
 import org.fencecore.geometry.Surface;
 import org.fencecore.obstacles.Obstacles;
+import org.fencecore.rules.LocalRules;
 import org.fencecore.survey.LotBoundary;
 import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
@@ -61,6 +62,7 @@ public final class Site {
     private final @Nullable Surface surface;
     private final List<GateLocation> gates;
     private final Obstacles obstacles;
+    private final LocalRules rules;
     private final SoilClass soil;
     private final boolean doubledBearing;
     private final @Nullable Length frostDepth;
@@ -69,7 +71,7 @@ public final class Site {
 
     private Site(Builder from) {
         lot = from.lot;
-        SortedSet<Integer> sides = new TreeSet<>(from.fencedSides);
+        TreeSet<Integer> sides = new TreeSet<>(from.fencedSides);
         if (from.line != null) {
             IntStream.rangeClosed(1, sideCount(from.lot, from.line)).forEach(sides::add);
         }
@@ -81,6 +83,7 @@ public final class Site {
         ground = Collections.unmodifiableMap(new TreeMap<>(from.ground));
         gates = List.copyOf(from.gates);
         obstacles = from.obstacles;
+        rules = from.rules;
         soil = from.soil;
         doubledBearing = from.doubledBearing;
         frostDepth = from.frostDepth;
@@ -215,6 +218,15 @@ public final class Site {
     }
 
     /**
+     * Returns the rules of the place.
+     *
+     * @return the rules that the fence is checked against; none when not said
+     */
+    public LocalRules rules() {
+        return rules;
+    }
+
+    /**
      * Returns the soil the posts stand in.
      *
      * @return the class of soil
@@ -271,6 +283,7 @@ public final class Site {
         private final Map<Integer, Profile> ground = new TreeMap<>();
         private final List<GateLocation> gates = new ArrayList<>();
         private Obstacles obstacles = Obstacles.none();
+        private LocalRules rules = LocalRules.none();
         private SoilClass soil = SoilClass.CLAY;
         private boolean doubledBearing;
         private @Nullable Length frostDepth;
@@ -381,6 +394,18 @@ public final class Site {
          */
         public Builder obstacles(Obstacles newObstacles) {
             obstacles = Objects.requireNonNull(newObstacles, "newObstacles");
+            return this;
+        }
+
+        /**
+         * Sets the rules of the place, as the local office states them; none when not said. The plan's findings tell where
+         * the fence breaks one. What the rules are, and whether a fence keeps them, is for the office to say.
+         *
+         * @param newRules the rules, their zones east and north of the first lot corner
+         * @return this builder
+         */
+        public Builder rules(LocalRules newRules) {
+            rules = Objects.requireNonNull(newRules, "newRules");
             return this;
         }
 

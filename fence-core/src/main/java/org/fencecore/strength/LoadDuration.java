@@ -21,11 +21,11 @@ public enum LoadDuration {
     /** A blow. */
     IMPACT(2.0, "impact");
 
-    private final Ratio factor;
+    private final double factor;
     private final String words;
 
     LoadDuration(double factor, String words) {
-        this.factor = Ratio.of(factor);
+        this.factor = factor;
         this.words = words;
     }
 
@@ -35,7 +35,7 @@ public enum LoadDuration {
      * @return CD
      */
     public Ratio factor() {
-        return factor;
+        return Ratio.of(factor);
     }
 
     /**

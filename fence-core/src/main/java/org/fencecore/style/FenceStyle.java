@@ -5,10 +5,10 @@ import org.fencecore.footing.FootingSpec;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.layout.PostSpacingSpec;
-import org.fencecore.slope.RackSpec;
 import org.fencecore.slope.RailHeights;
 import org.fencecore.slope.RailSpec;
 import org.fencecore.slope.SlopeFit;
+import org.fencecore.slope.SlopeSpec;
 import org.fencecore.units.Length;
 import org.jspecify.annotations.Nullable;
 
@@ -32,7 +32,7 @@ public final class FenceStyle {
 
     private final BoardPattern pattern;
     private final RailSpec rails;
-    private final RackSpec rack;
+    private final SlopeSpec slope;
     private final GateSpec gate;
     private final GateHardware gateHardware;
     private final Lumber boardLumber;
@@ -48,7 +48,7 @@ public final class FenceStyle {
     private FenceStyle(Builder from) {
         pattern = from.pattern;
         rails = from.rails;
-        rack = from.rack;
+        slope = from.slope;
         gate = from.gate;
         gateHardware = from.gateHardware;
         boardLumber = from.boardLumber;
@@ -92,10 +92,10 @@ public final class FenceStyle {
     /**
      * Returns how the fence meets the ground.
      *
-     * @return the clearances and the rack limit
+     * @return the treatment, its clearances and limits
      */
-    public RackSpec rack() {
-        return rack;
+    public SlopeSpec slope() {
+        return slope;
     }
 
     /**
@@ -227,7 +227,7 @@ public final class FenceStyle {
         private BoardPattern pattern =
                 BoardPattern.shadowbox(Length.ofInches(5.5)).withLap(Length.ofInches(1));
         private RailSpec rails = RailSpec.builder().build();
-        private RackSpec rack = RackSpec.builder().build();
+        private SlopeSpec slope = SlopeSpec.builder().build();
         private GateSpec gate = GateSpec.builder().build();
         private GateHardware gateHardware = GateHardware.builder().build();
         private Lumber boardLumber = Lumber.oneBySix();
@@ -266,13 +266,13 @@ public final class FenceStyle {
         }
 
         /**
-         * Sets how the fence meets the ground.
+         * Sets how the fence meets the ground; racked, 2 in up at the posts, if not set.
          *
-         * @param newRack the clearances and the rack limit
+         * @param newSlope the treatment, its clearances and limits
          * @return this builder
          */
-        public Builder rack(RackSpec newRack) {
-            rack = Objects.requireNonNull(newRack, "newRack");
+        public Builder slope(SlopeSpec newSlope) {
+            slope = Objects.requireNonNull(newSlope, "newSlope");
             return this;
         }
 

@@ -147,7 +147,8 @@ public final class GateHardware {
      */
     public HingeSpec hingesOn(GateLeaf leaf, GateWood wood) {
         Length rail = leaf.rake().lengthOver(leaf.spec().memberWidth());
-        Length wanted = hingeInset != null ? hingeInset : Length.max(rail, strapWidth).dividedBy(2);
+        Length wanted =
+                hingeInset != null ? hingeInset : Length.max(rail, strapWidth).dividedBy(2);
         Length inset = Length.min(wanted, leaf.frameHeight().portion(1, 4));
         return HingeSpec.evenly(hinges().orElse(leaf.usualHinges()), Length.max(inset, Length.ofNanometres(1)))
                 .withPinFromLeaf(pinOf(leaf.spec()))

@@ -57,7 +57,8 @@ final class Hardware {
                         "structural screw, " + Written.tape(frameScrew),
                         PER_END * frameEnds,
                         "pieces",
-                        "gate frames: " + PER_END + " at each of " + frameEnds + " ends of rails and braces, and of blocks at the stile" + COATED));
+                        "gate frames: " + PER_END + " at each of " + frameEnds
+                                + " ends of rails and braces, and of blocks at the stile" + COATED));
     }
 
     private int railCount() {
@@ -93,10 +94,10 @@ final class Hardware {
 
     List<MaterialLine> gates() {
         int hinges = leaves().stream().mapToInt(Hardware::hinges).sum();
-        int pairs =
-                (int) plan.gates().stream().filter(gate -> gate.design().isPair()).count();
-        int pools =
-                (int) plan.gates().stream().filter(gate -> gate.pool().isPresent()).count();
+        int pairs = (int)
+                plan.gates().stream().filter(gate -> gate.design().isPair()).count();
+        int pools = (int)
+                plan.gates().stream().filter(gate -> gate.pool().isPresent()).count();
         int hingesAtPools = plan.gates().stream()
                 .filter(gate -> gate.pool().isPresent())
                 .flatMap(gate -> gate.leaves().stream())
@@ -111,8 +112,7 @@ final class Hardware {
                 hinges - hingesAtPools,
                 "pieces",
                 howMany + "; each a " + style.gateHardware()));
-        lines.add(new MaterialLine(
-                "gate latch with its screws", plan.gates().size() - pools, "pieces", "1 a gate"));
+        lines.add(new MaterialLine("gate latch with its screws", plan.gates().size() - pools, "pieces", "1 a gate"));
         if (pools > 0) {
             lines.add(new MaterialLine(
                     "self-closing gate hinge with its screws", hingesAtPools, "pieces", howMany + ", at a pool"));

@@ -43,16 +43,6 @@ public enum AsceEdition {
     /** The greatest height of the table that is read here, in metres. */
     private static final double HIGHEST_OF_TABLE = 30 * 0.3048;
 
-    /** Power and gradient height in feet for exposures B, C and D. */
-    private static final double[][] UP_TO_2016 = {{7.0, 1200}, {9.5, 900}, {11.5, 700}};
-
-    private static final double[][] SINCE_2022 = {{7.5, 3280}, {9.8, 2460}, {11.5, 1935}};
-
-    /** Printed at 15, 20, 25 and 30 ft for exposures B, C and D; the entries at 20 and 25 ft are from memory. */
-    private static final double[][] PRINTED = {
-        {0.57, 0.62, 0.66, 0.70}, {0.85, 0.90, 0.94, 0.98}, {1.03, 1.08, 1.12, 1.16}
-    };
-
     private final String name;
 
     AsceEdition(String name) {
@@ -100,16 +90,15 @@ public enum AsceEdition {
     }
 
     double formulaKz(Exposure exposure, double metres) {
-        double[] terrain = (this == ASCE_7_22 ? SINCE_2022 : UP_TO_2016)[exposure.ordinal()];
-        double relative = Math.max(metres, LOWEST) / (terrain[1] * 0.3048);
-        return (this == ASCE_7_22 ? 2.41 : 2.01) * Math.pow(relative, 2 / terrain[0]);
+        boolean later = this == ASCE_7_22;
+        double relative = Math.max(metres, LOWEST) / exposure.gradientHeight(later);
+        return (later ? 2.41 : 2.01) * Math.pow(relative, 2 / exposure.power(later));
     }
 
     static double tableKz(Exposure exposure, double metres) {
-        double[] row = PRINTED[exposure.ordinal()];
         double step = (Math.min(Math.max(metres, LOWEST), HIGHEST_OF_TABLE) - LOWEST) / (5 * 0.3048);
         int below = Math.min((int) step, 2);
-        return row[below] + (step - below) * (row[below + 1] - row[below]);
+        return exposure.printed(below) + (step - below) * (exposure.printed(below + 1) - exposure.printed(below));
     }
 
     /** Tells whether the elevation of the ground counts. */

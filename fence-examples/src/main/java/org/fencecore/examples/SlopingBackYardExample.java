@@ -10,7 +10,7 @@ import org.fencecore.layout.BoardPattern;
 import org.fencecore.layout.PostSpacingSpec;
 import org.fencecore.site.GateLocation;
 import org.fencecore.site.Site;
-import org.fencecore.slope.RackSpec;
+import org.fencecore.slope.SlopeSpec;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.survey.Course;
 import org.fencecore.survey.LotBoundary;
@@ -74,7 +74,7 @@ public final class SlopingBackYardExample {
                         .maximum(Length.ofFeet(6))
                         .build())
                 .holeDiameter(Length.ofInches(12))
-                .rack(RackSpec.builder().maximumGrade(Slope.ofPercent(15)).build())
+                .slope(SlopeSpec.builder().maximumGrade(Slope.ofPercent(15)).build())
                 .build();
         return FencePlanner.plan(site, style);
     }

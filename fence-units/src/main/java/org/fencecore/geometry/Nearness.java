@@ -29,7 +29,7 @@ final class Nearness {
 
     Optional<Interval> near(Point point, Length distance) {
         Range range = new Range();
-        range.addCircle(along(point), off(point), distance.nanometres());
+        range.addCircle(along(point), off(point), (double) distance.nanometres());
         return range.onLine();
     }
 
