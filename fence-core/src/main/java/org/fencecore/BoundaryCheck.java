@@ -66,8 +66,9 @@ final class BoundaryCheck {
                             run + ", " + gate.name(),
                             "the leaf opens outwards and is " + Written.tape(width) + " wide, so that it reaches up to "
                                     + Written.tape(over, Rounding.UP) + " over the boundary")
-                    .withRemedy("let it open into the lot, or move the fence back by the width of the leaf there; over a"
-                            + " street or a walk the local office may not allow it")
+                    .withRemedy(
+                            "let it open into the lot, or move the fence back by the width of the leaf there; over a"
+                                    + " street or a walk the local office may not allow it")
                     .withSource(Citation.GEOMETRY));
         }
     }

@@ -280,7 +280,7 @@ final class GateHanging {
         Length top = ground.clearanceUnder(bottoms).min().plus(style.rails().boardLength());
         Length opening =
                 design.isPair() ? design.spec().centreGap() : design.spec().latchGap();
-        boolean seeThrough = !style.pattern().isShadowbox();
+        boolean seeThrough = !style.pattern().isLapped();
         for (HungLeaf leaf : leaves) {
             Optional<Length> between =
                     leaf.boards().map(layout -> layout.row(Face.OUTSIDE).gap()).filter(gap -> seeThrough);

@@ -186,11 +186,11 @@ class HungGatePlanTest {
             double left = gate.leaves().get(0).boardBottom().inches();
             double right = gate.leaves().get(1).boardBottom().inches();
             assertThat(right - left).isCloseTo((rising ? 1 : -1) * 47.75 * 0.05, within(1e-6));
-            var before = plan.stretches().get(0).slope();
-            Length post = before.bays().get(before.bays().size() - 1).end();
-            Length half = Length.ofInches(1.75);
+            Stretch before = plan.stretches().get(0);
+            Length post = plan.runs().get(0).station(before.to());
+            // From the middle of the post it is half a post, 1 3/4 in, to the opening.
             assertThat(gate.bottomLine().elevationAt(gate.opening().start()).inches())
-                    .isCloseTo(before.bottomAt(post).inches() + half.inches() * 0.05, within(1e-6));
+                    .isCloseTo(before.slope().bottomAt(post).inches() + 1.75 * 0.05, within(1e-6));
             assertThat(codes(plan)).doesNotContain("gate-gap", "gate-rake-steep");
         }
         assertThat(codes(onPlane(5, 0, gate(96).twoLeaves(true), Side.RIGHT))).contains("gate-gap");

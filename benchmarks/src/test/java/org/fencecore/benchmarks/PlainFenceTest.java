@@ -155,7 +155,8 @@ class PlainFenceTest {
         FencePlan plan = FencePlanner.plan(FenceJob.ofFeet(5000).site(), FenceJob.style());
         long gates = 0;
         for (GateBay gate : plan.gates()) {
-            for (BoardPlacement board : gate.leaves().get(0).boards().orElseThrow().boards()) {
+            for (BoardPlacement board :
+                    gate.leaves().get(0).boards().orElseThrow().boards()) {
                 gates += board.left().nanometres() + board.right().nanometres();
             }
         }

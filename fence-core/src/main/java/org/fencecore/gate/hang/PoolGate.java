@@ -64,6 +64,51 @@ public final class PoolGate {
     }
 
     /**
+     * Returns how high the release of the latch is.
+     *
+     * @return the height over the ground
+     */
+    public Length release() {
+        return facts.release;
+    }
+
+    /**
+     * Tells on which side the release is.
+     *
+     * @return true if on the pool side
+     */
+    public boolean isReleaseOnPoolSide() {
+        return facts.releaseOnPoolSide;
+    }
+
+    /**
+     * Tells whether it closes by itself.
+     *
+     * @return true if so
+     */
+    public boolean isSelfClosing() {
+        return facts.selfClosing;
+    }
+
+    /**
+     * Tells whether it latches by itself.
+     *
+     * @return true if so
+     */
+    public boolean isSelfLatching() {
+        return facts.selfLatching;
+    }
+
+    /**
+     * Returns the widest opening of gate and fence near the release.
+     *
+     * @return the opening, zero for none
+     */
+    public Length widestOpeningNearRelease() {
+        return facts.widestOpening;
+    }
+
+    /**
      * Returns what the rule asks of such a gate, each in a sentence with its dimensions.
      *
      * @return the sentences, for whoever hangs the gate; unmodifiable
