@@ -35,7 +35,7 @@ final class Hardware {
         Length through = style.boardLumber().thickness().plus(thinnest);
         Length railScrew = style.railLumber().thickness().plus(GRIP);
         Length frameScrew = style.gate().memberWidth().plus(GRIP);
-        int railEnds = 2 * railCount();
+        int railEnds = railsOnPosts();
         int frameEnds = plan.gates().stream()
                 .mapToInt(gate -> 2 * (rails(gate) + gate.leaf().braces().size()))
                 .sum();
@@ -49,7 +49,7 @@ final class Hardware {
                         "structural screw, " + Written.tape(railScrew),
                         PER_END * railEnds,
                         "pieces",
-                        "rails to posts: " + PER_END + " at each of " + railEnds + " rail ends" + COATED),
+                        "rails to posts: " + PER_END + " at each of " + railEnds + " rail ends and crossings" + COATED),
                 new MaterialLine(
                         "structural screw, " + Written.tape(frameScrew),
                         PER_END * frameEnds,
@@ -57,8 +57,12 @@ final class Hardware {
                         "gate frames: " + PER_END + " at each of " + frameEnds + " ends of rails and braces" + COATED));
     }
 
-    private int railCount() {
-        return plan.bays().stream().mapToInt(bay -> bay.rails().size()).sum();
+    /** Every piece is fixed at both ends, and to each post that it runs past. */
+    private int railsOnPosts() {
+        return plan.stretches().stream()
+                .flatMap(stretch -> stretch.railPieces().pieces().stream())
+                .mapToInt(piece -> piece.bays() + 1)
+                .sum();
     }
 
     private int boardCrossings() {
