@@ -5,7 +5,7 @@ import org.fencecore.slope.FittedBay;
 import org.fencecore.units.Length;
 
 /**
- * The fence between two neighbouring posts: how it meets the ground there, and its rails.
+ * The fence between two neighbouring posts: how it meets the ground there, and where its rails sit.
  */
 public final class Bay {
 
@@ -13,9 +13,9 @@ public final class Bay {
     private final Post from;
     private final Post to;
     private final FittedBay slope;
-    private final List<RailCut> rails;
+    private final List<BayRail> rails;
 
-    Bay(int number, Post from, Post to, FittedBay slope, List<RailCut> rails) {
+    Bay(int number, Post from, Post to, FittedBay slope, List<BayRail> rails) {
         this.number = number;
         this.from = from;
         this.to = to;
@@ -62,9 +62,9 @@ public final class Bay {
     /**
      * Returns the rails from the bottom up.
      *
-     * @return the rails from the bottom up
+     * @return the marks of each rail on the two posts; none where the bay is too steep for rails
      */
-    public List<RailCut> rails() {
+    public List<BayRail> rails() {
         return rails;
     }
 

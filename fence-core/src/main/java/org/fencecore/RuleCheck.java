@@ -39,7 +39,7 @@ final class RuleCheck {
         this.reach = style.postLumber()
                 .width()
                 .dividedBy(2)
-                .plus(style.railLumber().thickness())
+                .plus(style.boardsOffPosts())
                 .plus(style.boardLumber().thickness());
         Privacy privacy = Privacy.of(
                 style.pattern(),

@@ -13,12 +13,14 @@ import org.fencecore.layout.PostSpacing;
 import org.fencecore.slope.FittedBay;
 import org.fencecore.slope.RailHeights;
 import org.fencecore.slope.RailMarks;
+import org.fencecore.slope.RailPieces;
 import org.fencecore.slope.SlopeFit;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Rounding;
 import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Finding;
+import org.fencecore.worksheet.Severity;
 import org.fencecore.worksheet.Written;
 
 /**
@@ -48,8 +50,8 @@ final class RunDraft {
             int firstPost,
             Optional<PostSpacing> spacing,
             SlopeFit slope,
+            RailPieces railPieces,
             Interval boarded,
-            Interval railed,
             Optional<BoardLayout> boards) {}
 
     /** A gate and which post of this run it begins at. */
@@ -138,7 +140,19 @@ final class RunDraft {
                             .plus(style.postAboveBoards()));
         }
         Optional<BoardLayout> boards = fit(boarded.get().length(), name(part));
-        stretches.add(new StretchDraft(first, part.spacing(), slope, boarded.get(), railed.get(), boards));
+        RailPieces pieces = RailPieces.lay(
+                slope, style.rails(), railed.get(), style.postLumber().width());
+        tell(railFindings(pieces), name(part));
+        stretches.add(new StretchDraft(first, part.spacing(), slope, pieces, boarded.get(), boards));
+    }
+
+    /** Pieces longer than any that is sold are for the takeoff to tell, with all others of their kind. */
+    private List<Finding> railFindings(RailPieces pieces) {
+        List<Length> sold = style.railLumber().lengths();
+        boolean ownLimit = style.rails().longestStick().compareTo(sold.get(sold.size() - 1)) < 0;
+        return pieces.findings().stream()
+                .filter(finding -> ownLimit || finding.severity() != Severity.BLOCKER)
+                .toList();
     }
 
     /**
@@ -248,10 +262,16 @@ final class RunDraft {
                         own.get(draft.firstPost() + bay),
                         own.get(draft.firstPost() + bay + 1),
                         draft.slope().bays().get(bay),
-                        rails(draft, bay)));
+                        rails(draft.slope().bays().get(bay))));
             }
             built.add(new Stretch(
-                    bays, draft.spacing(), draft.slope(), draft.boarded(), draft.boards(), boardsAtPosts(draft, own)));
+                    bays,
+                    draft.spacing(),
+                    draft.slope(),
+                    draft.railPieces(),
+                    draft.boarded(),
+                    draft.boards(),
+                    boardsAtPosts(draft, own)));
         }
         List<GateBay> hung = gates.stream()
                 .map(draft -> draft.gate().between(own.get(draft.firstPost()), own.get(draft.firstPost() + 1)))
@@ -259,24 +279,18 @@ final class RunDraft {
         return new Run(line, ground, own, built, hung);
     }
 
-    /** Rails meet on the middle of line posts and run past the fixed posts at both ends of the stretch. */
-    private List<RailCut> rails(StretchDraft draft, int bay) {
-        FittedBay slope = draft.slope().bays().get(bay);
-        boolean lastBay = bay == draft.slope().bays().size() - 1;
-        Length start = bay == 0 ? draft.railed().start() : slope.start();
-        Length end = lastBay ? draft.railed().end() : slope.end();
-        Length length = slope.grade().lengthOver(end.minus(start));
+    private List<BayRail> rails(FittedBay slope) {
         if (slope.grade().abs().compareTo(SlopeFit.STEEPEST) > 0) {
-            // The slope's own finding says so; there is no rail to cut for it.
+            // The slope's own finding says so; there is no rail to set in it.
             return List.of();
         }
         List<RailMarks> from =
                 RailHeights.of(style.rails(), slope.aboveStart(), slope.grade()).rails();
         List<RailMarks> to =
                 RailHeights.of(style.rails(), slope.aboveEnd(), slope.grade()).rails();
-        List<RailCut> rails = new ArrayList<>();
+        List<BayRail> rails = new ArrayList<>();
         for (int rail = 0; rail < from.size(); rail++) {
-            rails.add(new RailCut(rail + 1, length, slope.endCut(), from.get(rail), to.get(rail)));
+            rails.add(new BayRail(rail + 1, from.get(rail), to.get(rail)));
         }
         return rails;
     }

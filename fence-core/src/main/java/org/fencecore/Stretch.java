@@ -7,14 +7,15 @@ import org.fencecore.geometry.Interval;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.PostSpacing;
 import org.fencecore.slope.RailHeights;
+import org.fencecore.slope.RailPieces;
 import org.fencecore.slope.SlopeFit;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Worksheet;
 
 /**
- * The fence between two fixed posts (corner, end or gate): its bays, and the boards that run unbroken past the line
- * posts.
+ * The fence between two fixed posts (corner, end or gate): its bays, the pieces of its rails, and the boards that run
+ * unbroken past the line posts.
  *
  * <p>The boards on the outside face begin and end full at the edges of {@link #boarded}; those of a shadowbox's inside
  * face stand behind the gaps and are ripped where they meet a post.
@@ -24,6 +25,7 @@ public final class Stretch {
     private final List<Bay> bays;
     private final Optional<PostSpacing> spacing;
     private final SlopeFit slope;
+    private final RailPieces railPieces;
     private final Interval boarded;
     private final Optional<BoardLayout> boards;
     private final List<BoardAtPost> boardsAtPosts;
@@ -32,12 +34,14 @@ public final class Stretch {
             List<Bay> bays,
             Optional<PostSpacing> spacing,
             SlopeFit slope,
+            RailPieces railPieces,
             Interval boarded,
             Optional<BoardLayout> boards,
             List<BoardAtPost> boardsAtPosts) {
         this.bays = List.copyOf(bays);
         this.spacing = spacing;
         this.slope = slope;
+        this.railPieces = railPieces;
         this.boarded = boarded;
         this.boards = boards;
         this.boardsAtPosts = List.copyOf(boardsAtPosts);
@@ -71,6 +75,18 @@ public final class Stretch {
     }
 
     /**
+     * Returns its posts, the fixed ones at both ends among them.
+     *
+     * @return the posts along the run, one more than bays; a piece of rail gives its posts by their places in this list
+     */
+    public List<Post> posts() {
+        List<Post> posts = new ArrayList<>();
+        bays.forEach(bay -> posts.add(bay.from()));
+        posts.add(to());
+        return List.copyOf(posts);
+    }
+
+    /**
      * Returns how its posts were spaced.
      *
      * @return the spacing, from the first post to the last; empty where the posts stand as they were set
@@ -86,6 +102,15 @@ public final class Stretch {
      */
     public SlopeFit slope() {
         return slope;
+    }
+
+    /**
+     * Returns its rails in the pieces they are cut in.
+     *
+     * @return the pieces, over one or more bays each, joined on posts
+     */
+    public RailPieces railPieces() {
+        return railPieces;
     }
 
     /**
@@ -153,6 +178,7 @@ public final class Stretch {
                         .within(bayPlace));
             }
         }
+        sheets.add(railPieces.worksheet().within(place));
         boards.ifPresent(layout -> sheets.add(layout.worksheet().within(place)));
         return sheets;
     }

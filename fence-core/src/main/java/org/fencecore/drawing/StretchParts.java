@@ -6,14 +6,14 @@ import java.util.List;
 import java.util.Set;
 import org.fencecore.Bay;
 import org.fencecore.BoardAtPost;
-import org.fencecore.RailCut;
 import org.fencecore.Stretch;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
 import org.fencecore.layout.BoardPlacement;
 import org.fencecore.slope.FittedBay;
+import org.fencecore.slope.RailMarks;
+import org.fencecore.slope.RailPiece;
 import org.fencecore.units.Length;
-import org.fencecore.units.Ratio;
 
 /** The rails and boards of one stretch in elevation. */
 final class StretchParts {
@@ -30,31 +30,28 @@ final class StretchParts {
         this.boardLength = boardLength;
     }
 
+    /** Every piece of a rail; where two of them meet on a post their edges show the joint. */
     List<Shape> rails() {
         List<Shape> shapes = new ArrayList<>();
-        List<Bay> bays = stretch.bays();
-        for (int bay = 0; bay < bays.size(); bay++) {
-            boolean last = bay == bays.size() - 1;
-            Length end = last ? stretch.boarded().end() : bays.get(bay).slope().end();
-            for (RailCut rail : bays.get(bay).rails()) {
-                shapes.add(rail(bays.get(bay), rail, end));
+        for (RailPiece piece : stretch.railPieces().pieces()) {
+            Bay first = stretch.bays().get(piece.fromPost());
+            if (!first.rails().isEmpty()) {
+                shapes.add(rail(
+                        piece, first.slope(), first.rails().get(piece.rail()).from()));
             }
         }
         return shapes;
     }
 
-    /** A rail reaches back from its end by its level length: past the first post of the stretch, if it is the first. */
-    private Shape rail(Bay bay, RailCut rail, Length end) {
-        FittedBay slope = bay.slope();
-        Length start = end.minus(rail.length().times(Ratio.of(rail.endCut().cos())));
-        Length bottom = ground.elevationAt(slope.start()).plus(rail.from().bottom());
-        Length depth = rail.from().top().minus(rail.from().bottom());
+    private Shape rail(RailPiece piece, FittedBay first, RailMarks marks) {
+        Length bottom = ground.elevationAt(first.start()).plus(marks.bottom());
+        Interval reach = piece.reach();
         return unrolled.leaning(
                 Layer.RAILS,
-                Interval.of(start, end),
-                bottom.plus(slope.grade().riseOver(start.minus(slope.start()))),
-                bottom.plus(slope.grade().riseOver(end.minus(slope.start()))),
-                depth);
+                reach,
+                bottom.plus(piece.grade().riseOver(reach.start().minus(first.start()))),
+                bottom.plus(piece.grade().riseOver(reach.end().minus(first.start()))),
+                marks.top().minus(marks.bottom()));
     }
 
     /** Every board; of an inside board that meets a post, the strips that are kept beside it. */

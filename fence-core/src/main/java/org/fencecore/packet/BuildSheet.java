@@ -11,6 +11,7 @@ import org.fencecore.GateBay;
 import org.fencecore.Post;
 import org.fencecore.Run;
 import org.fencecore.Stretch;
+import org.fencecore.slope.RailSpec;
 import org.fencecore.slope.SlopeSpec;
 import org.fencecore.slope.Treatment;
 import org.fencecore.stakeout.StakeSheet;
@@ -266,14 +267,25 @@ public final class BuildSheet {
     }
 
     private void rails(StringBuilder text) {
-        section(text, "6. RAILS", RailTable.of(plan, tape));
+        section(text, "6. RAILS", RailTable.marks(plan, tape));
+        notes(text, "Marks are the TOP of each rail above the ground at the post, plumb, from the bottom rail up.");
+        text.append("\n  Pieces, rails counted from the bottom:\n")
+                .append(RailTable.pieces(plan, tape).toText("  "));
+        RailSpec rails = plan.style().rails();
         notes(
                 text,
-                "Marks are the TOP of each rail above the ground at the post, plumb, from the bottom rail up.",
-                "Rails sit on the outside face of the posts and meet on the middle of line posts. Lengths are along the"
-                        + " slope; at a corner to the long point.",
-                "Cut both ends off square by the angle given, slanting the same way, so that they stand plumb; ends at a"
-                        + " corner are mitred as well (section 3).");
+                rails.isBetweenPosts()
+                        ? "Rails stand between the posts, flush with their outside faces. Measure each bay before cutting."
+                        : "Rails sit on the outside face of the posts and are joined on the middle of posts. Lengths are along"
+                                + " the slope; at a corner to the long point.",
+                "Cut both ends off square by the angle given, slanting the same way, so that they stand plumb"
+                        + (rails.isBetweenPosts()
+                                ? "."
+                                : "; ends at a corner are mitred as well (section 3). Where two pieces of different"
+                                        + " grade meet on a post, each keeps its own cut."));
+        if (rails.trim().isPositive()) {
+            notes(text, "Leave long: cut the piece so much longer, fix it, and trim it flush in place.");
+        }
     }
 
     private void boards(StringBuilder text) {

@@ -47,7 +47,8 @@ public final class FenceStyle {
 
     private FenceStyle(Builder from) {
         pattern = from.pattern;
-        rails = from.rails;
+        rails = from.rails.withSticksUpTo(
+                from.railLumber.lengths().get(from.railLumber.lengths().size() - 1));
         slope = from.slope;
         gate = from.gate;
         gateHardware = from.gateHardware;
@@ -81,9 +82,9 @@ public final class FenceStyle {
     }
 
     /**
-     * Returns where the rails sit on the boards, and how long the boards are.
+     * Returns where the rails sit on the boards, how long the boards are, and of what pieces rails are made.
      *
-     * @return the rails
+     * @return the rails, from sticks no longer than their lumber is sold in
      */
     public RailSpec rails() {
         return rails;
@@ -208,6 +209,15 @@ public final class FenceStyle {
      */
     public Length postCapWidth() {
         return postCapWidth;
+    }
+
+    /**
+     * Returns how far the backs of the boards stand off the outside faces of the posts.
+     *
+     * @return the thickness of the rails; zero where these stand between the posts
+     */
+    public Length boardsOffPosts() {
+        return rails.isBetweenPosts() ? Length.ZERO : railLumber.thickness();
     }
 
     /**

@@ -16,7 +16,7 @@ import org.fencecore.worksheet.Written;
  * How the ends of a piece are cut, and what that costs in lumber.
  *
  * @param words the cuts as the person at the saw is told
- * @param slant how much longer the piece is over all than along its edge
+ * @param slant how much longer the piece is over all than along its edge, what is left to trim included
  * @param sawing how much wider than its kerf the saw cuts, measured along the piece; 1 when square
  */
 record EndCuts(String words, Length slant, double sawing) {
@@ -81,6 +81,11 @@ record EndCuts(String words, Length slant, double sawing) {
                 "both ends " + (brace.ends() == BraceEnds.POINTS ? "pointed: " : "cut ") + cuts,
                 Length.ZERO,
                 Math.min(Math.hypot(1, steepest), MOST_SAWING));
+    }
+
+    /** Cut so much longer, and trimmed when the piece is up. */
+    EndCuts leftLong(Length more) {
+        return new EndCuts(words + ", " + Written.tape(more) + " left to trim", slant.plus(more), sawing);
     }
 
     EndCuts and(String work) {

@@ -4,7 +4,7 @@ package org.fencecore.takeoff;
 public enum PieceKind {
     /** A post, from its foot in the ground to its top. */
     POST("post"),
-    /** A rail between two posts of the fence. */
+    /** A piece of a rail of the fence, over one or more bays. */
     RAIL("rail"),
     /** A board of the fence or of a gate. */
     BOARD("board"),

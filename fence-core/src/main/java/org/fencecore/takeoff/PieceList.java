@@ -3,13 +3,11 @@ package org.fencecore.takeoff;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.fencecore.Bay;
 import org.fencecore.BoardAtPost;
 import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
 import org.fencecore.HungLeaf;
 import org.fencecore.Post;
-import org.fencecore.RailCut;
 import org.fencecore.Run;
 import org.fencecore.Stretch;
 import org.fencecore.gate.BraceKind;
@@ -18,6 +16,7 @@ import org.fencecore.gate.GateBrace;
 import org.fencecore.geometry.Corner;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.Face;
+import org.fencecore.slope.RailPiece;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.style.Lumber;
 import org.fencecore.units.Angle;
@@ -60,7 +59,7 @@ final class PieceList {
         long sticks = plan.posts().size();
         long boards = 0;
         for (Stretch stretch : plan.stretches()) {
-            sticks += (long) stretch.bays().size() * plan.style().rails().rails();
+            sticks += stretch.railPieces().pieces().size();
             boards += stretch.boardCount();
         }
         for (GateBay gate : plan.gates()) {
@@ -93,21 +92,24 @@ final class PieceList {
         Post first = run.posts().get(0);
         Post last = run.posts().get(run.posts().size() - 1);
         for (Stretch stretch : run.stretches()) {
-            for (Bay bay : stretch.bays()) {
+            List<Post> posts = stretch.posts();
+            for (RailPiece rail : stretch.railPieces().pieces()) {
+                Post from = posts.get(rail.fromPost());
+                Post to = posts.get(rail.toPost());
+                boolean onFace = !style.rails().isBetweenPosts();
                 Optional<EndCuts.Mitre> start =
-                        bay.from().number() == first.number() ? mitre(first, run.startCorner()) : Optional.empty();
+                        onFace && from.equals(first) ? mitre(first, run.startCorner()) : Optional.empty();
                 Optional<EndCuts.Mitre> end =
-                        bay.to().number() == last.number() ? mitre(last, run.endCorner()) : Optional.empty();
-                for (RailCut rail : bay.rails()) {
-                    pieces.add(new Piece(
-                            PieceKind.RAIL,
-                            bay + " rail " + rail.number(),
-                            1,
-                            style.railLumber(),
-                            rail.length(),
-                            style.railLumber().width(),
-                            EndCuts.plumb(rail.endCut(), style.railLumber().width(), start, end)));
-                }
+                        onFace && to.equals(last) ? mitre(last, run.endCorner()) : Optional.empty();
+                EndCuts ends = EndCuts.plumb(rail.endCut(), style.railLumber().width(), start, end);
+                pieces.add(new Piece(
+                        PieceKind.RAIL,
+                        from + " to " + to + " rail " + (rail.rail() + 1),
+                        1,
+                        style.railLumber(),
+                        rail.length(),
+                        style.railLumber().width(),
+                        rail.trim().isZero() ? ends : ends.leftLong(rail.trim())));
             }
         }
     }

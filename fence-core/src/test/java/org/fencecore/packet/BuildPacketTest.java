@@ -42,8 +42,9 @@ class BuildPacketTest {
         String sheet = BuildSheet.of(plan, Takeoff.of(plan)).toText();
         assertThat(sheet)
                 .contains("48' 8 1/2\" on 1 side, 8 posts, 7 bays, 0 gates, 131 boards")
-                .containsPattern(
-                        "1 +1-2 +6' 11 1/2\" +0\" +0 % +3 +7' 1 1/4\" +0 deg +9 1/2\" \\| 3' 3 3/4\" \\| 5' 10\"")
+                .containsPattern("1 +1-2 +6' 11 1/2\" +0\" +0 % +3 +9 1/2\" \\| 3' 3 3/4\" \\| 5' 10\"")
+                .containsPattern("1-2 +1 +1 +7' 1 1/4\" +0 deg")
+                .containsPattern("1-3 +2 +2, 3 +14' 0 3/4\" +0 deg")
                 .containsPattern("post 1 to post 8 +1 3/4\" before +49' 0\" +66 +3 7/16\" +none +65");
     }
 
@@ -97,6 +98,7 @@ class BuildPacketTest {
                         "stakes.csv",
                         "posts.csv",
                         "rails.csv",
+                        "rail-pieces.csv",
                         "boards.csv",
                         "to-buy.csv",
                         "plan.svg",
