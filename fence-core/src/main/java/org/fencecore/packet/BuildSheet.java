@@ -3,6 +3,7 @@ package org.fencecore.packet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fencecore.BoardAtPost;
@@ -20,6 +21,7 @@ import org.fencecore.units.Length;
 import org.fencecore.units.tape.TapeFormat;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Severity;
+import org.fencecore.worksheet.Written;
 
 /**
  * The sheet a crew of two builds from, as plain text: what to watch for, strings, stakes, holes, rails, boards, gates
@@ -32,11 +34,13 @@ public final class BuildSheet {
     private final FencePlan plan;
     private final Takeoff takeoff;
     private final TapeFormat tape;
+    private final Optional<String> job;
     private final StringLayout strings;
     private final StakeSheet stakes;
 
-    private BuildSheet(FencePlan plan, Takeoff takeoff, TapeFormat tape) {
+    private BuildSheet(FencePlan plan, Takeoff takeoff, TapeFormat tape, Optional<String> job) {
         this.plan = plan;
+        this.job = job;
         strings = StringLayout.of(plan);
         stakes = StakeSheet.of(plan);
         this.takeoff = takeoff;
@@ -54,7 +58,8 @@ public final class BuildSheet {
         return new BuildSheet(
                 Objects.requireNonNull(plan, "plan"),
                 Objects.requireNonNull(takeoff, "takeoff"),
-                TapeFormat.feetAndInches(16));
+                TapeFormat.feetAndInches(16),
+                Optional.empty());
     }
 
     /**
@@ -64,7 +69,17 @@ public final class BuildSheet {
      * @return the sheet
      */
     public BuildSheet withTape(TapeFormat newTape) {
-        return new BuildSheet(plan, takeoff, Objects.requireNonNull(newTape, "newTape"));
+        return new BuildSheet(plan, takeoff, Objects.requireNonNull(newTape, "newTape"), job);
+    }
+
+    /**
+     * Returns this sheet with the name of the job on top.
+     *
+     * @param name whose fence it is, in any script; what no file may hold is replaced
+     * @return the sheet
+     */
+    public BuildSheet withJob(String name) {
+        return new BuildSheet(plan, takeoff, tape, Optional.of(Written.printable(name)));
     }
 
     /**
@@ -73,7 +88,12 @@ public final class BuildSheet {
      * @return the text, lines ended by a line feed
      */
     public String toText() {
-        StringBuilder text = new StringBuilder();
+        return contents().toText();
+    }
+
+    /** Everything on the sheet, for other ways to write it. */
+    SheetText contents() {
+        SheetText text = new SheetText();
         summary(text);
         cautions(text);
         findings(text);
@@ -86,47 +106,34 @@ public final class BuildSheet {
             gates(text);
             shopping(text);
         }
-        return text.toString();
+        return text;
     }
 
     private Length half() {
         return plan.style().postLumber().width().dividedBy(2);
     }
 
-    private void summary(StringBuilder text) {
+    private void summary(SheetText text) {
         Length fence = plan.runs().stream().map(Run::length).reduce(Length.ZERO, Length::plus);
-        text.append("BUILD SHEET\n\n");
-        text.append("  Lot: ").append(plan.site().lot().courses().size()).append(" sides, ");
-        plan.site()
-                .lot()
-                .area()
-                .ifPresent(area -> text.append(Math.round(area.squareFeet())).append(" sq ft, "));
-        text.append(plan.site().lot().closure()).append('\n');
-        text.append("  Fence: ")
-                .append(tape.format(fence))
-                .append(" on ")
-                .append(plural(
-                        (int) plan.runs().stream()
-                                .mapToInt(Run::side)
-                                .distinct()
-                                .count(),
-                        "side"))
-                .append(", ")
-                .append(plural(plan.posts().size(), "post"))
-                .append(", ")
-                .append(plural(plan.bays().size(), "bay"))
-                .append(", ")
-                .append(plural(plan.gates().size(), "gate"))
-                .append(", ")
-                .append(plural(plan.boardCount(), "board"))
-                .append('\n');
-        text.append("  Pattern: ")
-                .append(plan.style().pattern())
-                .append("; boards ")
-                .append(tape.format(plan.style().rails().boardLength()))
-                .append(" long\n");
+        job.ifPresent(name -> text.fact("Job: " + name));
+        text.fact("Lot: "
+                + plan.site().lot().courses().size() + " sides"
+                + ", "
+                + plan.site()
+                        .lot()
+                        .area()
+                        .map(area -> Math.round(area.squareFeet()) + " sq ft, ")
+                        .orElse("")
+                + plan.site().lot().closure());
+        long sides = plan.runs().stream().mapToInt(Run::side).distinct().count();
+        text.fact("Fence: " + tape.format(fence) + " on " + plural((int) sides, "side") + ", "
+                + plural(plan.posts().size(), "post") + ", "
+                + plural(plan.bays().size(), "bay") + ", "
+                + plural(plan.gates().size(), "gate") + ", " + plural(plan.boardCount(), "board"));
+        text.fact("Pattern: " + plan.style().pattern() + "; boards "
+                + tape.format(plan.style().rails().boardLength()) + " long");
         if (allFindings().stream().anyMatch(finding -> finding.severity() == Severity.BLOCKER)) {
-            text.append("\n  *** THIS FENCE CANNOT BE BUILT AS DESCRIBED: see the findings marked BLOCKER. ***\n");
+            text.notice("THIS FENCE CANNOT BE BUILT AS DESCRIBED: see the findings marked BLOCKER.");
         }
     }
 
@@ -134,27 +141,18 @@ public final class BuildSheet {
         return count + " " + noun + (count == 1 ? "" : "s");
     }
 
-    private static void cautions(StringBuilder text) {
-        text.append("\n1. BEFORE ANYTHING ELSE\n");
-        for (String caution : Cautions.all()) {
-            wrap(text, "  - ", caution);
-        }
+    private static void cautions(SheetText text) {
+        text.heading("1. BEFORE ANYTHING ELSE");
+        Cautions.all().forEach(text::item);
     }
 
-    private void findings(StringBuilder text) {
-        text.append("\n2. FINDINGS\n");
+    private void findings(SheetText text) {
+        text.heading("2. FINDINGS");
         List<Finding> findings = allFindings();
         if (findings.isEmpty()) {
-            text.append("  none\n");
+            text.fact("none");
         }
-        for (Finding finding : findings) {
-            String remedy = finding.remedy().isEmpty() ? "" : " What to do: " + finding.remedy() + ".";
-            String source = finding.source().map(cited -> " [" + cited + "]").orElse("");
-            wrap(
-                    text,
-                    "  " + finding.severity() + "  ",
-                    finding.place() + ": " + finding.message() + "." + remedy + source);
-        }
+        findings.forEach(text::finding);
     }
 
     /** What the plan, its strings and stakes and the takeoff found, most serious first. */
@@ -165,7 +163,7 @@ public final class BuildSheet {
                 .toList();
     }
 
-    private void strings(StringBuilder text) {
+    private void strings(SheetText text) {
         section(text, "3. STRINGS AND CORNERS", StringTable.strings(plan, tape));
         notes(
                 text,
@@ -173,8 +171,7 @@ public final class BuildSheet {
                         + " inside the boundary and mark the outside face of the posts.",
                 "From and to the lot corner: level, along the side, to the middle of the post. Off the side: square to it,"
                         + " to the same middle.");
-        text.append("\n  Batter boards hold the strings beyond the corners:\n")
-                .append(StringTable.boards(strings, tape).toText("  "));
+        text.table("Batter boards hold the strings beyond the corners:", StringTable.boards(strings, tape));
         notes(
                 text,
                 "Where: beyond the start or the end of a side, "
@@ -186,9 +183,9 @@ public final class BuildSheet {
                         + " house, a tree or a wall is in the way was not known here.");
         TextTable corners = StringTable.corners(strings, tape);
         if (!corners.isEmpty()) {
-            text.append(
-                            "\n  To prove a corner, mark both strings from where they cross and measure between the marks:\n")
-                    .append(corners.toText("  "));
+            text.table(
+                    "To prove a corner, mark both strings from where they cross and measure between the marks:",
+                    corners);
             notes(
                     text,
                     "First string: that of the side named first. Tape everything level. Move the string, never the mark,"
@@ -202,12 +199,12 @@ public final class BuildSheet {
         }
         TextTable diagonals = StringTable.diagonals(strings, tape);
         if (!diagonals.isEmpty()) {
-            text.append("\n  To prove them all, measure from where strings cross, or end, to where strings cross:\n")
-                    .append(diagonals.toText("  "));
+            text.table(
+                    "To prove them all, measure from where strings cross, or end, to where strings cross:", diagonals);
         }
     }
 
-    private void stakes(StringBuilder text) {
+    private void stakes(SheetText text) {
         section(text, "4. STAKES", StakeTable.of(stakes, tape));
         notes(
                 text,
@@ -227,7 +224,7 @@ public final class BuildSheet {
                 : above + " over the ground at both ends";
     }
 
-    private void posts(StringBuilder text) {
+    private void posts(SheetText text) {
         section(text, "5. POSTS AND HOLES", PostTable.of(plan, tape));
         notes(
                 text,
@@ -239,7 +236,7 @@ public final class BuildSheet {
                         + " it.");
     }
 
-    private void rails(StringBuilder text) {
+    private void rails(SheetText text) {
         section(text, "6. RAILS", RailTable.of(plan, tape));
         notes(
                 text,
@@ -250,7 +247,7 @@ public final class BuildSheet {
                         + " corner are mitred as well (section 3).");
     }
 
-    private void boards(StringBuilder text) {
+    private void boards(SheetText text) {
         TextTable table = TextTable.of(
                 "stretch",
                 "begins",
@@ -307,13 +304,13 @@ public final class BuildSheet {
                 + " worksheet, and the gaps under them are in the elevations.";
     }
 
-    private void gates(StringBuilder text) {
+    private void gates(SheetText text) {
         if (plan.gates().isEmpty()) {
             return;
         }
-        text.append("\n8. GATES\n");
+        text.heading("8. GATES");
         for (GateBay gate : plan.gates()) {
-            text.append(GateText.of(gate, plan, tape));
+            text.plain(GateText.of(gate, plan, tape));
         }
         notes(
                 text,
@@ -324,7 +321,7 @@ public final class BuildSheet {
                         + " neighbours.");
     }
 
-    private void shopping(StringBuilder text) {
+    private void shopping(SheetText text) {
         section(text, "9. TO BUY", materials(takeoff));
         section(text, "10. CUT LIST", CutTable.of(takeoff, tape));
         notes(
@@ -341,18 +338,20 @@ public final class BuildSheet {
         return table;
     }
 
-    private static void section(StringBuilder text, String title, TextTable table) {
-        text.append('\n').append(title).append('\n').append(table.toText("  "));
+    private static void section(SheetText text, String title, TextTable table) {
+        text.heading(title);
+        text.table(table);
     }
 
     /** Sentences under a table, each starting a line. */
-    private static void notes(StringBuilder text, String... sentences) {
+    private static void notes(SheetText text, String... sentences) {
         for (String sentence : sentences) {
-            wrap(text, "  ", sentence);
+            text.sentence(sentence);
         }
     }
 
-    private static void wrap(StringBuilder text, String bullet, String paragraph) {
+    /** Writes a paragraph in lines of readable length, the first after a bullet and the others under its text. */
+    static void wrap(StringBuilder text, String bullet, String paragraph) {
         int width = 110;
         String indent = " ".repeat(bullet.length());
         StringBuilder line = new StringBuilder(bullet);
