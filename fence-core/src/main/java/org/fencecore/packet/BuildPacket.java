@@ -116,9 +116,13 @@ public final class BuildPacket {
         Drawings drawings = new Drawings(plan, job);
         List<Drawing> pictures = new ArrayList<>(List.of(drawings.plan()));
         plan.runs().forEach(run -> pictures.addAll(drawings.elevation(run)));
-        page.draw("findings", pictures);
+        page.drawAfter("findings", pictures);
         if (!plan.runs().isEmpty()) {
-            page.draw("boards", drawings.boardMarks())
+            page.draw(
+                            "boards",
+                            drawings.boardMarks().values().stream()
+                                    .flatMap(List::stream)
+                                    .toList())
                     .fold("boards", BoardTable.of(plan, tape))
                     .draw("gates", drawings.gates());
         }
@@ -171,7 +175,9 @@ public final class BuildPacket {
             put(files, fileName(run), drawings.elevation(run));
             files.put(fileName(run) + ".dxf", Dxf.write(drawings.wholeElevation(run), paper));
         }
-        put(files, "board-marks", drawings.boardMarks());
+        drawings.boardMarks()
+                .forEach((stretch, sheets) ->
+                        put(files, "board-marks-" + stretch.toString().replace(' ', '-'), sheets));
         int number = 0;
         for (Drawing gate : drawings.gates()) {
             number++;

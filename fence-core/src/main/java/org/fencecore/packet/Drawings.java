@@ -1,7 +1,9 @@
 package org.fencecore.packet;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
@@ -43,15 +45,15 @@ final class Drawings {
         return named(ElevationView.of(plan, run));
     }
 
-    /** The story poles of all stretches. */
-    List<Drawing> boardMarks() {
-        List<Drawing> sheets = new ArrayList<>();
+    /** The story pole of each stretch that has boards, over as many sheets as it takes. */
+    Map<Stretch, List<Drawing>> boardMarks() {
+        Map<Stretch, List<Drawing>> poles = new LinkedHashMap<>();
         for (Run run : plan.runs()) {
             for (Stretch stretch : run.stretches()) {
-                sheets.addAll(BoardMarksView.sheets(plan, run, stretch));
+                poles.put(stretch, named(BoardMarksView.sheets(plan, run, stretch)));
             }
         }
-        return named(sheets);
+        return poles;
     }
 
     List<Drawing> gates() {

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.fencecore.drawing.Drawing;
 import org.fencecore.drawing.Paper;
 import org.fencecore.drawing.Svg;
@@ -27,6 +28,7 @@ final class PacketPage {
     private final SheetText text;
     private final Paper paper;
     private final Map<String, List<Drawing>> drawings = new LinkedHashMap<>();
+    private final Map<String, List<Drawing>> sectionsOfDrawings = new LinkedHashMap<>();
     private final Map<String, TextTable> folded = new LinkedHashMap<>();
     private final List<Worksheet> worksheets;
     private final Markup page = new Markup();
@@ -36,6 +38,12 @@ final class PacketPage {
         this.text = text;
         this.paper = paper;
         this.worksheets = worksheets;
+    }
+
+    /** Puts drawings into a section of their own after another. */
+    PacketPage drawAfter(String section, List<Drawing> its) {
+        sectionsOfDrawings.put(section, its);
+        return this;
     }
 
     /** Puts drawings at the end of a section, which is named as in its address on the page. */
@@ -105,6 +113,9 @@ final class PacketPage {
         page.raw("<nav aria-label=\"Contents\">\n<ul>\n");
         for (List<SheetText.Block> section : sections) {
             link(address(section), sentenceCase(heading(section)));
+            if (sectionsOfDrawings.containsKey(address(section))) {
+                link("drawings", "Drawings");
+            }
         }
         if (!worksheets.isEmpty()) {
             link("worked", "Worked calculations");
@@ -143,6 +154,11 @@ final class PacketPage {
             folded(folded.get(address));
         }
         page.raw("</section>\n");
+        if (sectionsOfDrawings.containsKey(address)) {
+            page.raw("<section id=\"drawings\">\n").element("h2", "Drawings");
+            sectionsOfDrawings.get(address).forEach(this::figure);
+            page.raw("</section>\n");
+        }
     }
 
     private void block(SheetText.Block block, String heading) {
@@ -251,6 +267,9 @@ final class PacketPage {
     /** Text with the marks of a page round it, everything from outside escaped. */
     private static final class Markup {
 
+        /** A space within a figure such as 3' 10 3/4", where no line may end. */
+        private static final Pattern WHOLE_FIGURE = Pattern.compile("(\\d'?) (?=\\d+[ /\"])");
+
         private final StringBuilder out = new StringBuilder();
 
         Markup raw(String markup) {
@@ -283,7 +302,11 @@ final class PacketPage {
             String[] lines = words.split("\n", -1);
             for (int line = 0; line < lines.length; line++) {
                 out.append(line == 0 ? "" : "\n");
-                Written.printable(lines[line]).codePoints().forEach(this::letter);
+                WHOLE_FIGURE
+                        .matcher(Written.printable(lines[line]))
+                        .replaceAll("$1\u00a0")
+                        .codePoints()
+                        .forEach(this::letter);
             }
             return this;
         }

@@ -1,8 +1,9 @@
 package org.fencecore.packet;
 
 /**
- * How the page looks: dark on white, wide tables and drawings in boxes that scroll, and on paper without boxes, no row of
- * a table cut and its head repeated. The size of the paper is left to the printer.
+ * How the page looks: dark on white, wide tables and drawings in boxes that scroll. On paper there are no boxes, no row of
+ * a table is cut and its head is repeated; a drawing has a page of its own across, as large as both Letter and A4 hold.
+ * The size of the paper is left to the printer.
  */
 final class PageStyle {
 
@@ -43,20 +44,23 @@ final class PageStyle {
             figure svg { display: block; max-width: none; }
             summary { padding: .35rem 0; cursor: pointer; }
             @page { margin: 12mm; }
+            @page drawing { size: landscape; margin: 2mm; }
             @media print {
               body { font-size: 10pt; }
               nav, .skip { display: none; }
               header, main { max-width: none; padding: 0; }
               h2, h3, caption, figcaption { break-after: avoid; }
               .box { overflow: visible; border: 0; }
-              figure .box { border: 0; }
+              figure { page: drawing; margin: 0; }
+              figure .box { border: 0; margin: 0; }
+              figcaption { display: none; }
               table { font-size: 8pt; width: 100%; }
               thead { display: table-header-group; }
               tr, li, figure { break-inside: avoid; }
               th, td { white-space: normal; padding: 1pt 3pt; overflow-wrap: anywhere; }
               .long { min-width: 0; }
               pre { font-size: 7.5pt; white-space: pre-wrap; }
-              figure svg { max-width: 100%; height: auto; max-height: 90vh; }
+              figure svg { max-width: min(100%, 270mm); height: auto; max-height: 205mm; margin: 0 auto; }
               .notice { color: #000; background: none; border: 2pt solid #000; }
             }
             """;
