@@ -20,12 +20,16 @@ import org.fencecore.worksheet.Written;
 
 /**
  * Moves the lines of a plan onto the posts as they were set. A line runs from the middle of its first post to that of its
- * last, and the posts between keep their measured places on it or a little off it.
+ * last. The posts between that are set keep their measured places on it or a little off it; those still to be set stand on
+ * the new line, beside where they were planned.
  */
 final class AsBuilt {
 
     /** Rails bend or shim over so much; what stands further off shows in the fence. Common practice, no source. */
     private static final Length OFF_LINE = Length.ofInches(1).dividedBy(2);
+
+    /** Half the finest mark of the usual tape: an opening that differs by less is the one that was planned. */
+    private static final Length UNREADABLE = Length.ofInches(1).dividedBy(32);
 
     private final Site site;
     private final FenceStyle style;
@@ -152,11 +156,17 @@ final class AsBuilt {
                         .orElse(beside.pointAt(postLine.length().plus(beyond))));
     }
 
+    private PostRow.Spot moved(PostRow.Spot spot, FenceLine line) {
+        Point centre = centre(spot);
+        Length station = line.postLine.stationOf(centre);
+        boolean stands = set.containsKey(spot.number()) || spot.node().isPresent();
+        return new PostRow.Spot(
+                spot.number(), spot.kind(), station, stands ? centre : line.postLine.pointAt(station), spot.node());
+    }
+
     private PostRow row(PostRow planned, FenceLine line) {
-        List<PostRow.Spot> spots = planned.spots().stream()
-                .map(spot -> new PostRow.Spot(
-                        spot.number(), spot.kind(), line.postLine.stationOf(centre(spot)), centre(spot), spot.node()))
-                .toList();
+        List<PostRow.Spot> spots =
+                planned.spots().stream().map(spot -> moved(spot, line)).toList();
         for (PostRow.Spot spot : spots) {
             Length off = line.postLine.offsetOf(spot.centre());
             if (off.abs().compareTo(OFF_LINE) > 0) {
@@ -181,19 +191,20 @@ final class AsBuilt {
     private PostRow.Part opening(PostRow.Part part, GatePlacing.Placed gate, List<PostRow.Spot> spots, FenceLine line) {
         Length from = spots.get(part.first()).station().plus(half);
         Length to = spots.get(part.last()).station().minus(half);
-        Length gaps = style.gate().gaps();
-        if (to.minus(from).compareTo(gaps) <= 0) {
+        Length least = GatePlacing.takenUp(gate.location(), style.gate());
+        if (to.minus(from).compareTo(least) <= 0) {
             findings.add(Finding.blocker(
                             "gate-too-narrow",
                             line.name + ", " + gate.location().name(),
                             "the posts as set leave " + Written.tape(to.minus(from))
-                                    + " between them, no wider than the gaps beside the leaf, " + Written.tape(gaps))
+                                    + " between them, no wider than " + GatePlacing.tooNarrowFor(gate.location())
+                                    + ", " + Written.tape(least))
                     .withRemedy("reset one of the gate posts"));
             return part.leftOut();
         }
         Length planned = gate.opening().length();
         Length now = to.minus(from);
-        if (!now.equals(planned)) {
+        if (now.minus(planned).abs().compareTo(UNREADABLE) > 0) {
             findings.add(Finding.note(
                             "gate-remeasured",
                             line.name + ", " + gate.location().name(),

@@ -110,6 +110,7 @@ public final class FencePlanner {
             bays += run.stretches().stream().mapToInt(s -> s.bays().size()).sum();
             runs.add(run);
         }
+        outline.ifPresent(lot -> findings.addAll(BoundaryCheck.ofGates(lot, runs)));
         findings.addAll(RuleCheck.of(site.rules(), style, runs));
         findings.sort(Comparator.comparing(Finding::severity).reversed());
         return new FencePlan(site, style, runs, posts, findings, set);
@@ -137,13 +138,20 @@ public final class FencePlanner {
             line.ground(site, findings).ifPresent(ground -> {
                 List<GatePlacing.Placed> placed =
                         GatePlacing.place(gates.getOrDefault(line, List.of()), line, style, findings);
-                List<Interval> forbidden = site.obstacles()
-                        .forbidden(line.postLine, style.holeDiameter().dividedBy(2));
+                List<Interval> forbidden =
+                        forbidden(site, line, style.holeDiameter().dividedBy(2));
                 PostRow row = PostRow.lay(line, placed, style, forbidden, findings);
                 laid.add(new LaidLine(line, ground, row.numbered(numbers::of)));
             });
         }
         return laid;
+    }
+
+    /** Where no line post may stand: in the ground of what is in the way, and where a rule wants no holes. */
+    private static List<Interval> forbidden(Site site, FenceLine line, Length holeRadius) {
+        List<Interval> forbidden = new ArrayList<>(site.obstacles().forbidden(line.postLine, holeRadius));
+        forbidden.addAll(site.rules().forbidden(line.postLine, holeRadius));
+        return Interval.merged(forbidden);
     }
 
     /** Numbers posts from 1 along the fence; one where two lines meet has one number. */
@@ -182,7 +190,7 @@ public final class FencePlanner {
                 .plus(style.railLumber().thickness())
                 .plus(style.boardLumber().thickness());
         for (FenceLine line : path.lines()) {
-            findings.addAll(site.obstacles().alongFence(line.name, line.postLine, reach));
+            findings.addAll(site.obstacles().alongFence(line.name, line.postLine, line.startAlongSide, reach));
         }
         if (!posts.isEmpty()) {
             findings.add(site.obstacles().undergroundNote());
@@ -193,8 +201,8 @@ public final class FencePlanner {
     private static void checkCornerHeights(Site site, FencePath path, List<Finding> findings) {
         for (FenceLine line : path.lines()) {
             int side = line.side;
-            int next = path.after(line).map(after -> after.side).orElse(side);
-            if (next != side % site.sideCount() + 1) {
+            int next = side % site.sideCount() + 1;
+            if (path.after(line).filter(after -> after.side == next).isEmpty()) {
                 continue;
             }
             Optional<Length> here = height(site, side, site.sideLength(side));

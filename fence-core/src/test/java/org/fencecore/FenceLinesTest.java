@@ -13,6 +13,7 @@ import org.fencecore.geometry.Point;
 import org.fencecore.geometry.Polyline;
 import org.fencecore.geometry.Segment;
 import org.fencecore.geometry.Side;
+import org.fencecore.site.GateLocation;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.survey.Course;
@@ -128,6 +129,20 @@ class FenceLinesTest {
         assertThat(first.endCorner().orElseThrow().interiorAngle().degrees()).isCloseTo(90, within(1e-9));
     }
 
+    /** A line of one side has two ends and no corner: its ground may fall 4 ft from one to the other. */
+    @Test
+    void takesHeightsAlongALineOfOneSide() {
+        FencePlan plan = FencePlanner.plan(
+                Site.on(rectangle(60, 60))
+                        .fenceAlong(line(10, 10, 50, 10), Side.RIGHT)
+                        .ground(1, Plans.shots(0, 100, 20, 98, 40, 96))
+                        .build(),
+                USUAL);
+        assertThat(blockers(plan)).isEmpty();
+        assertThat(plan.posts().get(0).ground()).isEqualTo(Length.ofFeet(100));
+        assertThat(plan.posts().get(5).ground()).isEqualTo(Length.ofFeet(96));
+    }
+
     @Test
     void closesALineThatEndsWhereItBegan() {
         FencePlan plan = FencePlanner.plan(
@@ -169,6 +184,30 @@ class FenceLinesTest {
                         .build(),
                 USUAL);
         assertThat(inside.findings()).extracting(Finding::code).doesNotContain("over-the-boundary");
+    }
+
+    /** A leaf of 47 1/4 in hung on posts 6 in inside opens 41 1/4 in over the boundary, inwards not at all. */
+    @Test
+    void tellsWhenAGateOpensOverTheBoundary() {
+        GateLocation.Builder gate = GateLocation.named("street gate")
+                .onSide(1)
+                .centredAt(Length.ofFeet(20))
+                .clearOpening(Length.ofInches(48));
+        FencePlan outwards = FencePlanner.plan(
+                Plans.levelSide().gate(gate.opensOutward(true).build()).build(), USUAL);
+        assertThat(outwards.findings())
+                .filteredOn(finding -> finding.code().equals("gate-opens-over-boundary"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.message()).contains("3' 5 1/4\""));
+        for (Site.Builder site : List.of(
+                Plans.levelSide().gate(gate.opensOutward(false).build()),
+                Plans.levelSide()
+                        .setback(Length.ofInches(47.25))
+                        .gate(gate.opensOutward(true).build()))) {
+            assertThat(FencePlanner.plan(site.build(), USUAL).findings())
+                    .extracting(Finding::code)
+                    .doesNotContain("gate-opens-over-boundary");
+        }
     }
 
     @Test

@@ -109,4 +109,20 @@ class RulesInPlanTest {
                 .extracting(Finding::code)
                 .contains("pool-height");
     }
+
+    /** A drain 2 ft wide each side crosses where the fourth post was to stand, 258 1/4 in up the side: the post moves. */
+    @Test
+    void linePostsMoveOutOfAnEasement() {
+        Polyline strip = Polyline.of(
+                List.of(Point.of(Length.ofFeet(-5), Length.ofFeet(21)), Point.of(Length.ofFeet(9), Length.ofFeet(21))));
+        Site site = levelSide()
+                .rules(LocalRules.of(
+                        List.of(ClearGround.noHoles(Zone.along(strip, Length.ofFeet(2)), "drain easement", TOWN))))
+                .build();
+        FencePlan plan = FencePlanner.plan(site, USUAL);
+        assertThat(plan.findings())
+                .extracting(Finding::code)
+                .doesNotContain("rule-no-holes")
+                .contains("posts-moved");
+    }
 }

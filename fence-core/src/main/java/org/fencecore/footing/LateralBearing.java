@@ -1,13 +1,15 @@
 package org.fencecore.footing;
 
+import org.fencecore.internal.Root;
+
 /**
  * How deep a post must stand for the soil beside it to hold it up, in SI units.
  *
  * <p>Free at grade, IBC equation 18-1 gives the depth d from A = 2.34 P / (S1 b), and S1, the bearing pressure at a third
  * of the depth, from d again. With K = 7.02 P / (S b) that is the cubic d^3 = K d + 1.09 K h, and K h = 7.02 M / (S b) with
- * the moment M at grade, so that a moment without a force has a depth too. The cubic has one root over zero. It is no more
- * than the sum of sqrt(K) and cbrt(1.09 K h), since each term alone asks no more than its own; from there on the cubic
- * rises ever steeper, so that Newton's steps come down to the root and never past it.
+ * the moment M at grade, so that a moment without a force has a depth too. The cubic has one root over zero. It is no less
+ * than sqrt(K) or cbrt(1.09 K h), which each term alone asks for, and no more than the sum of the two; between them the
+ * cubic rises, and the root is closed in on from both sides.
  *
  * <p>Held at grade, equations 18-2 and 18-3 with the bearing pressure S3 at d are d^3 = 4.25 M / (S b).
  */
@@ -15,9 +17,6 @@ final class LateralBearing {
 
     /** Metres; what a post hole can be dug to is a thousand times coarser. */
     private static final double TOLERANCE = 1e-6;
-
-    /** Far more than the five or so it takes from anywhere within the limits of loads and soils. */
-    private static final int MOST_STEPS = 100;
 
     private LateralBearing() {}
 
@@ -35,18 +34,13 @@ final class LateralBearing {
     static double free(double force, double moment, double bearingPerDepth, double width) {
         double k = 7.02 * force / (bearingPerDepth * width);
         double c = 1.09 * 7.02 * moment / (bearingPerDepth * width);
-        double d = Math.sqrt(k) + Math.cbrt(c);
-        for (int i = 0; i < MOST_STEPS; i++) {
-            double square = d * d;
-            double step = (d * square - k * d - c) / (3 * square - k);
-            d -= step;
-            // The steps shrink by squares near the root: what is left after one is far less than the step.
-            if (step <= TOLERANCE) {
-                return d;
-            }
+        if (k == 0 || c == 0) {
+            return Math.max(Math.sqrt(k), Math.cbrt(c));
         }
-        throw new IllegalStateException("no depth was found for " + force + " N and " + moment + " N m in "
-                + bearingPerDepth + " N/m3 over " + width + " m");
+        double low = Math.max(Math.sqrt(k), Math.cbrt(c));
+        // A little more than the sum, for where one term is nothing beside the other.
+        double high = (Math.sqrt(k) + Math.cbrt(c)) * (1 + 1e-9) + TOLERANCE;
+        return Root.fromAbove(d -> d * (d * d - k) - c, low * (1 - 1e-9), high, TOLERANCE);
     }
 
     /** Returns the depth in metres of a post held at grade. */

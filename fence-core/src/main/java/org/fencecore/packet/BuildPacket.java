@@ -141,6 +141,7 @@ public final class BuildPacket {
         if (!plan.runs().isEmpty()) {
             StringLayout strings = StringLayout.of(plan);
             files.put("strings.csv", StringTable.strings(plan, tape).toCsv());
+            files.put("ties.csv", TieTable.of(plan, strings, tape).toCsv());
             files.put("batter-boards.csv", StringTable.boards(strings, tape).toCsv());
             if (!strings.corners().isEmpty()) {
                 files.put("corners.csv", StringTable.corners(strings, tape).toCsv());

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import org.fencecore.BoardAtPost;
 import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
+import org.fencecore.Post;
 import org.fencecore.Run;
 import org.fencecore.Stretch;
 import org.fencecore.slope.SlopeSpec;
@@ -167,10 +168,26 @@ public final class BuildSheet {
         section(text, "3. STRINGS AND CORNERS", StringTable.strings(plan, tape));
         notes(
                 text,
-                "Strings run " + tape.format(plan.site().setback())
-                        + " inside the boundary and mark the outside face of the posts.",
-                "From and to the lot corner: level, along the side, to the middle of the post. Off the side: square to it,"
-                        + " to the same middle.");
+                stringPlace() + " They mark the outside face of the posts.",
+                "From and to the corner: level, along the side from where it begins and to where it ends, to the middle of"
+                        + " the post. Off side: square to it, to the same middle."
+                        + (plan.site().line().isPresent() ? " Sides are those of the line that was given." : ""));
+        if (plan.site().line().isEmpty()
+                && plan.site().fencedSides().stream()
+                        .anyMatch(
+                                side -> plan.site().lot().sides().get(side - 1).isCurved())) {
+            notes(
+                    text,
+                    "A curved side is followed in straight parts that stay on the lot; from and to the corner is along these"
+                            + " parts, so find their ends by the ties below.");
+        }
+        text.table(
+                "To find them from the lot, swing two tapes from its corners until they meet:",
+                TieTable.of(plan, strings, tape));
+        notes(
+                text,
+                "East and north: of the first lot corner, in feet; of the two places where the tapes meet they tell which."
+                        + " A side starts at the corner where its call begins. Tape level. The lot corners are the surveyor's marks: never take a fence or a hedge for one.");
         text.table("Batter boards hold the strings beyond the corners:", StringTable.boards(strings, tape));
         notes(
                 text,
@@ -204,6 +221,15 @@ public final class BuildSheet {
         }
     }
 
+    private String stringPlace() {
+        if (plan.posts().stream().anyMatch(Post::isSet)) {
+            return "Strings run beside the posts at the ends of each run, as they were set.";
+        }
+        return plan.site().line().isPresent()
+                ? "Strings run through the points of the line that was given, not at a distance from the boundary."
+                : "Strings run " + tape.format(plan.site().setback()) + " inside the boundary.";
+    }
+
     private void stakes(SheetText text) {
         section(text, "4. STAKES", StakeTable.of(stakes, tape));
         notes(
@@ -212,7 +238,8 @@ public final class BuildSheet {
                 "From start and from end: along the string, from where the strings cross or the string ends, to the middle of"
                         + " the post; the two together are the whole string. Level, or on ground for a tape that lies on it. Hook"
                         + " the tape once and mark all stakes; do not step off from stake to stake.",
-                "Off string: square to it and inside, to the middle of the post. Drop: plumb from the string to the ground;"
+                "Off string: square to it and inside, to the middle of the post. A distance below zero is that far beyond where"
+                        + " the strings cross. Drop: plumb from the string to the ground;"
                         + " the string is tied " + stringHeight()
                         + ". Cut or fill: what would bring the ground as far below the string as at its tie.");
     }
@@ -310,15 +337,15 @@ public final class BuildSheet {
         }
         text.heading("8. GATES");
         for (GateBay gate : plan.gates()) {
-            text.plain(GateText.of(gate, plan, tape));
+            GateText.write(text, gate, plan, tape);
         }
         notes(
                 text,
-                "Hang each frame between its posts, its inside face flush with theirs, to swing into the lot on hinges on the"
-                        + " inside. Check that the ground inside stays clear of the leaf through the whole swing: the plan takes it as level"
-                        + " across the fence.",
-                "The weight of the leaf is not counted in the footing: set gate posts no less deep than their"
-                        + " neighbours.");
+                "Hang each frame between its posts, its face flush with theirs on the side it opens to, on hinges on that"
+                        + " side. Check that the ground stays clear of the leaf through the whole swing"
+                        + (plan.site().surface().isPresent() ? "." : ": the plan takes it as level across the fence."),
+                "What hinges and screws are counted on for leaves out slamming, children who ride along, and the sideways"
+                        + " load of the same screws. The weight of a leaf is counted in the footing of its hinge post.");
     }
 
     private void shopping(SheetText text) {
@@ -350,7 +377,6 @@ public final class BuildSheet {
         }
     }
 
-    /** Writes a paragraph in lines of readable length, the first after a bullet and the others under its text. */
     static void wrap(StringBuilder text, String bullet, String paragraph) {
         int width = 110;
         String indent = " ".repeat(bullet.length());

@@ -139,8 +139,7 @@ final class PacketPage {
         page.element("h2", heading);
         String list = "";
         for (SheetText.Block block : section.subList(1, section.size())) {
-            String kind =
-                    block instanceof SheetText.Item ? "items" : block instanceof SheetText.Found ? "findings" : "";
+            String kind = list(block);
             if (!kind.equals(list)) {
                 page.raw(list.isEmpty() ? "" : "</ul>\n");
                 page.raw(kind.isEmpty() ? "" : "<ul class=\"" + kind + "\">\n");
@@ -159,6 +158,14 @@ final class PacketPage {
             sectionsOfDrawings.get(address).forEach(this::figure);
             page.raw("</section>\n");
         }
+    }
+
+    /** The list that a block is a line of, by its class on the page; empty if of none. */
+    private static String list(SheetText.Block block) {
+        if (block instanceof SheetText.Item || block instanceof SheetText.Detail) {
+            return "items";
+        }
+        return block instanceof SheetText.Found ? "findings" : "";
     }
 
     private void block(SheetText.Block block, String heading) {
@@ -181,9 +188,10 @@ final class PacketPage {
                     .raw("\n");
         } else if (block instanceof SheetText.Tabled tabled) {
             table(tabled.lead().isEmpty() ? heading : tabled.lead(), tabled.table());
-        } else if (block instanceof SheetText.Plain plain) {
-            box("Lines");
-            page.open("pre").text(plain.lines()).close("pre").raw("</div>\n");
+        } else if (block instanceof SheetText.Part part) {
+            page.element("h3", part.title());
+        } else if (block instanceof SheetText.Detail detail) {
+            page.element("li", detail.paragraph());
         }
     }
 

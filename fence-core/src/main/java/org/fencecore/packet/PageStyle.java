@@ -38,7 +38,6 @@ final class PageStyle {
             tbody th { font-weight: normal; }
             tbody tr:nth-child(even) { background: #f6f6f6; }
             .long { white-space: normal; min-width: 17rem; }
-            pre { margin: 0; font-size: .85rem; }
             figure { margin: 0 0 1.5rem; }
             figure .box { border: 1px solid #999; }
             figure svg { display: block; max-width: none; }
@@ -59,7 +58,6 @@ final class PageStyle {
               tr, li, figure { break-inside: avoid; }
               th, td { white-space: normal; padding: 1pt 3pt; overflow-wrap: anywhere; }
               .long { min-width: 0; }
-              pre { font-size: 7.5pt; white-space: pre-wrap; }
               figure svg { max-width: min(100%, 270mm); height: auto; max-height: 205mm; margin: 0 auto; }
               .notice { color: #000; background: none; border: 2pt solid #000; }
             }

@@ -23,7 +23,7 @@ final class PostTable {
                 if (listed.add(post)) {
                     table.row(
                             post.number(),
-                            post.kind().name().toLowerCase(Locale.ROOT),
+                            post.kind().name().toLowerCase(Locale.ROOT) + (post.isSet() ? ", set" : ""),
                             run.name(),
                             heights.format(post.ground()),
                             tape.format(post.exposed()),

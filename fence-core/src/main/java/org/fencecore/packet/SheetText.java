@@ -8,7 +8,7 @@ import org.fencecore.worksheet.Finding;
 final class SheetText {
 
     /** One part of it. */
-    sealed interface Block permits Heading, Fact, Notice, Item, Found, Sentence, Tabled, Plain {
+    sealed interface Block permits Heading, Fact, Notice, Item, Found, Sentence, Tabled, Part, Detail {
 
         /** Writes it as plain text. */
         void write(StringBuilder text);
@@ -69,22 +69,30 @@ final class SheetText {
         }
     }
 
-    /** A table, and what leads to it where the heading does not. */
-    record Tabled(String lead, TextTable table) implements Block {
+    /** A table, how far in, and what leads to it where the heading does not. */
+    record Tabled(String lead, String indent, TextTable table) implements Block {
         @Override
         public void write(StringBuilder text) {
             if (!lead.isEmpty()) {
-                text.append("\n  ").append(lead).append('\n');
+                text.append('\n').append(indent).append(lead).append('\n');
             }
-            text.append(table.toText("  "));
+            text.append(table.toText(indent));
         }
     }
 
-    /** Lines as they are, in columns of letters of one width. */
-    record Plain(String lines) implements Block {
+    /** What begins a part of a section, such as one gate. */
+    record Part(String title) implements Block {
         @Override
         public void write(StringBuilder text) {
-            text.append(lines);
+            BuildSheet.wrap(text, "  ", title);
+        }
+    }
+
+    /** One thing to know about a part. */
+    record Detail(String paragraph) implements Block {
+        @Override
+        public void write(StringBuilder text) {
+            BuildSheet.wrap(text, "    ", paragraph);
         }
     }
 
@@ -119,11 +127,19 @@ final class SheetText {
     }
 
     void table(String lead, TextTable table) {
-        blocks.add(new Tabled(lead, table));
+        blocks.add(new Tabled(lead, "  ", table));
     }
 
-    void plain(String lines) {
-        blocks.add(new Plain(lines));
+    void part(String title) {
+        blocks.add(new Part(title));
+    }
+
+    void detail(String paragraph) {
+        blocks.add(new Detail(paragraph));
+    }
+
+    void detail(TextTable table) {
+        blocks.add(new Tabled("", "    ", table));
     }
 
     List<Block> blocks() {

@@ -3,7 +3,10 @@ package org.fencecore.packet;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.fencecore.FencePlan;
+import org.fencecore.Post;
 import org.fencecore.Run;
+import org.fencecore.geometry.Polyline;
+import org.fencecore.geometry.Segment;
 import org.fencecore.stakeout.ProvingDiagonal;
 import org.fencecore.stakeout.StringCorner;
 import org.fencecore.stakeout.StringLayout;
@@ -23,24 +26,46 @@ final class StringTable {
 
     static TextTable strings(FencePlan plan, TapeFormat tape) {
         TextTable table = TextTable.of(
-                "run", "string", "bearing", "first post", "from corner", "last post", "to corner", "off the side");
-        Length half = plan.style().postLumber().width().dividedBy(2);
+                "run",
+                "string",
+                "bearing",
+                "first post",
+                "from corner",
+                "first off side",
+                "last post",
+                "to corner",
+                "last off side");
         for (Run run : plan.runs()) {
             Length side = plan.site().sideLength(run.side());
+            Post first = run.posts().get(0);
+            Post last = run.posts().get(run.posts().size() - 1);
+            Segment along = beside(plan, run);
             table.row(
                     run.name(),
                     tape.format(run.string().length()),
                     run.string().bearing().roundedTo(SECOND),
-                    run.posts().get(0).number(),
+                    first.number(),
                     tape.format(run.startAlongSide()),
-                    run.posts().get(run.posts().size() - 1).number(),
+                    tape.format(along.offsetOf(first.centre()).abs()),
+                    last.number(),
                     tape.format(side.minus(run.startAlongSide()).minus(run.length())),
-                    tape.format(
-                            plan.site().line().isPresent()
-                                    ? half
-                                    : plan.site().setback().plus(half)));
+                    tape.format(along.offsetOf(last.centre()).abs()));
         }
         return table;
+    }
+
+    /** The side that a run follows, or that straight part of it where the side is curved. */
+    private static Segment beside(FencePlan plan, Run run) {
+        if (plan.site().line().isPresent()) {
+            return plan.site().line().get().segments().get(run.side() - 1);
+        }
+        Polyline side = plan.site().lot().sides().get(run.side() - 1).line();
+        Length middle = run.startAlongSide().plus(run.length().dividedBy(2));
+        int part = 0;
+        while (part + 2 < side.points().size() && side.stationOfPoint(part + 1).compareTo(middle) <= 0) {
+            part++;
+        }
+        return side.segments().get(part);
     }
 
     static TextTable boards(StringLayout layout, TapeFormat tape) {

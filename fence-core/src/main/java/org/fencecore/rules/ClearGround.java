@@ -13,7 +13,7 @@ import org.fencecore.worksheet.Finding;
  * Ground to be kept clear: an easement, or the strip along a line that a fence has to be set back from.
  *
  * <p>The fence breaks it where its line, as thick as the fence was told to be, is in the zone; a post hole where any of it
- * is. What stands exactly at the edge keeps the rule.
+ * is. What stands exactly at the edge of a strip keeps the rule; the boundary of an area belongs to it, as in {@link Zone}.
  *
  * <p>Example: an easement 10 ft wide, and a fence at least 25 ft from the front line.
  *

@@ -217,7 +217,7 @@ public final class FencePart {
         return overPaving;
     }
 
-    /** The stretches in a zone, along its own line; what only touches the zone is not in it. */
+    /** The stretches in a zone, along its own line; a face that only touches the zone is not in it. */
     List<Interval> stretchesIn(Zone zone) {
         return zone.stretchesOf(line, reach.minus(LocalRule.ROUNDING));
     }

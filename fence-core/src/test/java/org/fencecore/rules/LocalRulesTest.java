@@ -14,6 +14,7 @@ import java.util.List;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Polygon;
 import org.fencecore.geometry.Polyline;
+import org.fencecore.geometry.Segment;
 import org.fencecore.geometry.Zone;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
@@ -139,6 +140,24 @@ class LocalRulesTest {
                 .extracting(Finding::code)
                 .isEqualTo("rule-clear-ground");
         assertThat(rule.barsHoles()).isFalse();
+    }
+
+    /** A fence on the line between the front yard and the ground behind is in the yard; one with a face on it is not. */
+    @Test
+    void theBoundaryOfAnAreaBelongsToIt() {
+        Segment boundary = Segment.of(at(25, -20), at(25, 20));
+        Segment behind = Segment.of(at(25.25, -20), at(25.25, 20));
+
+        assertThat(check(
+                        FOUR_FEET, FencePart.on("side 2", boundary).top(feet(6)).build()))
+                .hasSize(1);
+        assertThat(check(
+                        FOUR_FEET,
+                        FencePart.on("side 2", behind)
+                                .reach(inches(3))
+                                .top(feet(6))
+                                .build()))
+                .isEmpty();
     }
 
     @Test
