@@ -23,6 +23,7 @@ import java.util.Optional;
 public final class Drawing {
 
     private final String title;
+    private final Optional<String> job;
     private final String description;
     private final Optional<String> caution;
     private final List<Shape> shapes;
@@ -32,6 +33,7 @@ public final class Drawing {
 
     private Drawing(Builder from) {
         title = from.title;
+        job = from.job;
         description = from.description;
         caution = from.caution;
         shapes = List.copyOf(from.shapes);
@@ -57,6 +59,15 @@ public final class Drawing {
      */
     public String title() {
         return title;
+    }
+
+    /**
+     * Returns whose fence it is of, for the title block.
+     *
+     * @return the name of the job, empty when none was given
+     */
+    public Optional<String> job() {
+        return job;
     }
 
     /**
@@ -113,6 +124,23 @@ public final class Drawing {
         return northUp;
     }
 
+    /**
+     * Starts another drawing from this one, to put more on it.
+     *
+     * @return a builder that has everything of this drawing
+     */
+    public Builder toBuilder() {
+        Builder builder = new Builder(title);
+        builder.job = job;
+        builder.description = description;
+        builder.caution = caution;
+        builder.shapes.addAll(shapes);
+        builder.notes.addAll(notes);
+        builder.key.addAll(key);
+        builder.northUp = northUp;
+        return builder;
+    }
+
     @Override
     public String toString() {
         return title;
@@ -122,6 +150,7 @@ public final class Drawing {
     public static final class Builder {
 
         private final String title;
+        private Optional<String> job = Optional.empty();
         private String description = "";
         private Optional<String> caution = Optional.empty();
         private final List<Shape> shapes = new ArrayList<>();
@@ -131,6 +160,17 @@ public final class Drawing {
 
         private Builder(String title) {
             this.title = Objects.requireNonNull(title, "title");
+        }
+
+        /**
+         * Sets whose fence it is of.
+         *
+         * @param name the name of the job, in any script
+         * @return this builder
+         */
+        public Builder job(String name) {
+            job = Optional.of(name);
+            return this;
         }
 
         /**
@@ -200,6 +240,12 @@ public final class Drawing {
          */
         public Builder key(Layer layer, Symbol symbol, String text) {
             key.add(new Key(layer, Optional.of(symbol), text));
+            return this;
+        }
+
+        /** Adds a line of another drawing's key. */
+        Builder key(Key entry) {
+            key.add(entry);
             return this;
         }
 

@@ -83,6 +83,28 @@ public final class ElevationView {
         return new ElevationView(plan, run).draw();
     }
 
+    /**
+     * Draws a run from outside, broken at posts over as few sheets as can be, from left to right and about equally long.
+     * Neighbouring sheets join at a match line; the post there is on both.
+     *
+     * @param plan the plan
+     * @param run one of its runs
+     * @param longest how much of the run is on one sheet at most, unless two posts are farther apart
+     * @return the sheets from left to right, one alone if the run is not longer
+     * @throws IllegalArgumentException as {@link #of} does, or if {@code longest} is under 1 ft
+     */
+    public static List<Drawing> sheets(FencePlan plan, Run run, Length longest) {
+        if (longest.compareTo(Length.ofFeet(1)) < 0) {
+            throw new IllegalArgumentException("longest was " + longest
+                    + "; it must be 1 ft or more: give how much of a run one sheet shows, such as 32 ft");
+        }
+        Unrolled unrolled = Unrolled.of(run);
+        List<Length> posts = run.posts().stream()
+                .map(post -> unrolled.across(run.station(post)))
+                .toList();
+        return MatchLines.split(of(plan, run), posts, longest);
+    }
+
     private Drawing draw() {
         drawing.description("Seen from outside the lot, looking " + lookingTo() + ". The run begins at the "
                 + (unrolled.turned() ? "right" : "left") + ". " + counts());

@@ -88,6 +88,9 @@ final class Furniture {
         for (String line : title(drawing.title(), width)) {
             y = line(block, line, Lettering.TITLE, 0, y);
         }
+        for (String line : cut(Words.wrap(drawing.job().map(Words::oneLine).orElse(""), Lettering.NUMBER, width), 2)) {
+            y = line(block, line, Lettering.NUMBER, 0, y);
+        }
         for (String line : cut(Words.wrap(drawing.caution().orElse(""), Lettering.NUMBER, width), mostLines / 2)) {
             y = line(block, line, Lettering.NUMBER, 0, y);
         }

@@ -36,6 +36,10 @@ public enum Layer {
     BOUNDARY,
     /** The strings the posts are set to. */
     STRINGS,
+    /** Where a drawing goes on on another sheet. */
+    MATCH_LINES,
+    /** The boards on stakes that hold the strings, marked by place and not to scale. */
+    BATTER_BOARDS,
     /** The leaf of a gate standing open, and the way it swings. */
     SWING,
     /** Where posts stand, marked by kind and not to scale. */

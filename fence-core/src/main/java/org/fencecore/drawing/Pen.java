@@ -22,8 +22,10 @@ record Pen(String colour, double width, String dashes, String fill, boolean seeT
             case OBSTACLES -> Pen.line("#7a3f00", 0.25).dashed("2 0.8");
             case BOUNDARY -> Pen.line("#000000", 0.5).dashed("8 1.2 1.2 1.2 1.2 1.2");
             case STRINGS -> Pen.line("#b03020", 0.25);
+            case BATTER_BOARDS -> Pen.line("#b03020", 0.5);
             case SWING -> Pen.line("#1f5f9f", 0.25);
             case POST_MARKS -> Pen.line("#000000", 0.3).filled("#000000");
+            case MATCH_LINES -> Pen.line("#000000", 0.35).dashed("5 1 1 1");
             case DIMENSIONS -> Pen.line("#444444", 0.13);
             case LETTERING -> Pen.line("none", 0).filled("#000000");
         };

@@ -2,6 +2,7 @@ package org.fencecore.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.fencecore.worksheet.Written;
 
 /** Text as it can be written on a sheet: of characters that XML holds, on one line, and not longer than a sheet. */
 final class Words {
@@ -9,18 +10,11 @@ final class Words {
     /** A name longer than this is cut; no sheet has room for it. */
     static final int MOST_CHARACTERS = 60;
 
-    private static final int REPLACEMENT = 0xFFFD;
-
     private Words() {}
 
-    /**
-     * Returns a text on one line: line breaks and tabs become spaces, and what XML 1.0 does not allow, halves of
-     * surrogate pairs and other control characters become U+FFFD.
-     */
+    /** Returns a text on one line, without what no file may hold. */
     static String clean(String text) {
-        StringBuilder clean = new StringBuilder(text.length());
-        text.codePoints().map(Words::allowed).forEach(clean::appendCodePoint);
-        return clean.toString().strip();
+        return Written.printable(text).strip();
     }
 
     /** Returns a clean text, cut with an ellipsis if no sheet could hold it. */
@@ -30,17 +24,6 @@ final class Words {
             return clean;
         }
         return clean.substring(0, clean.offsetByCodePoints(0, MOST_CHARACTERS - 1)) + "…";
-    }
-
-    private static int allowed(int letter) {
-        if (letter == '\t' || letter == '\n' || letter == '\r' || letter == 0x2028 || letter == 0x2029) {
-            return ' ';
-        }
-        boolean broken = Character.isISOControl(letter)
-                || (letter >= Character.MIN_SURROGATE && letter <= Character.MAX_SURROGATE)
-                || letter == 0xFFFE
-                || letter == 0xFFFF;
-        return broken ? REPLACEMENT : letter;
     }
 
     /** Breaks a text into lines no longer than a width in mm; a word longer than that is broken. */

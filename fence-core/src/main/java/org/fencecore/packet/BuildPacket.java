@@ -5,24 +5,25 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import org.fencecore.FencePlan;
-import org.fencecore.GateBay;
 import org.fencecore.Run;
 import org.fencecore.drawing.Drawing;
-import org.fencecore.drawing.ElevationView;
-import org.fencecore.drawing.GateView;
+import org.fencecore.drawing.Dxf;
 import org.fencecore.drawing.Paper;
-import org.fencecore.drawing.PlanView;
 import org.fencecore.drawing.Svg;
 import org.fencecore.stakeout.StakeSheet;
 import org.fencecore.stakeout.StringLayout;
 import org.fencecore.takeoff.Takeoff;
 import org.fencecore.units.tape.TapeFormat;
 import org.fencecore.worksheet.Worksheet;
+import org.fencecore.worksheet.Written;
 
 /**
- * The whole packet of one fence as named files of text: the build sheet, tables for spreadsheets, drawings at true paper
- * scale, and the worked calculations.
+ * The whole packet of one fence as named files of text: the build sheet, the same with its drawings as one page for a
+ * browser, tables for spreadsheets, drawings at true paper scale and in real size for other programs, and the worked
+ * calculations.
  *
  * <pre>{@code
  * BuildPacket packet = BuildPacket.of(plan);
@@ -37,12 +38,14 @@ public final class BuildPacket {
     private final Takeoff takeoff;
     private final TapeFormat tape;
     private final Paper paper;
+    private final Optional<String> job;
 
-    private BuildPacket(FencePlan plan, Takeoff takeoff, TapeFormat tape, Paper paper) {
+    private BuildPacket(FencePlan plan, Takeoff takeoff, TapeFormat tape, Paper paper, Optional<String> job) {
         this.plan = plan;
         this.takeoff = takeoff;
         this.tape = tape;
         this.paper = paper;
+        this.job = job;
     }
 
     /**
@@ -53,7 +56,38 @@ public final class BuildPacket {
      * @throws IllegalArgumentException if the plan has more pieces than {@link Takeoff#of(FencePlan)} lists
      */
     public static BuildPacket of(FencePlan plan) {
-        return new BuildPacket(plan, Takeoff.of(plan), TapeFormat.feetAndInches(16), Paper.LETTER);
+        return new BuildPacket(plan, Takeoff.of(plan), TapeFormat.feetAndInches(16), Paper.LETTER, Optional.empty());
+    }
+
+    /**
+     * Returns this packet with its lengths written for another tape. Dimensions within the drawings stay in feet and
+     * inches.
+     *
+     * @param newTape how lengths are written, such as {@code TapeFormat.millimetres(0)}
+     * @return the packet
+     */
+    public BuildPacket withTape(TapeFormat newTape) {
+        return new BuildPacket(plan, takeoff, Objects.requireNonNull(newTape, "newTape"), paper, job);
+    }
+
+    /**
+     * Returns this packet with its drawings on other paper.
+     *
+     * @param newPaper the paper
+     * @return the packet
+     */
+    public BuildPacket withPaper(Paper newPaper) {
+        return new BuildPacket(plan, takeoff, tape, Objects.requireNonNull(newPaper, "newPaper"), job);
+    }
+
+    /**
+     * Returns this packet with the name of the job on its sheets, its page and its drawings.
+     *
+     * @param name whose fence it is, in any script; what no file may hold is replaced
+     * @return the packet
+     */
+    public BuildPacket withJob(String name) {
+        return new BuildPacket(plan, takeoff, tape, paper, Optional.of(Written.printable(name)));
     }
 
     /**
@@ -62,7 +96,37 @@ public final class BuildPacket {
      * @return the sheet, also among the {@link #files}
      */
     public BuildSheet sheet() {
-        return BuildSheet.of(plan, takeoff).withTape(tape);
+        BuildSheet sheet = BuildSheet.of(plan, takeoff).withTape(tape);
+        return job.map(sheet::withJob).orElse(sheet);
+    }
+
+    /**
+     * Writes the packet as one page for a browser, to read on a phone in the yard and to print on Letter or A4: the build
+     * sheet with the drawings in it, every board with its mark, and the worked calculations, the long ones folded. It
+     * needs no other file and has no scripts; tables and drawings wider than the screen scroll in boxes of their own.
+     *
+     * <p>A drawing may come out of a printer smaller than its scale says, as the page does; its scale bar shrinks with it.
+     * For true scale print the drawings' own files.
+     *
+     * @return the text of an HTML file, to be saved as UTF-8; it is well-formed XML but for the first line
+     */
+    public String page() {
+        String title = job.map(name -> "Fence packet: " + name).orElse("Fence packet");
+        PacketPage page = new PacketPage(title, sheet().contents(), paper, worksheets());
+        Drawings drawings = new Drawings(plan, job);
+        List<Drawing> pictures = new ArrayList<>(List.of(drawings.plan()));
+        plan.runs().forEach(run -> pictures.addAll(drawings.elevation(run)));
+        page.drawAfter("findings", pictures);
+        if (!plan.runs().isEmpty()) {
+            page.draw(
+                            "boards",
+                            drawings.boardMarks().values().stream()
+                                    .flatMap(List::stream)
+                                    .toList())
+                    .fold("boards", BoardTable.of(plan, tape))
+                    .draw("gates", drawings.gates());
+        }
+        return page.write();
     }
 
     /**
@@ -73,6 +137,7 @@ public final class BuildPacket {
     public Map<String, String> files() {
         Map<String, String> files = new LinkedHashMap<>();
         files.put("build-sheet.txt", sheet().toText());
+        files.put("packet.html", page());
         if (!plan.runs().isEmpty()) {
             StringLayout strings = StringLayout.of(plan);
             files.put("strings.csv", StringTable.strings(plan, tape).toCsv());
@@ -87,31 +152,51 @@ public final class BuildPacket {
             files.put("rail-pieces.csv", RailTable.pieces(plan, tape).toCsv());
             files.put("boards.csv", BoardTable.of(plan, tape).toCsv());
             files.put("to-buy.csv", BuildSheet.materials(takeoff).toCsv());
-            files.put("plan.svg", draw(PlanView.of(plan)));
-            for (Run run : plan.runs()) {
-                files.put(fileName(run) + ".svg", draw(ElevationView.of(plan, run)));
-            }
-            int number = 0;
-            for (GateBay gate : plan.gates()) {
-                number++;
-                files.put("gate-" + number + ".svg", draw(GateView.of(gate)));
-            }
         }
+        drawings(files);
         StringBuilder worked = new StringBuilder();
-        List<Worksheet> worksheets = new ArrayList<>(plan.worksheets());
-        worksheets.addAll(StringLayout.of(plan).worksheets());
-        for (Worksheet worksheet : worksheets) {
+        for (Worksheet worksheet : worksheets()) {
             worked.append(worksheet.toText()).append('\n');
         }
         files.put("worksheets.txt", worked.toString());
         return Collections.unmodifiableMap(files);
     }
 
-    private static String fileName(Run run) {
-        return run.name().replace(", part", "").replace(' ', '-');
+    private List<Worksheet> worksheets() {
+        List<Worksheet> worksheets = new ArrayList<>(plan.worksheets());
+        worksheets.addAll(StringLayout.of(plan).worksheets());
+        return worksheets;
     }
 
-    private String draw(Drawing drawing) {
-        return Svg.write(drawing, paper);
+    /** Each drawing for paper, a long one over several sheets, and whole for other programs. */
+    private void drawings(Map<String, String> files) {
+        Drawings drawings = new Drawings(plan, job);
+        files.put("plan.svg", Svg.write(drawings.plan(), paper));
+        files.put("plan.dxf", Dxf.write(drawings.plan(), paper));
+        for (Run run : plan.runs()) {
+            put(files, fileName(run), drawings.elevation(run));
+            files.put(fileName(run) + ".dxf", Dxf.write(drawings.wholeElevation(run), paper));
+        }
+        drawings.boardMarks()
+                .forEach((stretch, sheets) ->
+                        put(files, "board-marks-" + stretch.toString().replace(' ', '-'), sheets));
+        int number = 0;
+        for (Drawing gate : drawings.gates()) {
+            number++;
+            files.put("gate-" + number + ".svg", Svg.write(gate, paper));
+            files.put("gate-" + number + ".dxf", Dxf.write(gate, paper));
+        }
+    }
+
+    private void put(Map<String, String> files, String name, List<Drawing> sheets) {
+        int number = 0;
+        for (Drawing sheet : sheets) {
+            number++;
+            files.put(name + (sheets.size() == 1 ? "" : "-sheet-" + number) + ".svg", Svg.write(sheet, paper));
+        }
+    }
+
+    private static String fileName(Run run) {
+        return run.name().replace(", part", "").replace(' ', '-');
     }
 }

@@ -3,6 +3,7 @@ package org.fencecore.packet;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fencecore.BoardAtPost;
@@ -22,6 +23,7 @@ import org.fencecore.units.Length;
 import org.fencecore.units.tape.TapeFormat;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Severity;
+import org.fencecore.worksheet.Written;
 
 /**
  * The sheet a crew of two builds from, as plain text: what to watch for, strings, stakes, holes, rails, boards, gates
@@ -34,11 +36,13 @@ public final class BuildSheet {
     private final FencePlan plan;
     private final Takeoff takeoff;
     private final TapeFormat tape;
+    private final Optional<String> job;
     private final StringLayout strings;
     private final StakeSheet stakes;
 
-    private BuildSheet(FencePlan plan, Takeoff takeoff, TapeFormat tape) {
+    private BuildSheet(FencePlan plan, Takeoff takeoff, TapeFormat tape, Optional<String> job) {
         this.plan = plan;
+        this.job = job;
         strings = StringLayout.of(plan);
         stakes = StakeSheet.of(plan);
         this.takeoff = takeoff;
@@ -56,7 +60,8 @@ public final class BuildSheet {
         return new BuildSheet(
                 Objects.requireNonNull(plan, "plan"),
                 Objects.requireNonNull(takeoff, "takeoff"),
-                TapeFormat.feetAndInches(16));
+                TapeFormat.feetAndInches(16),
+                Optional.empty());
     }
 
     /**
@@ -66,7 +71,17 @@ public final class BuildSheet {
      * @return the sheet
      */
     public BuildSheet withTape(TapeFormat newTape) {
-        return new BuildSheet(plan, takeoff, Objects.requireNonNull(newTape, "newTape"));
+        return new BuildSheet(plan, takeoff, Objects.requireNonNull(newTape, "newTape"), job);
+    }
+
+    /**
+     * Returns this sheet with the name of the job on top.
+     *
+     * @param name whose fence it is, in any script; what no file may hold is replaced
+     * @return the sheet
+     */
+    public BuildSheet withJob(String name) {
+        return new BuildSheet(plan, takeoff, tape, Optional.of(Written.printable(name)));
     }
 
     /**
@@ -75,7 +90,12 @@ public final class BuildSheet {
      * @return the text, lines ended by a line feed
      */
     public String toText() {
-        StringBuilder text = new StringBuilder();
+        return contents().toText();
+    }
+
+    /** Everything on the sheet, for other ways to write it. */
+    SheetText contents() {
+        SheetText text = new SheetText();
         summary(text);
         cautions(text);
         findings(text);
@@ -88,47 +108,34 @@ public final class BuildSheet {
             gates(text);
             shopping(text);
         }
-        return text.toString();
+        return text;
     }
 
     private Length half() {
         return plan.style().postLumber().width().dividedBy(2);
     }
 
-    private void summary(StringBuilder text) {
+    private void summary(SheetText text) {
         Length fence = plan.runs().stream().map(Run::length).reduce(Length.ZERO, Length::plus);
-        text.append("BUILD SHEET\n\n");
-        text.append("  Lot: ").append(plan.site().lot().courses().size()).append(" sides, ");
-        plan.site()
-                .lot()
-                .area()
-                .ifPresent(area -> text.append(Math.round(area.squareFeet())).append(" sq ft, "));
-        text.append(plan.site().lot().closure()).append('\n');
-        text.append("  Fence: ")
-                .append(tape.format(fence))
-                .append(" on ")
-                .append(plural(
-                        (int) plan.runs().stream()
-                                .mapToInt(Run::side)
-                                .distinct()
-                                .count(),
-                        "side"))
-                .append(", ")
-                .append(plural(plan.posts().size(), "post"))
-                .append(", ")
-                .append(plural(plan.bays().size(), "bay"))
-                .append(", ")
-                .append(plural(plan.gates().size(), "gate"))
-                .append(", ")
-                .append(plural(plan.boardCount(), "board"))
-                .append('\n');
-        text.append("  Pattern: ")
-                .append(plan.style().pattern())
-                .append("; boards ")
-                .append(tape.format(plan.style().rails().boardLength()))
-                .append(" long\n");
+        job.ifPresent(name -> text.fact("Job: " + name));
+        text.fact("Lot: "
+                + plan.site().lot().courses().size() + " sides"
+                + ", "
+                + plan.site()
+                        .lot()
+                        .area()
+                        .map(area -> Math.round(area.squareFeet()) + " sq ft, ")
+                        .orElse("")
+                + plan.site().lot().closure());
+        long sides = plan.runs().stream().mapToInt(Run::side).distinct().count();
+        text.fact("Fence: " + tape.format(fence) + " on " + plural((int) sides, "side") + ", "
+                + plural(plan.posts().size(), "post") + ", "
+                + plural(plan.bays().size(), "bay") + ", "
+                + plural(plan.gates().size(), "gate") + ", " + plural(plan.boardCount(), "board"));
+        text.fact("Pattern: " + plan.style().pattern() + "; boards "
+                + tape.format(plan.style().rails().boardLength()) + " long");
         if (allFindings().stream().anyMatch(finding -> finding.severity() == Severity.BLOCKER)) {
-            text.append("\n  *** THIS FENCE CANNOT BE BUILT AS DESCRIBED: see the findings marked BLOCKER. ***\n");
+            text.notice("THIS FENCE CANNOT BE BUILT AS DESCRIBED: see the findings marked BLOCKER.");
         }
     }
 
@@ -136,27 +143,18 @@ public final class BuildSheet {
         return count + " " + noun + (count == 1 ? "" : "s");
     }
 
-    private static void cautions(StringBuilder text) {
-        text.append("\n1. BEFORE ANYTHING ELSE\n");
-        for (String caution : Cautions.all()) {
-            wrap(text, "  - ", caution);
-        }
+    private static void cautions(SheetText text) {
+        text.heading("1. BEFORE ANYTHING ELSE");
+        Cautions.all().forEach(text::item);
     }
 
-    private void findings(StringBuilder text) {
-        text.append("\n2. FINDINGS\n");
+    private void findings(SheetText text) {
+        text.heading("2. FINDINGS");
         List<Finding> findings = allFindings();
         if (findings.isEmpty()) {
-            text.append("  none\n");
+            text.fact("none");
         }
-        for (Finding finding : findings) {
-            String remedy = finding.remedy().isEmpty() ? "" : " What to do: " + finding.remedy() + ".";
-            String source = finding.source().map(cited -> " [" + cited + "]").orElse("");
-            wrap(
-                    text,
-                    "  " + finding.severity() + "  ",
-                    finding.place() + ": " + finding.message() + "." + remedy + source);
-        }
+        findings.forEach(text::finding);
     }
 
     /** What the plan, its strings and stakes and the takeoff found, most serious first. */
@@ -167,7 +165,7 @@ public final class BuildSheet {
                 .toList();
     }
 
-    private void strings(StringBuilder text) {
+    private void strings(SheetText text) {
         section(text, "3. STRINGS AND CORNERS", StringTable.strings(plan, tape));
         notes(
                 text,
@@ -184,14 +182,14 @@ public final class BuildSheet {
                     "A curved side is followed in straight parts that stay on the lot; from and to the corner is along these"
                             + " parts, so find their ends by the ties below.");
         }
-        text.append("\n  To find them from the lot, swing two tapes from its corners until they meet:\n")
-                .append(TieTable.of(plan, strings, tape).toText("  "));
+        text.table(
+                "To find them from the lot, swing two tapes from its corners until they meet:",
+                TieTable.of(plan, strings, tape));
         notes(
                 text,
                 "East and north: of the first lot corner, in feet; of the two places where the tapes meet they tell which."
                         + " A side starts at the corner where its call begins. Tape level. The lot corners are the surveyor's marks: never take a fence or a hedge for one.");
-        text.append("\n  Batter boards hold the strings beyond the corners:\n")
-                .append(StringTable.boards(strings, tape).toText("  "));
+        text.table("Batter boards hold the strings beyond the corners:", StringTable.boards(strings, tape));
         notes(
                 text,
                 "Where: beyond the start or the end of a side, "
@@ -203,9 +201,9 @@ public final class BuildSheet {
                         + " house, a tree or a wall is in the way was not known here.");
         TextTable corners = StringTable.corners(strings, tape);
         if (!corners.isEmpty()) {
-            text.append(
-                            "\n  To prove a corner, mark both strings from where they cross and measure between the marks:\n")
-                    .append(corners.toText("  "));
+            text.table(
+                    "To prove a corner, mark both strings from where they cross and measure between the marks:",
+                    corners);
             notes(
                     text,
                     "First string: that of the side named first. Tape everything level. Move the string, never the mark,"
@@ -219,8 +217,8 @@ public final class BuildSheet {
         }
         TextTable diagonals = StringTable.diagonals(strings, tape);
         if (!diagonals.isEmpty()) {
-            text.append("\n  To prove them all, measure from where strings cross, or end, to where strings cross:\n")
-                    .append(diagonals.toText("  "));
+            text.table(
+                    "To prove them all, measure from where strings cross, or end, to where strings cross:", diagonals);
         }
     }
 
@@ -233,7 +231,7 @@ public final class BuildSheet {
                 : "Strings run " + tape.format(plan.site().setback()) + " inside the boundary.";
     }
 
-    private void stakes(StringBuilder text) {
+    private void stakes(SheetText text) {
         section(text, "4. STAKES", StakeTable.of(stakes, tape));
         notes(
                 text,
@@ -254,7 +252,7 @@ public final class BuildSheet {
                 : above + " over the ground at both ends";
     }
 
-    private void posts(StringBuilder text) {
+    private void posts(SheetText text) {
         section(text, "5. POSTS AND HOLES", PostTable.of(plan, tape));
         notes(
                 text,
@@ -266,11 +264,10 @@ public final class BuildSheet {
                         + " it.");
     }
 
-    private void rails(StringBuilder text) {
+    private void rails(SheetText text) {
         section(text, "6. RAILS", RailTable.marks(plan, tape));
         notes(text, "Marks are the TOP of each rail above the ground at the post, plumb, from the bottom rail up.");
-        text.append("\n  Pieces, rails counted from the bottom:\n")
-                .append(RailTable.pieces(plan, tape).toText("  "));
+        text.table("Pieces, rails counted from the bottom:", RailTable.pieces(plan, tape));
         RailSpec rails = plan.style().rails();
         notes(
                 text,
@@ -288,7 +285,7 @@ public final class BuildSheet {
         }
     }
 
-    private void boards(StringBuilder text) {
+    private void boards(SheetText text) {
         TextTable table = TextTable.of(
                 "stretch",
                 "begins",
@@ -345,13 +342,13 @@ public final class BuildSheet {
                 + " worksheet, and the gaps under them are in the elevations.";
     }
 
-    private void gates(StringBuilder text) {
+    private void gates(SheetText text) {
         if (plan.gates().isEmpty()) {
             return;
         }
-        text.append("\n8. GATES\n");
+        text.heading("8. GATES");
         for (GateBay gate : plan.gates()) {
-            text.append(GateText.of(gate, plan, tape));
+            GateText.write(text, gate, plan, tape);
         }
         notes(
                 text,
@@ -362,7 +359,7 @@ public final class BuildSheet {
                         + " load of the same screws. The weight of a leaf is counted in the footing of its hinge post.");
     }
 
-    private void shopping(StringBuilder text) {
+    private void shopping(SheetText text) {
         section(text, "9. TO BUY", materials(takeoff));
         section(text, "10. CUT LIST", CutTable.of(takeoff, tape));
         notes(
@@ -379,14 +376,15 @@ public final class BuildSheet {
         return table;
     }
 
-    private static void section(StringBuilder text, String title, TextTable table) {
-        text.append('\n').append(title).append('\n').append(table.toText("  "));
+    private static void section(SheetText text, String title, TextTable table) {
+        text.heading(title);
+        text.table(table);
     }
 
     /** Sentences under a table, each starting a line. */
-    private static void notes(StringBuilder text, String... sentences) {
+    private static void notes(SheetText text, String... sentences) {
         for (String sentence : sentences) {
-            wrap(text, "  ", sentence);
+            text.sentence(sentence);
         }
     }
 

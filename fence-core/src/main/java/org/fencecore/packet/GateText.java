@@ -35,19 +35,20 @@ final class GateText {
     private final GateBay gate;
     private final FencePlan plan;
     private final TapeFormat tape;
-    private final StringBuilder text = new StringBuilder();
+    private final SheetText text;
 
-    private GateText(GateBay gate, FencePlan plan, TapeFormat tape) {
+    private GateText(SheetText text, GateBay gate, FencePlan plan, TapeFormat tape) {
+        this.text = text;
         this.gate = gate;
         this.plan = plan;
         this.tape = tape;
     }
 
-    static String of(GateBay gate, FencePlan plan, TapeFormat tape) {
-        return new GateText(gate, plan, tape).write();
+    static void write(SheetText text, GateBay gate, FencePlan plan, TapeFormat tape) {
+        new GateText(text, gate, plan, tape).write();
     }
 
-    private String write() {
+    private void write() {
         heading();
         for (HungLeaf hung : gate.leaves()) {
             if (gate.design().isPair()) {
@@ -63,11 +64,10 @@ final class GateText {
         }
         hang();
         gate.pool().ifPresent(pool -> pool.requirements().forEach(asked -> say("at the pool: " + asked)));
-        return text.toString();
     }
 
     private void say(String sentence) {
-        BuildSheet.wrap(text, "    ", sentence);
+        text.detail(sentence);
     }
 
     private static String side(GateLeaf leaf) {
@@ -82,16 +82,13 @@ final class GateText {
         String frame = "frame " + tape.format(gate.design().frameHeight()) + " high";
         if (gate.design().isPair()) {
             List<HungLeaf> leaves = gate.leaves();
-            BuildSheet.wrap(text, "  ", posts + ", two leaves, " + way);
+            text.part(posts + ", two leaves, " + way);
             say(opening + "leaves " + tape.format(leaves.get(0).leaf().width()) + " and "
                     + tape.format(leaves.get(1).leaf().width()) + " wide (gaps " + tape.format(spec.hingeGap())
                     + " at the hinges, " + tape.format(spec.centreGap()) + " between the leaves), " + frame);
         } else {
-            BuildSheet.wrap(
-                    text,
-                    "  ",
-                    posts + ", hinges on " + gate.hingePost() + ", " + side(gate.leaf()) + " seen from outside, "
-                            + way);
+            text.part(posts + ", hinges on " + gate.hingePost() + ", " + side(gate.leaf()) + " seen from outside, "
+                    + way);
             say(opening + "leaf " + tape.format(gate.leaf().width()) + " wide (gaps " + tape.format(spec.hingeGap())
                     + " at the hinges, " + tape.format(spec.latchGap()) + " at the latch), " + frame);
         }
@@ -117,7 +114,7 @@ final class GateText {
                             tape.format(length),
                             "square, level behind the " + seat + ", fitted to the brace"));
         }
-        text.append(pieces.toText("    "));
+        text.detail(pieces);
         for (GateBrace brace : leaf.braces()) {
             say(brace.kind() + " from the " + brace.foot() + " up to the " + brace.head() + ", rising "
                     + Written.saw(brace.rise()));

@@ -31,6 +31,14 @@ final class TextTable {
         return this;
     }
 
+    List<String> header() {
+        return header;
+    }
+
+    List<List<String>> rows() {
+        return rows;
+    }
+
     boolean isEmpty() {
         return rows.isEmpty();
     }

@@ -54,7 +54,37 @@ public final class Written {
     private static final Length FOOT = Length.ofFeet(1);
     private static final Length CENTIMETRE = Length.ofMillimetres(10);
 
+    private static final int REPLACEMENT = 0xFFFD;
+
     private Written() {}
+
+    /**
+     * Writes a text from outside, such as the name of a gate, so that any file may hold it on one line: line breaks and
+     * tabs become spaces; halves of surrogate pairs, control characters and what else XML does not allow become U+FFFD.
+     *
+     * <p>Source: XML 1.0 (Fifth Edition), section 2.2.
+     *
+     * <p>Example: {@code printable("side\ngate")} is {@code side gate}.
+     *
+     * @param text any text
+     * @return the same text on one line
+     */
+    public static String printable(String text) {
+        StringBuilder printable = new StringBuilder(text.length());
+        text.codePoints().map(Written::printable).forEach(printable::appendCodePoint);
+        return printable.toString();
+    }
+
+    private static int printable(int letter) {
+        if (letter == '\t' || letter == '\n' || letter == '\r' || letter == 0x2028 || letter == 0x2029) {
+            return ' ';
+        }
+        boolean broken = Character.isISOControl(letter)
+                || (letter >= Character.MIN_SURROGATE && letter <= Character.MAX_SURROGATE)
+                || letter == 0xFFFE
+                || letter == 0xFFFF;
+        return broken ? REPLACEMENT : letter;
+    }
 
     /**
      * Writes a length as a carpenter reads it off a tape, to the nearest sixteenth of an inch.
