@@ -20,35 +20,35 @@ import org.fencecore.geometry.Bearing;
 import org.fencecore.geometry.Corner;
 import org.fencecore.geometry.Plane;
 import org.fencecore.geometry.Point;
+import org.fencecore.geometry.Polygon;
 import org.fencecore.geometry.Polyline;
 import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Side;
+import org.fencecore.geometry.Zone;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.layout.PostSpacingSpec;
+import org.fencecore.obstacles.Obstacle;
+import org.fencecore.obstacles.Obstacles;
+import org.fencecore.obstacles.UtilityKind;
 import org.fencecore.packet.BuildPacket;
+import org.fencecore.rules.ClearGround;
+import org.fencecore.rules.CornerVisibility;
+import org.fencecore.rules.HeightLimit;
+import org.fencecore.rules.LocalRules;
+import org.fencecore.rules.PoolBarrier;
 import org.fencecore.site.GateLocation;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.style.Lumber;
 import org.fencecore.survey.Course;
 import org.fencecore.survey.LotBoundary;
-import org.fencecore.geometry.Polygon;
-import org.fencecore.geometry.Zone;
-import org.fencecore.obstacles.Obstacle;
-import org.fencecore.obstacles.Obstacles;
-import org.fencecore.obstacles.UtilityKind;
-import org.fencecore.rules.ClearGround;
-import org.fencecore.rules.CornerVisibility;
-import org.fencecore.rules.HeightLimit;
-import org.fencecore.rules.LocalRules;
-import org.fencecore.rules.PoolBarrier;
 import org.fencecore.terrain.Shot;
 import org.fencecore.terrain.ShotSurface;
 import org.fencecore.units.Angle;
-import org.fencecore.worksheet.Citation;
 import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
 import org.fencecore.units.Slope;
+import org.fencecore.worksheet.Citation;
 
 /**
  * A site or style that the builders take is planned, however wild: what does not work comes back as findings, never as an
@@ -286,8 +286,9 @@ class NeverThrowsProperties {
                         case 1 -> Obstacle.tree(at(east, north), small, small.times(2));
                         case 2 -> Obstacle.wall(line, small);
                         case 3 -> Obstacle.hydrant(at(east, north), small);
-                        case 4 -> Obstacle.structure(Polygon.of(
-                                List.of(at(east, north), at(east + size, north), at(east, north + size))));
+                        case 4 ->
+                            Obstacle.structure(Polygon.of(
+                                    List.of(at(east, north), at(east + size, north), at(east, north + size))));
                         default -> Obstacle.utility(UtilityKind.OTHER, line, small);
                     };
                 })

@@ -170,8 +170,9 @@ public final class Obstacles {
                 : Finding.warning(
                                 "obstacle-crowded",
                                 place,
-                                "the fence runs " + stations(near, firstStation) + " within the " + Written.tape(obstacle.clear())
-                                        + " that " + obstacle.phrase() + " needs round it")
+                                "the fence runs " + stations(near, firstStation) + " within the "
+                                        + Written.tape(obstacle.clear()) + " that " + obstacle.phrase()
+                                        + " needs round it")
                         .withRemedy("move the line away from it, or ask the local office")
                         .withSource(obstacle.source());
     }

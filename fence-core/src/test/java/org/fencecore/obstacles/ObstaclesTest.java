@@ -43,7 +43,8 @@ class ObstaclesTest {
         assertThat(obstacles.blocking(at(31, 0), HOLE)).hasToString("[gas line]");
         assertThat(obstacles.blocking(at(61, 0), HOLE)).hasToString("[the oak]");
         assertThat(obstacles.blocking(at(64, 0), HOLE)).isEmpty();
-        assertThat(obstacles.alongFence("side 1", POSTS, Length.ZERO, Length.ofInches(3))).isEmpty();
+        assertThat(obstacles.alongFence("side 1", POSTS, Length.ZERO, Length.ofInches(3)))
+                .isEmpty();
         assertThat(obstacles.undergroundNote().message()).contains("(gas line)");
     }
 
