@@ -182,9 +182,9 @@ public final class Polygon {
             start = end;
             boolean startAbove = from.y() > point.y();
             boolean endAbove = end.y() > point.y();
-            boolean passesBeside = startAbove && endAbove
-                    || from.y() < point.y() && end.y() < point.y()
-                    || from.x() < point.x() && end.x() < point.x();
+            boolean passesBeside = (startAbove && endAbove)
+                    || (from.y() < point.y() && end.y() < point.y())
+                    || (from.x() < point.x() && end.x() < point.x());
             if (passesBeside) {
                 continue;
             }
