@@ -189,7 +189,8 @@ final class PostBook {
                 .exposedHeight(demand.exposed())
                 .soil(site.soil())
                 .doubledBearing(site.doubledBearing())
-                .holeDiameter(style.holeDiameter());
+                .setting(style.setting());
+        site.frostGrip().ifPresent(spec::frostGrip);
         site.frostDepth().ifPresent(spec::frostDepth);
         return spec.build();
     }

@@ -86,7 +86,7 @@ public final class HoleList {
             Key key = new Key(
                     footing.spec().hole(),
                     footing.holeDepth().roundedTo(INCH, Rounding.UP),
-                    footing.spec().base());
+                    footing.spec().setting().base());
             places.computeIfAbsent(key, unseen -> new ArrayList<>()).add(i + 1);
         }
         List<Group> groups = new ArrayList<>();
