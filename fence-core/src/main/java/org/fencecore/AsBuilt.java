@@ -191,13 +191,14 @@ final class AsBuilt {
     private PostRow.Part opening(PostRow.Part part, GatePlacing.Placed gate, List<PostRow.Spot> spots, FenceLine line) {
         Length from = spots.get(part.first()).station().plus(half);
         Length to = spots.get(part.last()).station().minus(half);
-        Length gaps = style.gate().gaps();
-        if (to.minus(from).compareTo(gaps) <= 0) {
+        Length least = GatePlacing.takenUp(gate.location(), style.gate());
+        if (to.minus(from).compareTo(least) <= 0) {
             findings.add(Finding.blocker(
                             "gate-too-narrow",
                             line.name + ", " + gate.location().name(),
                             "the posts as set leave " + Written.tape(to.minus(from))
-                                    + " between them, no wider than the gaps beside the leaf, " + Written.tape(gaps))
+                                    + " between them, no wider than " + GatePlacing.tooNarrowFor(gate.location())
+                                    + ", " + Written.tape(least))
                     .withRemedy("reset one of the gate posts"));
             return part.leftOut();
         }

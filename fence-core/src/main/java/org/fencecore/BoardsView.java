@@ -25,7 +25,7 @@ final class BoardsView extends AbstractList<PlannedBoard> implements RandomAcces
 
     BoardsView(List<Stretch> stretches, List<GateBay> gates) {
         stretches.forEach(stretch -> add(stretch.toString(), stretch.boards()));
-        gates.forEach(gate -> add(gate.name(), gate.boards()));
+        gates.forEach(gate -> gate.leaves().forEach(leaf -> add(leaf.name(), leaf.boards())));
         before = new int[boards.size() + 1];
         for (int i = 0; i < boards.size(); i++) {
             before[i + 1] = Math.addExact(before[i], boards.get(i).size());

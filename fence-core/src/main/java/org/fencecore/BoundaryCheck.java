@@ -37,6 +37,42 @@ final class BoundaryCheck {
         return findings;
     }
 
+    /** A leaf that opens outwards stands its whole width outside the fence when it is square to it. */
+    static List<Finding> ofGates(Polygon lot, List<Run> runs) {
+        BoundaryCheck check = new BoundaryCheck(lot);
+        List<Finding> findings = new ArrayList<>();
+        for (Run run : runs) {
+            for (GateBay gate : run.gates()) {
+                if (gate.location().opensOutward()) {
+                    check.leaf(run, gate, findings);
+                }
+            }
+        }
+        return findings;
+    }
+
+    private void leaf(Run run, GateBay gate, List<Finding> findings) {
+        Length hinges = gate.hingePost() == gate.from()
+                ? gate.opening().start()
+                : gate.opening().end();
+        Point pin = run.pointAt(hinges, Length.ZERO);
+        Length width = gate.leaf().width();
+        Length face = run.string().offsetOf(pin).abs();
+        Point tip = run.pointAt(hinges, face.plus(width));
+        Length over = inside(tip).negated();
+        if (over.isPositive()) {
+            findings.add(Finding.warning(
+                            "gate-opens-over-boundary",
+                            run + ", " + gate.name(),
+                            "the leaf opens outwards and is " + Written.tape(width) + " wide, so that it reaches up to "
+                                    + Written.tape(over, Rounding.UP) + " over the boundary")
+                    .withRemedy(
+                            "let it open into the lot, or move the fence back by the width of the leaf there; over a"
+                                    + " street or a walk the local office may not allow it")
+                    .withSource(Citation.GEOMETRY));
+        }
+    }
+
     private void posts(List<Post> posts, FenceStyle style, List<Finding> findings) {
         Length round = Length.max(style.holeDiameter(), style.postCapWidth()).dividedBy(2);
         List<Post> over = new ArrayList<>();

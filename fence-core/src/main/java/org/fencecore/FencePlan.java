@@ -152,10 +152,12 @@ public final class FencePlan {
      *       {@code too-many-posts}, {@code too-short-for-rails}, {@code too-short-for-boards}, {@code too-many-boards};
      *   <li>blockers of gates: {@code gate-without-fence}, {@code gate-wider-than-run}, {@code gate-off-run},
      *       {@code gates-overlap}, {@code gate-leaves-no-post}, {@code gate-too-narrow};
-     *   <li>warnings: {@code over-the-boundary}, {@code holes-run-together}, {@code gate-gap};
+     *   <li>warnings: {@code over-the-boundary}, {@code holes-run-together}, {@code gate-gap},
+     *       {@code gate-rake-steep}, {@code gate-opens-over-boundary};
      *   <li>of posts as set: blocker {@code set-post-misplaced}; warnings {@code post-out-of-line}, {@code bay-too-wide},
      *       {@code set-post-too-short}, {@code set-footing-shallow}; note {@code gate-remeasured};
-     *   <li>notes: {@code curve-in-parts}, {@code ground-continued}, {@code gate-moved}, {@code gate-swing-unknown}.
+     *   <li>notes: {@code curve-in-parts}, {@code ground-continued}, {@code gate-moved}, {@code gate-swing-unknown},
+     *       {@code gate-not-weighed}, {@code gate-latch-chamfer}.
      * </ul>
      *
      * @return the findings, unmodifiable
@@ -221,7 +223,7 @@ public final class FencePlan {
     /**
      * Works out the calculations behind the plan, written line by line and built when asked for: how the lot closes; for
      * every stretch the spacing of its posts, each bay with the rail marks at its first post, and the boards; for every
-     * gate the leaf, its braces and its boards; and each footing once, its embedment and its concrete.
+     * gate each leaf, its braces, boards, weight, hinges, their screws, what slack means at the latch, and its swing; and each footing once, its embedment and its concrete.
      *
      * <p>Each title begins with what the sheet is for, and no two are alike: {@code side 1, bay 4, post 4 to post 5:
      * Racked bay from 18.84 ft to 25.14 ft}, or {@code posts 1 to 4 and 9: Embedment of a post}.

@@ -110,6 +110,7 @@ public final class FencePlanner {
             bays += run.stretches().stream().mapToInt(s -> s.bays().size()).sum();
             runs.add(run);
         }
+        outline.ifPresent(lot -> findings.addAll(BoundaryCheck.ofGates(lot, runs)));
         findings.addAll(RuleCheck.of(site.rules(), style, runs));
         findings.sort(Comparator.comparing(Finding::severity).reversed());
         return new FencePlan(site, style, runs, posts, findings, set);
@@ -189,7 +190,7 @@ public final class FencePlanner {
                 .plus(style.railLumber().thickness())
                 .plus(style.boardLumber().thickness());
         for (FenceLine line : path.lines()) {
-            findings.addAll(site.obstacles().alongFence(line.name, line.postLine, reach));
+            findings.addAll(site.obstacles().alongFence(line.name, line.postLine, line.startAlongSide, reach));
         }
         if (!posts.isEmpty()) {
             findings.add(site.obstacles().undergroundNote());

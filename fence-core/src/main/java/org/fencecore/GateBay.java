@@ -5,47 +5,44 @@ import java.util.List;
 import java.util.Optional;
 import org.fencecore.gate.GateDesign;
 import org.fencecore.gate.GateLeaf;
-import org.fencecore.gate.hang.GateSwing;
+import org.fencecore.gate.HingeSide;
+import org.fencecore.gate.hang.PoolGate;
 import org.fencecore.geometry.Interval;
-import org.fencecore.layout.BoardLayout;
+import org.fencecore.geometry.Profile;
 import org.fencecore.site.GateLocation;
-import org.fencecore.units.Length;
 import org.fencecore.worksheet.Worksheet;
 
 /**
- * A gate between its two posts: the leaf, its boards, and how high it hangs.
+ * A gate between its two posts: one leaf or two, and the line of its board bottoms.
  */
 public final class GateBay {
 
     private final GateLocation location;
     private final Post from;
     private final Post to;
-    private final Post hingePost;
     private final Interval opening;
     private final GateDesign design;
-    private final Optional<BoardLayout> boards;
-    private final Length boardBottom;
-    private final Optional<GateSwing> swing;
+    private final Profile bottomLine;
+    private final List<HungLeaf> leaves;
+    private final Optional<PoolGate> pool;
 
     GateBay(
             GateLocation location,
             Post from,
             Post to,
-            Post hingePost,
             Interval opening,
             GateDesign design,
-            Optional<BoardLayout> boards,
-            Length boardBottom,
-            Optional<GateSwing> swing) {
+            Profile bottomLine,
+            List<HungLeaf> leaves,
+            Optional<PoolGate> pool) {
         this.location = location;
         this.from = from;
         this.to = to;
-        this.hingePost = hingePost;
         this.opening = opening;
         this.design = design;
-        this.boards = boards;
-        this.boardBottom = boardBottom;
-        this.swing = swing;
+        this.bottomLine = bottomLine;
+        this.leaves = List.copyOf(leaves);
+        this.pool = pool;
     }
 
     /**
@@ -76,12 +73,36 @@ public final class GateBay {
     }
 
     /**
-     * Returns the one of the two that carries the hinges.
+     * Returns the post that carries the leaf people open.
      *
-     * @return the one of the two that carries the hinges
+     * @return the hinge post of the only leaf, or of the active one of two
      */
     public Post hingePost() {
-        return hingePost;
+        return hingePost(leaves.get(leaves.size() > 1 && leaf().hingeSide() == HingeSide.RIGHT ? 1 : 0));
+    }
+
+    /**
+     * Returns the post that carries a leaf.
+     *
+     * @param leaf one of {@link #leaves}
+     * @return its hinge post
+     * @throws IllegalArgumentException if it is the leaf of another gate
+     */
+    public Post hingePost(HungLeaf leaf) {
+        if (!leaves.contains(leaf)) {
+            throw new IllegalArgumentException("leaf was " + leaf + ", which does not hang in " + name()
+                    + "; take it from the leaves of this gate");
+        }
+        return leaf.hingesAtStart() ? from : to;
+    }
+
+    /**
+     * Returns the post that the latch is on.
+     *
+     * @return the post that does not carry the only leaf; empty for two leaves, which latch to each other
+     */
+    public Optional<Post> latchPost() {
+        return design.isPair() ? Optional.empty() : Optional.of(hingePost().equals(from) ? to : from);
     }
 
     /**
@@ -96,14 +117,14 @@ public final class GateBay {
     /**
      * Returns the gate worked out for its opening.
      *
-     * @return leaf and gaps
+     * @return leaves and gaps
      */
     public GateDesign design() {
         return design;
     }
 
     /**
-     * Returns the leaf that hangs in it: frame, braces and where it is in the opening.
+     * Returns the leaf that people open: frame, braces and where it is in the opening.
      *
      * @return the leaf, of two the active one
      */
@@ -112,30 +133,30 @@ public final class GateBay {
     }
 
     /**
-     * Returns the boards on the leaf, from its left edge seen from outside; empty when it is too narrow for the pattern.
+     * Returns the leaves as they hang, from left to right seen from outside.
      *
-     * @return the boards on the leaf, from its left edge seen from outside; empty when it is too narrow for the pattern
+     * @return one or two leaves, unmodifiable
      */
-    public Optional<BoardLayout> boards() {
-        return boards;
+    public List<HungLeaf> leaves() {
+        return leaves;
     }
 
     /**
-     * Returns the height of the board bottoms on the leaf, level, in the datum of the shots.
+     * Returns the line of the board bottoms, straight across the opening.
      *
-     * @return the height of the board bottoms on the leaf, level, in the datum of the shots
+     * @return the heights at both ends of the opening, by station along the run, in the datum of the shots
      */
-    public Length boardBottom() {
-        return boardBottom;
+    public Profile bottomLine() {
+        return bottomLine;
     }
 
     /**
-     * Returns how the leaf swings over the ground.
+     * Returns the gate as the rule of a pool's barrier looks at it.
      *
-     * @return the swing; empty when the ground is not given as a surface or does not reach under all of it
+     * @return the pool gate, empty away from a pool
      */
-    public Optional<GateSwing> swing() {
-        return swing;
+    public Optional<PoolGate> pool() {
+        return pool;
     }
 
     /**
@@ -148,30 +169,21 @@ public final class GateBay {
     }
 
     /**
-     * Returns the post that the latch is on.
-     *
-     * @return the one of the two posts that does not carry the hinges
-     */
-    public Post latchPost() {
-        return hingePost.equals(from) ? to : from;
-    }
-
-    /**
-     * Returns how many boards the leaf takes.
+     * Returns how many boards its leaves take.
      *
      * @return the number of boards on both faces
      */
     public int boardCount() {
-        return boards.map(BoardLayout::count).orElse(0);
+        return leaves.stream().mapToInt(HungLeaf::boardCount).sum();
     }
 
     List<Worksheet> worksheets(String side) {
         List<Worksheet> sheets = new ArrayList<>();
-        sheets.add(leaf().worksheet());
-        leaf().braces().forEach(brace -> sheets.add(brace.worksheet()));
-        boards.ifPresent(layout -> sheets.add(layout.worksheet()));
-        swing.ifPresent(over -> sheets.add(over.worksheet()));
-        return sheets.stream().map(sheet -> sheet.within(side + ", " + name())).toList();
+        for (HungLeaf leaf : leaves) {
+            leaf.worksheets().forEach(sheet -> sheets.add(sheet.within(side + ", " + leaf.name())));
+        }
+        pool.ifPresent(gate -> sheets.add(gate.worksheet().within(side + ", " + name())));
+        return sheets;
     }
 
     @Override

@@ -3,6 +3,7 @@ package org.fencecore;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import org.fencecore.gate.GateSpec;
 import org.fencecore.geometry.Interval;
 import org.fencecore.site.GateLocation;
 import org.fencecore.style.FenceStyle;
@@ -104,17 +105,30 @@ final class GatePlacing {
 
     /** Smaller openings than a leaf needs are judged by the gate's own findings; this one leaves nothing to design. */
     private boolean isBigEnough(GateLocation gate) {
-        Length gaps = style.gate().gaps();
-        if (gate.clearOpening().compareTo(gaps) > 0) {
+        Length least = takenUp(gate, style.gate());
+        if (gate.clearOpening().compareTo(least) > 0) {
             return true;
         }
         findings.add(Finding.blocker(
                         "gate-too-narrow",
                         place(gate),
-                        "the opening of " + Written.tape(gate.clearOpening())
-                                + " is no wider than the gaps beside the leaf, " + Written.tape(gaps))
-                .withRemedy("make it at least " + Written.tape(style.gate().minimumOpening())));
+                        "the opening of " + Written.tape(gate.clearOpening()) + " is no wider than "
+                                + tooNarrowFor(gate) + ", " + Written.tape(least))
+                .withRemedy("make it at least "
+                        + Written.tape(
+                                gate.twoLeaves()
+                                        ? style.gate().minimumPairOpening()
+                                        : style.gate().minimumOpening())));
         return false;
+    }
+
+    /** What leaves nothing to hang in an opening: its gaps, and of two leaves a nanometre, so that neither is nothing. */
+    static Length takenUp(GateLocation gate, GateSpec spec) {
+        return gate.twoLeaves() ? spec.pairGaps().plus(Length.ofNanometres(1)) : spec.gaps();
+    }
+
+    static String tooNarrowFor(GateLocation gate) {
+        return gate.twoLeaves() ? "the gaps beside and between two leaves" : "the gaps beside the leaf";
     }
 
     /** Moves an opening onto a fixed post whose hole its own gate post's would run into. */

@@ -16,6 +16,7 @@ import org.fencecore.geometry.Point;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
+import org.fencecore.units.Moment;
 import org.fencecore.units.Rounding;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Written;
@@ -62,6 +63,7 @@ final class PostBook {
         final Point centre;
         private Length ground;
         private @Nullable Length top;
+        private Moment hung = Moment.ZERO;
         /** What of each line the post holds in the wind, from halfway before it to halfway after. */
         private final Map<FenceLine, Interval> held = new LinkedHashMap<>(2);
 
@@ -95,6 +97,11 @@ final class PostBook {
         void carry(FenceLine line, Interval part) {
             held.merge(
                     line, part, (a, b) -> Interval.of(Length.min(a.start(), b.start()), Length.max(a.end(), b.end())));
+        }
+
+        /** Adds a gate that hangs on the post; several are taken to open the same way. */
+        void hang(Moment moment) {
+            hung = hung.plus(moment);
         }
 
         Map<FenceLine, Interval> held() {
@@ -179,7 +186,7 @@ final class PostBook {
 
     private FootingDesign footing(Entry entry) {
         Length exposed = Length.min(entry.exposed(), TALLEST);
-        Demand demand = new Demand(exposed, winds.load(entry.held(), exposed));
+        Demand demand = new Demand(exposed, winds.load(entry.held(), exposed).withGate(entry.hung));
         return footings.computeIfAbsent(demand, known -> FootingDesign.forPost(known.load(), spec(known)));
     }
 

@@ -5,10 +5,12 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import org.fencecore.boarding.Privacy;
+import org.fencecore.gate.hang.PoolGate;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.ProfilePoint;
 import org.fencecore.geometry.Segment;
+import org.fencecore.geometry.Side;
 import org.fencecore.layout.Face;
 import org.fencecore.rules.FencePart;
 import org.fencecore.rules.GatePart;
@@ -133,23 +135,39 @@ final class RuleCheck {
     private List<GatePart> gates(Run run) {
         List<GatePart> gates = new ArrayList<>();
         for (GateBay gate : run.gates()) {
-            Length lowest = run.ground()
-                    .between(gate.opening().start(), gate.opening().end())
-                    .lowest()
-                    .elevation();
-            Length bottom = clamp(gate.boardBottom().minus(lowest));
-            FencePart leaf = along(run, gate.opening())
-                    .bottom(bottom)
-                    .top(clamp(bottom.plus(style.rails().boardLength())))
-                    .openness(openness)
-                    .build();
-            gates.add(GatePart.of(gate.name(), leaf)
-                    .withSwing(
-                            gate.location().opensOutward()
-                                    ? run.outside()
-                                    : run.outside().opposite()));
+            gates.add(gate(run, gate));
         }
         return gates;
+    }
+
+    private GatePart gate(Run run, GateBay gate) {
+        Profile.Builder bottom = Profile.builder();
+        Profile.Builder top = Profile.builder();
+        Interval opening = gate.opening();
+        for (ProfilePoint ground :
+                run.ground().between(opening.start(), opening.end()).points()) {
+            Length station = ground.station().minus(opening.start());
+            Length up = clamp(gate.bottomLine().elevationAt(ground.station()).minus(ground.elevation()));
+            bottom.point(station, up);
+            top.point(station, clamp(up.plus(style.rails().boardLength())));
+        }
+        FencePart leaf = along(run, opening)
+                .bottom(bottom.build())
+                .top(top.build())
+                .openness(openness)
+                .build();
+        Side inside = run.outside().opposite();
+        GatePart part =
+                GatePart.of(gate.name(), leaf).withSwing(gate.location().opensOutward() ? run.outside() : inside);
+        if (gate.pool().isEmpty()) {
+            return part;
+        }
+        PoolGate pool = gate.pool().get();
+        boolean releaseInside = pool.isReleaseOnPoolSide() == gate.location().waterInside();
+        return part.withSelfClosing(pool.isSelfClosing())
+                .withSelfLatching(pool.isSelfLatching())
+                .withRelease(pool.release(), releaseInside ? inside : run.outside())
+                .withOpeningAtRelease(pool.widestOpeningNearRelease());
     }
 
     private FencePart.Builder along(Run run, Interval stations) {

@@ -5,12 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import org.fencecore.gate.GateDesign;
-import org.fencecore.gate.HingeSide;
-import org.fencecore.gate.hang.GateSwing;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
-import org.fencecore.geometry.Side;
 import org.fencecore.geometry.Surface;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.PostSpacing;
@@ -22,7 +18,6 @@ import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Rounding;
 import org.fencecore.units.Slope;
-import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Written;
 
@@ -37,7 +32,6 @@ final class RunDraft {
     private final FenceStyle style;
     private final FenceLine line;
     private final Profile ground;
-    private final Optional<Surface> surface;
     private final FenceLine.Past railsPast;
     private final FenceLine.Past boardsPast;
     private final PostBook book;
@@ -47,6 +41,7 @@ final class RunDraft {
     private final List<Length> stations = new ArrayList<>();
     private final List<StretchDraft> stretches = new ArrayList<>();
     private final List<GateDraft> gates = new ArrayList<>();
+    private final GateHanging hanging;
 
     /** Fence between two fixed posts: which posts of this run, and all that does not need them finished. */
     private record StretchDraft(
@@ -58,13 +53,7 @@ final class RunDraft {
             Optional<BoardLayout> boards) {}
 
     /** A gate and which post of this run it begins at. */
-    private record GateDraft(
-            int firstPost,
-            GatePlacing.Placed placed,
-            GateDesign design,
-            Optional<BoardLayout> boards,
-            Length boardBottom,
-            Optional<GateSwing> swing) {}
+    private record GateDraft(int firstPost, GateHanging.HungGate gate) {}
 
     RunDraft(
             FenceStyle style,
@@ -79,12 +68,12 @@ final class RunDraft {
         this.style = style;
         this.line = line;
         this.ground = ground;
-        this.surface = surface;
         this.railsPast = line.railsPast(meetsAtStart, meetsAtEnd);
         this.boardsPast = line.boardsPast(meetsAtStart, meetsAtEnd);
         this.book = book;
         this.findings = findings;
         this.half = style.postLumber().width().dividedBy(2);
+        this.hanging = new GateHanging(style, line, ground, surface, this::fit, findings);
         row.spots().forEach(this::enter);
         row.parts().forEach(this::buildBetween);
     }
@@ -221,40 +210,18 @@ final class RunDraft {
     }
 
     private void hang(GatePlacing.Placed gate, int first) {
-        Interval opening = gate.opening();
-        String place = line.name + ", " + gate.location().name();
-        GateDesign design = GateDesign.forOpening(
-                opening.length(), style.gateFrameHeight(), gate.location().hinges(), style.gate());
-        tell(design.findings(), place);
-        Profile underLeaf = ground.between(opening.start(), opening.end());
-        Length bottom = underLeaf.highest().elevation().plus(style.slope().clearance());
-        Length gap = bottom.minus(underLeaf.lowest().elevation());
-        if (gap.compareTo(style.slope().maximumClearance()) > 0) {
-            findings.add(Finding.warning(
-                            "gate-gap",
-                            place,
-                            "the leaf hangs level over ground that falls, so the gap under it grows to "
-                                    + Written.tape(gap) + ", over the maximum of "
-                                    + Written.tape(style.slope().maximumClearance()))
-                    .withRemedy("level the ground under the gate, close the gap, or move the gate to flatter ground")
-                    .withSource(Citation.COMMON_PRACTICE));
-        }
-        Length top = bottom.plus(style.rails().boardLength()).plus(style.postAboveBoards());
-        for (PostBook.Entry post : List.of(posts.get(first), posts.get(first + 1))) {
-            post.reach(top);
-        }
+        Interval between = Interval.of(stations.get(first), stations.get(first + 1));
+        GateHanging.HungGate hung = hanging.hang(gate, between);
+        Length above = style.rails().boardLength().plus(style.postAboveBoards());
+        PostBook.Entry start = posts.get(first);
+        PostBook.Entry end = posts.get(first + 1);
+        start.reach(hung.bottomLine().elevationAt(gate.opening().start()).plus(above));
+        end.reach(hung.bottomLine().elevationAt(gate.opening().end()).plus(above));
         carry(first);
-        Optional<GateSwing> swing = surface.flatMap(
-                shots -> LeafSwing.of(design.activeLeaf(), gate.location(), opening, line, style, bottom, shots));
-        swing.ifPresent(clear -> tell(clear.findings(), place));
-        if (surface.isPresent() && swing.isEmpty()) {
-            findings.add(Finding.note(
-                            "gate-swing-unknown",
-                            place,
-                            "the shots do not reach under the whole swing of the leaf, so that it may drag")
-                    .withRemedy("take shots as far out as the leaf opens"));
+        for (HungLeaf leaf : hung.leaves()) {
+            leaf.loads().ifPresent(loads -> (leaf.hingesAtStart() ? start : end).hang(LeafScale.onPost(loads, style)));
         }
-        gates.add(new GateDraft(first, gate, design, fit(design.activeLeaf().width(), place), bottom, swing));
+        gates.add(new GateDraft(first, hung));
     }
 
     private String name(PostRow.Part part) {
@@ -286,26 +253,10 @@ final class RunDraft {
             built.add(new Stretch(
                     bays, draft.spacing(), draft.slope(), draft.boarded(), draft.boards(), boardsAtPosts(draft, own)));
         }
-        List<GateBay> hung = gates.stream().map(draft -> hung(draft, own)).toList();
+        List<GateBay> hung = gates.stream()
+                .map(draft -> draft.gate().between(own.get(draft.firstPost()), own.get(draft.firstPost() + 1)))
+                .toList();
         return new Run(line, ground, own, built, hung);
-    }
-
-    private GateBay hung(GateDraft draft, List<Post> own) {
-        Post from = own.get(draft.firstPost());
-        Post to = own.get(draft.firstPost() + 1);
-        // Someone outside, facing the fence, has the run's beginning on the left when the outside is on its right.
-        boolean beginsLeft = line.outside == Side.RIGHT;
-        boolean hingesLeft = draft.design().activeLeaf().hingeSide() == HingeSide.LEFT;
-        return new GateBay(
-                draft.placed().location(),
-                from,
-                to,
-                beginsLeft == hingesLeft ? from : to,
-                draft.placed().opening(),
-                draft.design(),
-                draft.boards(),
-                draft.boardBottom(),
-                draft.swing());
     }
 
     /** Rails meet on the middle of line posts and run past the fixed posts at both ends of the stretch. */

@@ -56,12 +56,20 @@ class AroundObstaclesTest {
         assertThat(blockers(plan(gasAcross(10)))).containsExactly("obstacle-at-post at post 1");
     }
 
-    /** A trunk of 1 ft across stands on the line: the fence cannot go through it, wherever the posts are. */
+    /**
+     * A trunk of 1 ft across stands on the line: the fence cannot go through it, wherever the posts are. The fence is 4 in to
+     * either side of its line, 3/4 in from the trunk's middle, so they meet over sqrt(10² - 0.75²) = 9.97 in to both sides
+     * of 20 ft from the corner.
+     */
     @Test
     void theFenceDoesNotGoThroughATree() {
         Obstacle tree =
                 Obstacle.tree(Point.of(Length.ofInches(7), Length.ofFeet(20)), Length.ofInches(6), Length.ofInches(24));
         assertThat(blockers(plan(tree))).containsExactly("obstacle-in-fence at side 1");
+        assertThat(plan(tree).findings())
+                .filteredOn(finding -> finding.code().equals("obstacle-in-fence"))
+                .extracting(Finding::message)
+                .containsExactly("the fence runs into the tree from 19.17 ft to 20.83 ft");
     }
 
     @Test

@@ -13,6 +13,7 @@ import org.fencecore.geometry.Point;
 import org.fencecore.geometry.Polyline;
 import org.fencecore.geometry.Segment;
 import org.fencecore.geometry.Side;
+import org.fencecore.site.GateLocation;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.survey.Course;
@@ -183,6 +184,30 @@ class FenceLinesTest {
                         .build(),
                 USUAL);
         assertThat(inside.findings()).extracting(Finding::code).doesNotContain("over-the-boundary");
+    }
+
+    /** A leaf of 47 1/4 in hung on posts 6 in inside opens 41 1/4 in over the boundary, inwards not at all. */
+    @Test
+    void tellsWhenAGateOpensOverTheBoundary() {
+        GateLocation.Builder gate = GateLocation.named("street gate")
+                .onSide(1)
+                .centredAt(Length.ofFeet(20))
+                .clearOpening(Length.ofInches(48));
+        FencePlan outwards = FencePlanner.plan(
+                Plans.levelSide().gate(gate.opensOutward(true).build()).build(), USUAL);
+        assertThat(outwards.findings())
+                .filteredOn(finding -> finding.code().equals("gate-opens-over-boundary"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.message()).contains("3' 5 1/4\""));
+        for (Site.Builder site : List.of(
+                Plans.levelSide().gate(gate.opensOutward(false).build()),
+                Plans.levelSide()
+                        .setback(Length.ofInches(47.25))
+                        .gate(gate.opensOutward(true).build()))) {
+            assertThat(FencePlanner.plan(site.build(), USUAL).findings())
+                    .extracting(Finding::code)
+                    .doesNotContain("gate-opens-over-boundary");
+        }
     }
 
     @Test

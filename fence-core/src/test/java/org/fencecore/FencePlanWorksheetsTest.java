@@ -12,6 +12,7 @@ import java.util.stream.Collectors;
 import org.fencecore.footing.FootingDesign;
 import org.fencecore.gate.GateBrace;
 import org.fencecore.gate.GateSpec;
+import org.fencecore.gate.hang.HingeLoads;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.Face;
 import org.fencecore.site.Site;
@@ -94,6 +95,7 @@ class FencePlanWorksheetsTest {
                 takeStretch(results, run, stretch);
             }
             for (GateBay gate : run.gates()) {
+                HungLeaf leaf = gate.leaves().get(0);
                 String place = run + ", " + gate.name() + ": ";
                 take(results, place + "Gate leaf and frame", gate.leaf().diagonal());
                 List<GateBrace> braces = gate.leaf().braces();
@@ -109,7 +111,25 @@ class FencePlanWorksheetsTest {
                 take(
                         results,
                         place + "Boards, outside row",
-                        outsideGap(gate.boards().orElseThrow()));
+                        outsideGap(leaf.boards().orElseThrow()));
+                HingeLoads loads = leaf.loads().orElseThrow();
+                take(
+                        results,
+                        place + "Weight of the gate leaf",
+                        loads.leafWeight().fromHingeEdge());
+                take(results, place + "Gate hinges", loads.pullAtTop());
+                take(
+                        results,
+                        place + "Wood screws of a hinge in withdrawal",
+                        loads.hinges().screws().orElseThrow().ofHinge());
+                take(
+                        results,
+                        place + "Drop at the latch from unequal diagonals",
+                        leaf.dropFromDiagonals().orElseThrow().drop());
+                take(
+                        results,
+                        place + "Drop at the latch from slip in the joints",
+                        leaf.dropFromSlip().orElseThrow().drop());
             }
         }
         List<Integer> posts = new ArrayList<>();

@@ -172,7 +172,8 @@ class FencePlannerProperties {
         FencePlan plan = FencePlanner.plan(yard.site(), USUAL);
         List<BoardPlacement> expected = new ArrayList<>();
         plan.stretches().forEach(stretch -> stretch.boards().ifPresent(layout -> expected.addAll(layout.boards())));
-        plan.gates().forEach(gate -> gate.boards().ifPresent(layout -> expected.addAll(layout.boards())));
+        plan.gates()
+                .forEach(gate -> gate.leaves().get(0).boards().ifPresent(layout -> expected.addAll(layout.boards())));
         assertThat(plan.boards()).extracting(PlannedBoard::placement).containsExactlyElementsOf(expected);
         List<PlannedBoard> boards = plan.boards();
         int index = 0;

@@ -61,6 +61,8 @@ class GateSwingPlanTest {
             FencePlan in = plan(rising(5), hinges, false);
             assertThat(in.gates()
                             .get(0)
+                            .leaves()
+                            .get(0)
                             .swing()
                             .orElseThrow()
                             .smallestClearance()
@@ -75,6 +77,8 @@ class GateSwingPlanTest {
             double back = FenceStyle.builder().build().boardLumber().thickness().inches() * 2 + 1.5;
             assertThat(out.gates()
                             .get(0)
+                            .leaves()
+                            .get(0)
                             .swing()
                             .orElseThrow()
                             .smallestClearance()
@@ -85,14 +89,14 @@ class GateSwingPlanTest {
     }
 
     private static double bottom(FencePlan plan) {
-        return plan.gates().get(0).boardBottom().inches();
+        return plan.gates().get(0).leaves().get(0).boardBottom().inches();
     }
 
     @Test
     void shotsThatEndAtTheFenceTellThatTheSwingIsUnknown() {
         FencePlan plan = plan(new Strip(rising(5), Length.ofFeet(1)), HingeSide.LEFT, false);
 
-        assertThat(plan.gates().get(0).swing()).isEmpty();
+        assertThat(plan.gates().get(0).leaves().get(0).swing()).isEmpty();
         assertThat(plan.findings()).extracting(Finding::code).contains("gate-swing-unknown");
     }
 

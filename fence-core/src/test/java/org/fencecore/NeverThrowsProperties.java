@@ -17,6 +17,7 @@ import net.jqwik.api.constraints.Size;
 import org.fencecore.footing.PostSetting;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.gate.HingeSide;
+import org.fencecore.gate.hang.PoolGate;
 import org.fencecore.geometry.Plane;
 import org.fencecore.geometry.Point;
 import org.fencecore.geometry.Polyline;
@@ -28,12 +29,15 @@ import org.fencecore.packet.BuildPacket;
 import org.fencecore.site.GateLocation;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
+import org.fencecore.style.GateHardware;
 import org.fencecore.style.Lumber;
 import org.fencecore.survey.Course;
 import org.fencecore.survey.LotBoundary;
+import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
 import org.fencecore.units.Slope;
+import org.fencecore.worksheet.Worksheet;
 
 /**
  * A site or style that the builders take is planned, however wild: what does not work comes back as findings, never as an
@@ -82,12 +86,21 @@ class NeverThrowsProperties {
                         Arbitraries.integers().between(1, sides),
                         Arbitraries.doubles().between(0, 300).ofScale(2),
                         Arbitraries.doubles().between(0.25, 150).ofScale(2),
-                        Arbitraries.of(HingeSide.class))
-                .as((side, centre, opening, hinges) -> GateLocation.named("gate at " + centre + " on " + side)
+                        Arbitraries.of(HingeSide.class),
+                        Arbitraries.integers().between(0, 15))
+                .as((side, centre, opening, hinges, wishes) -> GateLocation.named("gate at " + centre + " on " + side)
                         .onSide(side)
                         .centredAt(Length.ofFeet(centre))
                         .clearOpening(Length.ofInches(opening))
                         .hinges(hinges)
+                        .twoLeaves((wishes & 1) != 0)
+                        .raked((wishes & 2) != 0)
+                        .opensOutward((wishes & 4) != 0)
+                        .pool(
+                                PoolGate.builder()
+                                        .release(Length.ofInches(40 + wishes))
+                                        .build(),
+                                (wishes & 8) != 0)
                         .build())
                 .list()
                 .ofMaxSize(3)
@@ -134,8 +147,10 @@ class NeverThrowsProperties {
                         Arbitraries.of(Lumber.fourByFour(), Lumber.sixBySix()),
                         Arbitraries.doubles().between(0.75, 20).ofScale(2),
                         Arbitraries.doubles().between(5.5, 30).ofScale(1),
-                        Arbitraries.of(true, false))
-                .as((pattern, posts, spacing, hole, middleRail) -> FenceStyle.builder()
+                        Arbitraries.of(true, false),
+                        Arbitraries.integers().between(0, 40))
+                .as((pattern, posts, spacing, hole, middleRail, hardware) -> FenceStyle.builder()
+                        .gateHardware(hardware(hardware))
                         .pattern(pattern)
                         .postLumber(posts)
                         .postSpacing(PostSpacingSpec.builder()
@@ -148,6 +163,16 @@ class NeverThrowsProperties {
                                 .build())
                         .gate(GateSpec.builder().middleRail(middleRail).build())
                         .build());
+    }
+
+    private static GateHardware hardware(int size) {
+        GateHardware.Builder hardware = GateHardware.builder().hingeInset(Length.ofInches(size + 0.5));
+        return (size % 2 == 0
+                        ? hardware.butts(Length.ofInches(size + 1))
+                        : hardware.straps(Length.ofInches(size), Length.ofInches(3 * size)))
+                .openTo(Angle.ofDegrees(30 + 3 * size))
+                .hinges(2 + size % 5)
+                .build();
     }
 
     @Property(tries = 500)
@@ -203,6 +228,8 @@ class NeverThrowsProperties {
             @ForAll @DoubleRange(min = -150, max = 150) double percent,
             @ForAll boolean closed,
             @ForAll Side outside,
+            @ForAll boolean twoLeaves,
+            @ForAll boolean raked,
             @ForAll("styles") FenceStyle style) {
         List<Point> points = new ArrayList<>();
         for (int i = 0; i < easts.size(); i++) {
@@ -220,10 +247,20 @@ class NeverThrowsProperties {
         FencePlan plan = FencePlanner.plan(
                 Site.on(Plans.rectangle(100, 100))
                         .fenceAlong(Polyline.of(points), outside)
-                        .ground(Plane.of(Point.ORIGIN, Length.ZERO, Slope.ofPercent(percent), Slope.LEVEL))
+                        .ground(Plane.of(
+                                Point.ORIGIN, Length.ZERO, Slope.ofPercent(percent), Slope.ofPercent(percent / 7)))
+                        .gate(GateLocation.named("gate")
+                                .onSide(1)
+                                .centredAt(Length.ofFeet(easts.get(0) / 3 + 8))
+                                .clearOpening(Length.ofInches(40 + norths.get(0)))
+                                .twoLeaves(twoLeaves)
+                                .raked(raked)
+                                .opensOutward(outside == Side.LEFT)
+                                .build())
                         .build(),
                 style);
         assertThat(plan.worksheets()).isNotEmpty();
+        assertThat(plan.worksheets().stream().map(Worksheet::title)).doesNotHaveDuplicates();
         assertThat(BuildPacket.of(plan).files()).containsKey("build-sheet.txt");
         if (plan.isBuildable()) {
             assertThat(plan.runs()).hasSize(points.size() - 1);

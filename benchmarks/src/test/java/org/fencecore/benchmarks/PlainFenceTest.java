@@ -129,8 +129,8 @@ class PlainFenceTest {
         for (int i = 0; i < plain.gates; i++) {
             GateBay gate = gates.get(i);
             assertThat(gate.leaf().width().inches()).isCloseTo(plain.leafWidth[i], INCHES);
-            assertThat(gate.boardBottom().inches()).isCloseTo(plain.leafBottom[i], INCHES);
-            rowsAgree(gate.boards().orElseThrow(), plain.leafBoards[i], plain.leafGap[i]);
+            assertThat(gate.leaves().get(0).boardBottom().inches()).isCloseTo(plain.leafBottom[i], INCHES);
+            rowsAgree(gate.leaves().get(0).boards().orElseThrow(), plain.leafBoards[i], plain.leafGap[i]);
             assertThat(gate.leaf().braces()).hasSize(1);
             GateBrace brace = gate.leaf().braces().get(0);
             assertThat(brace.length().inches()).isCloseTo(plain.braceLength[i], INCHES);
@@ -155,7 +155,8 @@ class PlainFenceTest {
         FencePlan plan = FencePlanner.plan(FenceJob.ofFeet(5000).site(), FenceJob.style());
         long gates = 0;
         for (GateBay gate : plan.gates()) {
-            for (BoardPlacement board : gate.boards().orElseThrow().boards()) {
+            for (BoardPlacement board :
+                    gate.leaves().get(0).boards().orElseThrow().boards()) {
                 gates += board.left().nanometres() + board.right().nanometres();
             }
         }

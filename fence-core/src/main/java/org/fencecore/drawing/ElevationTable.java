@@ -7,12 +7,12 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 import org.fencecore.Bay;
 import org.fencecore.GateBay;
+import org.fencecore.HungLeaf;
 import org.fencecore.Post;
 import org.fencecore.Run;
 import org.fencecore.Stretch;
 import org.fencecore.geometry.Clearance;
 import org.fencecore.geometry.Interval;
-import org.fencecore.geometry.Profile;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.Face;
 import org.fencecore.units.Length;
@@ -58,7 +58,7 @@ final class ElevationTable {
     private Stream<BoardLayout> layouts() {
         return Stream.concat(
                 run.stretches().stream().flatMap(stretch -> stretch.boards().stream()),
-                run.gates().stream().flatMap(gate -> gate.boards().stream()));
+                run.gates().stream().flatMap(gate -> gate.leaves().stream().flatMap(leaf -> leaf.boards().stream())));
     }
 
     private String boardsHeading() {
@@ -102,11 +102,7 @@ final class ElevationTable {
         List<Ladder.Cell> cells = new ArrayList<>();
         bays().forEach(bay -> cells.add(cell(stations(bay), gap(bay.slope().clearance()))));
         for (GateBay gate : run.gates()) {
-            Profile bottoms = Profile.builder()
-                    .point(gate.opening().start(), gate.boardBottom())
-                    .point(gate.opening().end(), gate.boardBottom())
-                    .build();
-            cells.add(cell(between(gate.from(), gate.to()), gap(run.ground().clearanceUnder(bottoms))));
+            cells.add(cell(between(gate.from(), gate.to()), gap(run.ground().clearanceUnder(gate.bottomLine()))));
         }
         return cells;
     }
@@ -157,11 +153,20 @@ final class ElevationTable {
                     .ifPresent(text -> cells.add(cell(between(stretch.from(), stretch.to()), text)));
         }
         for (GateBay gate : run.gates()) {
-            gate.boards()
-                    .map(layout -> figure.apply(layout, gate.boardCount()))
-                    .ifPresent(text -> cells.add(cell(between(gate.from(), gate.to()), text)));
+            for (HungLeaf leaf : gate.leaves()) {
+                leaf.boards()
+                        .map(layout -> figure.apply(layout, layout.count()))
+                        .ifPresent(text -> cells.add(new Ladder.Cell(across(gate, leaf), text)));
+            }
         }
         return cells;
+    }
+
+    /** From post to post under a leaf that is alone; of two leaves, each under itself. */
+    private Interval across(GateBay gate, HungLeaf leaf) {
+        return gate.design().isPair()
+                ? leaf.leaf().place().shiftedBy(unrolled.across(gate.opening()).start())
+                : unrolled.across(between(gate.from(), gate.to()));
     }
 
     /** Boards of the first row and, if there are any, of the second, those left out at posts not counted. */

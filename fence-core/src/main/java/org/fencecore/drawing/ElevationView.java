@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
+import org.fencecore.HungLeaf;
 import org.fencecore.Post;
 import org.fencecore.Run;
 import org.fencecore.Stretch;
@@ -96,7 +97,7 @@ public final class ElevationView {
                 .forEach(gate -> drawing.add(Label.beside(
                         Spot.of(
                                 unrolled.across(gate.opening()).middle(),
-                                gate.boardBottom().plus(boardLength)),
+                                gate.bottomLine().highest().elevation().plus(boardLength)),
                         Angle.RIGHT,
                         NEAR,
                         gate.name())));
@@ -177,11 +178,14 @@ public final class ElevationView {
             (oneByOne ? parts.boards() : parts.boardedBays()).forEach(drawing::add);
         }
         for (GateBay gate : run.gates()) {
-            LeafParts leaf = new LeafParts(gate, unrolled, plan.style().rails().bottomRailAboveBottoms());
-            if (oneByOne) {
-                leaf.boards(boardLength).forEach(drawing::add);
+            for (HungLeaf hung : gate.leaves()) {
+                LeafParts leaf =
+                        new LeafParts(hung, gate, unrolled, plan.style().rails().bottomRailAboveBottoms());
+                if (oneByOne) {
+                    leaf.boards(boardLength).forEach(drawing::add);
+                }
+                leaf.frame().forEach(drawing::add);
             }
-            leaf.frame().forEach(drawing::add);
         }
         drawing.key(Layer.POSTS, "post, rail behind boards");
         if (!oneByOne) {

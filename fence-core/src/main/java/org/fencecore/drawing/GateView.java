@@ -1,5 +1,6 @@
 package org.fencecore.drawing;
 
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,17 +10,19 @@ import org.fencecore.gate.BraceEnds;
 import org.fencecore.gate.BraceKind;
 import org.fencecore.gate.FramePiece;
 import org.fencecore.gate.GateBrace;
+import org.fencecore.gate.GateDesign;
 import org.fencecore.gate.GateLeaf;
 import org.fencecore.gate.HingeSide;
 import org.fencecore.geometry.ProfilePoint;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
+import org.fencecore.units.Slope;
 
 /**
- * The frame of a gate seen from outside with its boards left off: stiles, rails and braces with their lengths and cuts,
- * and the opening it hangs in with both gaps.
+ * The frames of a gate seen from outside with the boards left off: stiles, rails and braces with their lengths and cuts,
+ * and the opening they hang in with all gaps.
  *
- * <p>Zero is the lower left corner of the leaf. The posts are drawn as high as the frame and a little more, whatever
+ * <p>Zero is the lower left corner of the left leaf. The posts are drawn as high as the frame and a little more, whatever
  * their real length. A design without room for its pieces gives the opening alone, and says why.
  *
  * <pre>{@code
@@ -32,56 +35,75 @@ public final class GateView {
     private static final Length POST_BEYOND = Length.ofInches(3);
 
     private final GateBay gate;
-    private final GateLeaf leaf;
+    private final GateDesign design;
     private final Drawing.Builder drawing;
 
     private GateView(GateBay gate) {
         this.gate = gate;
-        this.leaf = gate.leaf();
+        this.design = gate.design();
         this.drawing = Drawing.titled("Gate: " + gate.name());
     }
 
     /**
-     * Draws the frame of a gate.
+     * Draws the frames of a gate.
      *
      * @param gate the gate
-     * @return the drawing, its zero at the lower left corner of the leaf
+     * @return the drawing, its zero at the lower left corner of its left leaf
      */
     public static Drawing of(GateBay gate) {
         return new GateView(gate).draw();
     }
 
     private Drawing draw() {
+        List<GateLeaf> leaves = design.leaves();
+        String hinges = design.isPair()
+                ? "two leaves, the one on the " + side(design.activeLeaf()) + " opens first"
+                : "hinges on the " + side(design.activeLeaf());
         drawing.description("Frame seen from outside, boards left off. Hangs between post "
-                + gate.from().number() + " and post " + gate.to().number() + ", hinges on the "
-                + (hingesLeft() ? "left" : "right") + ".");
-        Notes.blockers(leaf.findings()).ifPresent(drawing::caution);
+                + gate.from().number() + " and post " + gate.to().number() + ", " + hinges + ".");
+        Notes.blockers(design.findings()).ifPresent(drawing::caution);
         posts();
-        leaf.pieces().forEach(this::piece);
-        leaf.braces().forEach(this::brace);
+        for (GateLeaf leaf : leaves) {
+            leaf.pieces().forEach(piece -> piece(leaf, piece));
+            leaf.braces().forEach(brace -> brace(leaf, brace));
+        }
         dimensions();
-        cutList();
+        notes();
         return drawing.build();
     }
 
-    private boolean hingesLeft() {
-        return leaf.hingeSide() == HingeSide.LEFT;
+    private static String side(GateLeaf leaf) {
+        return leaf.hingeSide() == HingeSide.LEFT ? "left" : "right";
     }
 
-    private Length leftGap() {
-        return leaf.place().start();
+    private GateLeaf first() {
+        return design.leaves().get(0);
     }
 
-    private Length rightGap() {
-        return leaf.clearOpening().minus(leaf.place().end());
+    private GateLeaf last() {
+        return design.leaves().get(design.leaves().size() - 1);
+    }
+
+    /** How far the left edge of a leaf is from zero. */
+    private Length left(GateLeaf leaf) {
+        return leaf.place().start().minus(first().place().start());
+    }
+
+    private Length right(GateLeaf leaf) {
+        return left(leaf).plus(leaf.width());
+    }
+
+    /** How much the rake has risen at a place of the drawing. */
+    private Length risen(Length across) {
+        return design.rake().riseOver(across);
     }
 
     private Length leftPost() {
-        return leftGap().negated();
+        return first().place().start().negated();
     }
 
     private Length rightPost() {
-        return leaf.width().plus(rightGap());
+        return leftPost().plus(design.clearOpening());
     }
 
     private Length postWidth() {
@@ -89,32 +111,39 @@ public final class GateView {
     }
 
     private void posts() {
-        Length top = leaf.frameHeight().plus(POST_BEYOND);
-        Length bottom = POST_BEYOND.negated();
-        drawing.add(Outline.rectangle(Layer.POSTS, leftPost().minus(postWidth()), bottom, leftPost(), top));
-        drawing.add(
-                Outline.rectangle(Layer.POSTS, rightPost(), bottom, rightPost().plus(postWidth()), top));
         Length half = postWidth().dividedBy(2);
-        Length middle = leaf.frameHeight().dividedBy(2);
-        drawing.add(Label.on(Spot.of(leftPost().minus(half), middle), hingesLeft() ? "hinge post" : "latch post")
-                .withTurn(Angle.RIGHT));
-        drawing.add(Label.on(Spot.of(rightPost().plus(half), middle), hingesLeft() ? "latch post" : "hinge post")
-                .withTurn(Angle.RIGHT));
+        for (Length face : List.of(leftPost(), rightPost())) {
+            boolean isLeft = face.equals(leftPost());
+            Length start = isLeft ? face.minus(postWidth()) : face;
+            Length bottom = risen(face).minus(POST_BEYOND);
+            Length top = risen(face).plus(design.frameHeight()).plus(POST_BEYOND);
+            drawing.add(Outline.rectangle(Layer.POSTS, start, bottom, start.plus(postWidth()), top));
+            boolean hinged = design.isPair() || (design.activeLeaf().hingeSide() == HingeSide.LEFT) == isLeft;
+            Length middle = risen(face).plus(design.frameHeight().dividedBy(2));
+            drawing.add(Label.on(Spot.of(start.plus(half), middle), hinged ? "hinge post" : "latch post")
+                    .withTurn(Angle.RIGHT));
+        }
     }
 
-    private void piece(FramePiece piece) {
-        drawing.add(new Outline(Layer.GATE_FRAME, spots(piece.outline())));
-        Spot middle = Spot.of(piece.across().middle(), piece.up().middle());
+    private void piece(GateLeaf leaf, FramePiece piece) {
+        drawing.add(new Outline(Layer.GATE_FRAME, spots(leaf, piece.outline())));
+        Spot middle =
+                spot(leaf, new ProfilePoint(piece.across().middle(), piece.up().middle()));
+        Angle along = piece.member().isStile() ? Angle.RIGHT : angle(design.rake());
         drawing.add(Label.on(middle, piece.member() + " " + Notes.TAPE.format(piece.length()))
-                .withTurn(piece.member().isStile() ? Angle.RIGHT : Angle.ZERO));
+                .withTurn(along));
     }
 
-    private void brace(GateBrace brace) {
-        List<Spot> corners = spots(brace.outline());
+    private static Angle angle(Slope rake) {
+        return Angle.ofRadians(StrictMath.atan(rake.ratio().value()));
+    }
+
+    private void brace(GateLeaf leaf, GateBrace brace) {
+        List<Spot> corners = spots(leaf, brace.outline());
         boolean cable = brace.kind() == BraceKind.CABLE;
         drawing.add(cable ? new Line(Layer.GATE_BRACE, corners) : new Outline(Layer.GATE_BRACE, corners));
-        Spot foot = spot(brace.footPoint());
-        Spot head = spot(brace.headPoint());
+        Spot foot = spot(leaf, brace.footPoint());
+        Spot head = spot(leaf, brace.headPoint());
         boolean rightwards = foot.across().compareTo(head.across()) < 0;
         drawing.add(Label.on(foot.middle(head), braceLabel(brace))
                 .withTurn(rightwards ? brace.rise() : Angle.STRAIGHT.minus(brace.rise())));
@@ -130,12 +159,12 @@ public final class GateView {
         return brace.kind() + " " + Notes.TAPE.format(brace.length()) + rail + stile;
     }
 
-    private static List<Spot> spots(List<ProfilePoint> corners) {
-        return corners.stream().map(GateView::spot).toList();
+    private List<Spot> spots(GateLeaf leaf, List<ProfilePoint> corners) {
+        return corners.stream().map(corner -> spot(leaf, corner)).toList();
     }
 
-    private static Spot spot(ProfilePoint point) {
-        return Spot.of(point.station(), point.elevation());
+    private Spot spot(GateLeaf leaf, ProfilePoint point) {
+        return Spot.of(left(leaf).plus(point.station()), risen(left(leaf)).plus(point.elevation()));
     }
 
     private static String degrees(Angle angle) {
@@ -143,20 +172,32 @@ public final class GateView {
     }
 
     private void dimensions() {
-        Length width = leaf.width();
-        Length height = leaf.frameHeight();
-        Length member = leaf.spec().memberWidth();
-        Length postTop = height.plus(POST_BEYOND);
-        across(Length.ZERO, width, Length.ZERO, ROW.negated(), "leaf ");
-        across(member, member.plus(leaf.clearWidth()), Length.ZERO, ROW.times(2).negated(), "between stiles ");
-        across(leftPost(), rightPost(), postTop, ROW.times(2), "clear opening ");
-        across(leftPost(), Length.ZERO, postTop, ROW, "");
-        across(width, rightPost(), postTop, ROW, "");
-        up(Length.ZERO, height, rightPost().plus(postWidth()), ROW.negated(), "frame ");
-        Length bottom = member;
-        for (Length clear : leaf.clearHeights()) {
+        Length member = design.spec().memberWidth();
+        Length low = Length.min(Length.ZERO, risen(rightPost()));
+        Length high = Length.max(risen(leftPost()), risen(rightPost()))
+                .plus(design.frameHeight())
+                .plus(POST_BEYOND);
+        across(leftPost(), rightPost(), high, ROW.times(2), "clear opening ");
+        Length free = leftPost();
+        for (GateLeaf leaf : design.leaves()) {
+            Length left = left(leaf);
+            across(left, right(leaf), low, ROW.negated(), "leaf ");
+            across(
+                    left.plus(member),
+                    left.plus(member).plus(leaf.clearWidth()),
+                    low,
+                    ROW.times(2).negated(),
+                    "between stiles ");
+            across(free, left, high, ROW, "");
+            free = right(leaf);
+        }
+        across(free, rightPost(), high, ROW, "");
+        Length right = risen(right(last()));
+        up(right, right.plus(design.frameHeight()), rightPost().plus(postWidth()), ROW.negated(), "frame ");
+        Length bottom = first().rake().lengthOver(member);
+        for (Length clear : first().clearHeights()) {
             up(bottom, bottom.plus(clear), leftPost().minus(postWidth()), ROW, "between rails ");
-            bottom = bottom.plus(clear).plus(member);
+            bottom = bottom.plus(clear).plus(first().rake().lengthOver(member));
         }
     }
 
@@ -174,13 +215,34 @@ public final class GateView {
         }
     }
 
-    private void cutList() {
+    /** What is the same on both leaves is told once. */
+    private void notes() {
+        List<String> first = notes(first());
+        List<String> last = notes(last());
+        for (int i = 0; i < first.size(); i++) {
+            if (!design.isPair()) {
+                drawing.note(first.get(i));
+            } else if (i < last.size() && first.get(i).equals(last.get(i))) {
+                drawing.note("Each leaf: " + first.get(i));
+            } else {
+                drawing.note(capitalised(side(first())) + " leaf: " + first.get(i));
+            }
+        }
+        for (int i = 0; i < last.size(); i++) {
+            if (i >= first.size() || !last.get(i).equals(first.get(i))) {
+                drawing.note(capitalised(side(last())) + " leaf: " + last.get(i));
+            }
+        }
+    }
+
+    private static List<String> notes(GateLeaf leaf) {
         List<FramePiece> pieces = leaf.pieces();
         if (pieces.isEmpty()) {
-            return;
+            return List.of();
         }
+        List<String> notes = new ArrayList<>();
         FramePiece first = pieces.get(0);
-        drawing.note("Of " + size(first.thickness(), first.width()) + ": "
+        notes.add("Of " + size(first.thickness(), first.width()) + ": "
                 + pieces.stream()
                         .map(piece -> piece.member() + " " + Notes.figure(piece.length()) + cuts(piece))
                         .collect(Collectors.joining(", "))
@@ -188,12 +250,17 @@ public final class GateView {
         Map<String, Integer> braces = new LinkedHashMap<>();
         leaf.braces().forEach(brace -> braces.merge(braceNote(brace), 1, Integer::sum));
         braces.forEach((note, number) ->
-                drawing.note(Notes.count(number, leaf.spec().braceKind().toString()) + note));
-        drawing.note(
+                notes.add(Notes.count(number, leaf.spec().braceKind().toString()) + note));
+        notes.add(
                 leaf.rake().isZero()
                         ? "Square when both diagonals are " + Notes.figure(leaf.diagonal()) + "."
                         : "True when the diagonal rising to the right is " + Notes.figure(leaf.risingDiagonal())
                                 + " and the other " + Notes.figure(leaf.fallingDiagonal()) + ".");
+        return notes;
+    }
+
+    private static String capitalised(String word) {
+        return Character.toUpperCase(word.charAt(0)) + word.substring(1);
     }
 
     private static String cuts(FramePiece piece) {

@@ -3,10 +3,12 @@ package org.fencecore.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import org.fencecore.GateBay;
+import org.fencecore.HungLeaf;
 import org.fencecore.gate.BraceKind;
 import org.fencecore.gate.FramePiece;
 import org.fencecore.gate.GateBrace;
 import org.fencecore.gate.GateLeaf;
+import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.ProfilePoint;
 import org.fencecore.layout.BoardPlacement;
 import org.fencecore.units.Length;
@@ -15,28 +17,30 @@ import org.fencecore.units.Length;
 final class LeafParts {
 
     private final GateLeaf leaf;
-    private final GateBay gate;
+    private final HungLeaf hung;
     private final Length left;
     private final Length frameBottom;
 
-    /** Takes the gate, how its run lies across the drawing, and how far boards stick out under the bottom rail. */
-    LeafParts(GateBay gate, Unrolled unrolled, Length bottomRailAboveBottoms) {
-        this.gate = gate;
-        this.leaf = gate.leaf();
+    /** Takes the leaf and its gate, how its run lies across the drawing, and how far boards stick out under the frame. */
+    LeafParts(HungLeaf hung, GateBay gate, Unrolled unrolled, Length bottomRailAboveBottoms) {
+        this.hung = hung;
+        this.leaf = hung.leaf();
         this.left = unrolled.across(gate.opening()).start().plus(leaf.place().start());
-        this.frameBottom = gate.boardBottom().plus(bottomRailAboveBottoms);
+        this.frameBottom = hung.boardBottom().plus(bottomRailAboveBottoms);
     }
 
     List<Shape> boards(Length boardLength) {
         List<Shape> shapes = new ArrayList<>();
-        gate.boards().ifPresent(layout -> {
+        hung.boards().ifPresent(layout -> {
             for (BoardPlacement board : layout.boards()) {
+                Length middle = Interval.of(board.left(), board.right()).middle();
+                Length bottom = hung.boardBottom().plus(leaf.rake().riseOver(middle));
                 shapes.add(Outline.rectangle(
                         Layer.of(board.face()),
                         left.plus(board.left()),
-                        gate.boardBottom(),
+                        bottom,
                         left.plus(board.right()),
-                        gate.boardBottom().plus(boardLength)));
+                        bottom.plus(boardLength)));
             }
         });
         return shapes;

@@ -12,6 +12,7 @@ import org.fencecore.GateBay;
 import org.fencecore.Post;
 import org.fencecore.PostKind;
 import org.fencecore.Run;
+import org.fencecore.gate.GateLeaf;
 import org.fencecore.gate.HingeSide;
 import org.fencecore.geometry.Polygon;
 import org.fencecore.geometry.Segment;
@@ -147,14 +148,14 @@ public final class PlanView {
                 Layer.STRINGS,
                 Spot.of(run.string().start()),
                 Spot.of(run.string().end())));
-        run.gates().forEach(gate -> swing(run, gate));
+        run.gates().forEach(gate -> gate.leaves().forEach(leaf -> swing(run, gate, leaf.leaf())));
     }
 
-    private void swing(Run run, GateBay gate) {
+    private void swing(Run run, GateBay gate, GateLeaf hung) {
         boolean startsLeft = run.outside() == Side.RIGHT;
-        boolean hingesAtStart = startsLeft == (gate.leaf().hingeSide() == HingeSide.LEFT);
-        Length hingeGap = gate.leaf().spec().besideHinges();
-        Length leaf = gate.leaf().width();
+        boolean hingesAtStart = startsLeft == (hung.hingeSide() == HingeSide.LEFT);
+        Length hingeGap = hung.spec().besideHinges();
+        Length leaf = hung.width();
         Length hinge = hingesAtStart
                 ? gate.opening().start().plus(hingeGap)
                 : gate.opening().end().minus(hingeGap);

@@ -261,8 +261,12 @@ public final class GateSpec {
         return besideHinges().plus(latchGap).plus(latchBuildOut);
     }
 
-    /** What gaps and build-outs take of an opening with two leaves. */
-    Length pairGaps() {
+    /**
+     * Returns how much of an opening is taken up by what is beside and between two leaves.
+     *
+     * @return the hinge gap and hinge build-out twice, and the centre gap
+     */
+    public Length pairGaps() {
         return besideHinges().times(2).plus(centreGap);
     }
 

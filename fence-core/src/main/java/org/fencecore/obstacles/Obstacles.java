@@ -134,17 +134,18 @@ public final class Obstacles {
      *
      * @param place what one calls this part of the fence, such as {@code side 2}
      * @param fence its line
+     * @param firstStation the station at which the line begins, such as its distance from the corner of the lot
      * @param reach how far the fence reaches to either side of that line
      * @return for each obstacle, a blocker {@code obstacle-in-fence} where the line runs through a trunk, a wall or a
      *     structure, or else a warning {@code obstacle-crowded} where it runs through the space that a hydrant needs;
-     *     stations are along the line
+     *     stations are along the line and go on from the first
      * @throws IllegalArgumentException if the reach is negative or over 1,000 ft
      */
-    public List<Finding> alongFence(String place, Segment fence, Length reach) {
+    public List<Finding> alongFence(String place, Segment fence, Length firstStation, Length reach) {
         Obstacle.requireSize("reach", reach);
         List<Finding> findings = new ArrayList<>();
         for (Obstacle obstacle : list) {
-            Finding finding = alongFence(place, obstacle, fence, reach);
+            Finding finding = alongFence(place, obstacle, fence, firstStation, reach);
             if (finding != null) {
                 findings.add(finding);
             }
@@ -152,13 +153,14 @@ public final class Obstacles {
         return List.copyOf(findings);
     }
 
-    private static @Nullable Finding alongFence(String place, Obstacle obstacle, Segment fence, Length reach) {
+    private static @Nullable Finding alongFence(
+            String place, Obstacle obstacle, Segment fence, Length firstStation, Length reach) {
         List<Interval> through = obstacle.crossed(fence, reach);
         if (!through.isEmpty()) {
             return Finding.blocker(
                             "obstacle-in-fence",
                             place,
-                            "the fence runs into " + obstacle.phrase() + " " + stations(through))
+                            "the fence runs into " + obstacle.phrase() + " " + stations(through, firstStation))
                     .withRemedy("end the fence on either side of it, or move the line")
                     .withSource(Citation.GEOMETRY);
         }
@@ -168,14 +170,16 @@ public final class Obstacles {
                 : Finding.warning(
                                 "obstacle-crowded",
                                 place,
-                                "the fence runs " + stations(near) + " within the " + Written.tape(obstacle.clear())
-                                        + " that " + obstacle.phrase() + " needs round it")
+                                "the fence runs " + stations(near, firstStation) + " within the "
+                                        + Written.tape(obstacle.clear()) + " that " + obstacle.phrase()
+                                        + " needs round it")
                         .withRemedy("move the line away from it, or ask the local office")
                         .withSource(obstacle.source());
     }
 
-    private static String stations(List<Interval> stretches) {
+    private static String stations(List<Interval> stretches, Length firstStation) {
         return Written.list(stretches.stream()
+                .map(stretch -> stretch.shiftedBy(firstStation))
                 .map(stretch -> "from " + Written.station(stretch.start()) + " to " + Written.station(stretch.end()))
                 .toList());
     }

@@ -5,6 +5,7 @@ import java.util.Map;
 import org.fencecore.BoardAtPost;
 import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
+import org.fencecore.HungLeaf;
 import org.fencecore.Stretch;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.BoardPlacement;
@@ -28,8 +29,10 @@ final class BoardTable {
             stretch.boards().ifPresent(layout -> layout.boards().forEach(board -> rows.add(board, atPosts.get(board))));
         }
         for (GateBay gate : plan.gates()) {
-            Rows rows = new Rows(table, gate.name(), "left edge of the leaf seen from outside", tape);
-            gate.boards().ifPresent(layout -> layout.boards().forEach(board -> rows.add(board, null)));
+            for (HungLeaf leaf : gate.leaves()) {
+                Rows rows = new Rows(table, leaf.name(), "left edge of the leaf seen from outside", tape);
+                leaf.boards().ifPresent(layout -> layout.boards().forEach(board -> rows.add(board, null)));
+            }
         }
         return table;
     }

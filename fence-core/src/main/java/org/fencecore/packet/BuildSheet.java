@@ -343,11 +343,11 @@ public final class BuildSheet {
         }
         notes(
                 text,
-                "Hang each frame between its posts, its inside face flush with theirs, to swing into the lot on hinges on the"
-                        + " inside. Check that the ground inside stays clear of the leaf through the whole swing: the plan takes it as level"
-                        + " across the fence.",
-                "The weight of the leaf is not counted in the footing: set gate posts no less deep than their"
-                        + " neighbours.");
+                "Hang each frame between its posts, its face flush with theirs on the side it opens to, on hinges on that"
+                        + " side. Check that the ground stays clear of the leaf through the whole swing"
+                        + (plan.site().surface().isPresent() ? "." : ": the plan takes it as level across the fence."),
+                "What hinges and screws are counted on for leaves out slamming, children who ride along, and the sideways"
+                        + " load of the same screws. The weight of a leaf is counted in the footing of its hinge post.");
     }
 
     private void shopping(StringBuilder text) {
@@ -378,7 +378,7 @@ public final class BuildSheet {
         }
     }
 
-    private static void wrap(StringBuilder text, String bullet, String paragraph) {
+    static void wrap(StringBuilder text, String bullet, String paragraph) {
         int width = 110;
         String indent = " ".repeat(bullet.length());
         StringBuilder line = new StringBuilder(bullet);

@@ -26,7 +26,8 @@ public final class Cautions {
                     + " burns skin and eyes: wear gloves, boots and eye protection and rinse at once.",
             "Boards and gates catch the wind before the concrete has cured: brace the posts, hang gates last, and do not"
                     + " leave a leaf unlatched. Keep hands clear of the hinge side. Cover open holes when you leave them.",
-            "A gate at a pool or above a drop has rules of its own; this plan checks those it was given, and no others.");
+            "A gate at a pool or above a drop has rules of its own; this plan checks those it was given and no others, and the"
+                    + " local office decides.");
 
     private Cautions() {}
 

@@ -1,48 +1,104 @@
 package org.fencecore.packet;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
+import org.fencecore.HungLeaf;
 import org.fencecore.gate.BraceKind;
 import org.fencecore.gate.FramePiece;
 import org.fencecore.gate.GateBrace;
 import org.fencecore.gate.GateLeaf;
+import org.fencecore.gate.GateSpec;
+import org.fencecore.gate.hang.GateSwing;
+import org.fencecore.gate.hang.HingeLoads;
+import org.fencecore.gate.hang.HingeSeat;
+import org.fencecore.gate.hang.LeafWeight;
+import org.fencecore.geometry.Profile;
 import org.fencecore.units.Angle;
+import org.fencecore.units.Force;
 import org.fencecore.units.Length;
+import org.fencecore.units.Rounding;
 import org.fencecore.units.tape.TapeFormat;
+import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Written;
 
-/** One gate as the person at the saw needs it: sizes, pieces with their cuts, brace, boards, and how high it hangs. */
+/**
+ * One gate as the person at the saw needs it: sizes, pieces with their cuts, brace, boards, hinges and what they hold, how
+ * high it hangs and how it swings.
+ */
 final class GateText {
 
-    private GateText() {}
+    private static final Length EIGHTH = Length.ofInches(0.125);
+
+    private final GateBay gate;
+    private final FencePlan plan;
+    private final TapeFormat tape;
+    private final StringBuilder text = new StringBuilder();
+
+    private GateText(GateBay gate, FencePlan plan, TapeFormat tape) {
+        this.gate = gate;
+        this.plan = plan;
+        this.tape = tape;
+    }
 
     static String of(GateBay gate, FencePlan plan, TapeFormat tape) {
-        GateLeaf leaf = gate.leaf();
-        Length frameUp = plan.style().rails().bottomRailAboveBottoms();
-        StringBuilder text = new StringBuilder()
-                .append("  ")
-                .append(gate.name())
-                .append(", ")
-                .append(gate.from())
-                .append(" to ")
-                .append(gate.to())
-                .append(", hinges on ")
-                .append(gate.hingePost())
-                .append(", ")
-                .append(leaf.hingeSide().name().toLowerCase(Locale.ROOT))
-                .append(" seen from outside\n")
-                .append("    opening ")
-                .append(tape.format(leaf.clearOpening()))
-                .append(" between posts, leaf ")
-                .append(tape.format(leaf.width()))
-                .append(" wide (gaps ")
-                .append(tape.format(leaf.spec().hingeGap()))
-                .append(" at the hinges, ")
-                .append(tape.format(leaf.spec().latchGap()))
-                .append(" at the latch), frame ")
-                .append(tape.format(leaf.frameHeight()))
-                .append(" high\n");
+        return new GateText(gate, plan, tape).write();
+    }
+
+    private String write() {
+        heading();
+        for (HungLeaf hung : gate.leaves()) {
+            if (gate.design().isPair()) {
+                boolean active = hung.leaf().equals(gate.leaf());
+                say(side(hung.leaf()).toUpperCase(Locale.ROOT)
+                        + " LEAF, hinges on " + gate.hingePost(hung)
+                        + (active ? ", opens first, carries the latch" : ", held by the drop rod, carries the strike"));
+            }
+            frame(hung);
+            boards(hung);
+            hinges(hung);
+            swing(hung);
+        }
+        hang();
+        gate.pool().ifPresent(pool -> pool.requirements().forEach(asked -> say("at the pool: " + asked)));
+        return text.toString();
+    }
+
+    private void say(String sentence) {
+        BuildSheet.wrap(text, "    ", sentence);
+    }
+
+    private static String side(GateLeaf leaf) {
+        return leaf.hingeSide().name().toLowerCase(Locale.ROOT);
+    }
+
+    private void heading() {
+        GateSpec spec = gate.design().spec();
+        String way = gate.location().opensOutward() ? "opens out of the lot" : "opens into the lot";
+        String posts = gate.name() + ", " + gate.from() + " to " + gate.to();
+        String opening = "opening " + tape.format(gate.design().clearOpening()) + " between posts, ";
+        String frame = "frame " + tape.format(gate.design().frameHeight()) + " high";
+        if (gate.design().isPair()) {
+            List<HungLeaf> leaves = gate.leaves();
+            BuildSheet.wrap(text, "  ", posts + ", two leaves, " + way);
+            say(opening + "leaves " + tape.format(leaves.get(0).leaf().width()) + " and "
+                    + tape.format(leaves.get(1).leaf().width()) + " wide (gaps " + tape.format(spec.hingeGap())
+                    + " at the hinges, " + tape.format(spec.centreGap()) + " between the leaves), " + frame);
+        } else {
+            BuildSheet.wrap(
+                    text,
+                    "  ",
+                    posts + ", hinges on " + gate.hingePost() + ", " + side(gate.leaf()) + " seen from outside, "
+                            + way);
+            say(opening + "leaf " + tape.format(gate.leaf().width()) + " wide (gaps " + tape.format(spec.hingeGap())
+                    + " at the hinges, " + tape.format(spec.latchGap()) + " at the latch), " + frame);
+        }
+    }
+
+    private void frame(HungLeaf hung) {
+        GateLeaf leaf = hung.leaf();
         TextTable pieces = TextTable.of("piece", "length", "cuts");
         for (FramePiece piece : leaf.pieces()) {
             pieces.row(piece.member(), tape.format(piece.length()), cuts(piece));
@@ -54,40 +110,104 @@ final class GateText {
                     tape.format(brace.length()) + (cable ? " corner to corner" : " point to point"),
                     cable ? "less eyes and turnbuckle" : braceCuts(brace));
         }
+        for (HingeSeat seat : hung.hingeSeats()) {
+            seat.blockLength()
+                    .ifPresent(length -> pieces.row(
+                            "block",
+                            tape.format(length),
+                            "square, level behind the " + seat + ", fitted to the brace"));
+        }
         text.append(pieces.toText("    "));
         for (GateBrace brace : leaf.braces()) {
-            text.append("    ")
-                    .append(brace.kind())
-                    .append(" from the ")
-                    .append(brace.foot())
-                    .append(" up to the ")
-                    .append(brace.head())
-                    .append(", rising ")
-                    .append(Written.saw(brace.rise()))
-                    .append('\n');
+            say(brace.kind() + " from the " + brace.foot() + " up to the " + brace.head() + ", rising "
+                    + Written.saw(brace.rise()));
         }
-        text.append("    square when both diagonals of the frame read ")
-                .append(tape.format(leaf.diagonal()))
-                .append('\n');
-        gate.boards()
-                .ifPresent(layout -> text.append("    boards: ")
-                        .append(BoardTable.outside(layout))
-                        .append(" outside, ")
-                        .append(BoardTable.second(layout))
-                        .append(" " + BoardTable.second(plan))
-                        .append("; first mark at the left edge seen from outside\n"));
-        text.append("    hang level: board bottoms ")
-                .append(tape.format(gate.boardBottom().minus(gate.from().ground())))
-                .append(" above the ground at ")
-                .append(gate.from())
-                .append(" and ")
-                .append(tape.format(gate.boardBottom().minus(gate.to().ground())))
-                .append(" at ")
-                .append(gate.to())
-                .append("; frame ")
-                .append(tape.format(frameUp))
-                .append(" above the board bottoms\n");
-        return text.toString();
+        say(
+                leaf.rake().isZero()
+                        ? "square when both diagonals of the frame read " + tape.format(leaf.diagonal())
+                        : "true when the diagonal rising to the right seen from outside reads "
+                                + tape.format(leaf.risingDiagonal()) + " and the other "
+                                + tape.format(leaf.fallingDiagonal()));
+        hung.dropFromDiagonals()
+                .ifPresent(drop -> say("diagonals " + tape.format(EIGHTH) + " apart put the latch edge about "
+                        + tape.format(drop.drop()) + " out of level, too low if the one from the top at the hinges is"
+                        + " the longer"));
+        hung.dropFromSlip()
+                .ifPresent(drop -> say(tape.format(EIGHTH) + " of slack at the ends of the brace drops the latch about "
+                        + tape.format(drop.drop()) + ": fit it tight"));
+        if (hung.chamfer().isNeeded()) {
+            say("plane a " + hung.chamfer() + " on the latch stile, on the edge away from the swing");
+        }
+    }
+
+    private void boards(HungLeaf hung) {
+        hung.boards()
+                .ifPresent(layout -> say("boards: " + BoardTable.outside(layout) + " outside, "
+                        + BoardTable.second(layout) + " " + BoardTable.second(plan)
+                        + "; first mark at the left edge seen from outside, a full board at both edges"));
+    }
+
+    private void hinges(HungLeaf hung) {
+        if (hung.loads().isEmpty()) {
+            return;
+        }
+        HingeLoads loads = hung.loads().get();
+        LeafWeight weight = loads.leafWeight();
+        say("weighs about " + pounds(weight.total()) + " without hinges and latch: frame " + pounds(weight.frame())
+                + ", braces " + pounds(weight.braces()) + ", boards " + pounds(weight.boards()));
+        List<String> heights =
+                loads.hinges().heightsOn(hung.leaf()).stream().map(tape::format).toList();
+        say(loads.hinges().count() + " hinges, their middles " + Written.list(heights)
+                + " above the lower edge of the frame at the hinges, each a "
+                + plan.style().gateHardware());
+        Optional<Force> held = loads.hinges().screws().map(screws -> screws.ofHinge());
+        say("the top hinge is pulled by " + pounds(loads.pullAtTop())
+                + held.map(force -> "; its screws are counted on for " + pounds(force))
+                        .orElse(""));
+    }
+
+    /** No scale weighs a gate closer than that. */
+    private static String pounds(Force force) {
+        return Math.round(force.poundsForce()) + " lbf";
+    }
+
+    private void swing(HungLeaf hung) {
+        if (hung.swing().isEmpty()) {
+            return;
+        }
+        GateSwing swing = hung.swing().get();
+        say("swing: " + nearest(swing) + "; "
+                + swing.otherWay()
+                        .map(other -> "opening the other way: " + nearest(other))
+                        .orElse("the other way the ground is not known"));
+        for (Finding finding : swing.findings()) {
+            say("cure: " + finding.remedy());
+        }
+    }
+
+    private String nearest(GateSwing swing) {
+        Length least = swing.smallestClearance();
+        String where = " at " + Written.saw(swing.atAngle()) + " open, " + tape.format(swing.fromHinge())
+                + " from the hinge edge";
+        return least.isNegative()
+                ? "DRAGS, "
+                        + tape.format(least.abs().roundedTo(Length.ofInches(1).dividedBy(16), Rounding.UP))
+                        + " in the ground" + where
+                : "clears the ground by " + tape.format(least) + where;
+    }
+
+    private void hang() {
+        Profile bottoms = gate.bottomLine();
+        Length from =
+                bottoms.elevationAt(gate.opening().start()).minus(gate.from().ground());
+        Length to = bottoms.elevationAt(gate.opening().end()).minus(gate.to().ground());
+        String how = gate.design().rake().isZero()
+                ? "hang level: "
+                : "hang raked " + Written.percent(gate.design().rake().abs()) + ", rising to the "
+                        + (gate.design().rake().isPositive() ? "right" : "left") + " seen from outside: ";
+        say(how + "board bottoms " + tape.format(from) + " above the ground at " + gate.from() + " and "
+                + tape.format(to) + " at " + gate.to() + "; frame "
+                + tape.format(plan.style().rails().bottomRailAboveBottoms()) + " above the board bottoms");
     }
 
     private static String braceCuts(GateBrace brace) {
@@ -104,7 +224,8 @@ final class GateText {
         String first = Written.saw(piece.firstCut());
         String other = Written.saw(piece.otherCut());
         String square = Written.saw(Angle.ZERO);
-        String ends = first.equals(square) && other.equals(square) ? "square" : first + " and " + other + " off square";
+        String slanted = first.equals(other) ? "both ends " + first : first + " and " + other;
+        String ends = first.equals(square) && other.equals(square) ? "square" : slanted + " off square";
         return piece.laps() == 0 ? ends : ends + ", " + piece.laps() + " half-laps";
     }
 }

@@ -1,13 +1,15 @@
 package org.fencecore.site;
 
 import java.util.Objects;
+import java.util.Optional;
 import org.fencecore.gate.HingeSide;
+import org.fencecore.gate.hang.PoolGate;
 import org.fencecore.geometry.Interval;
 import org.fencecore.units.Length;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where a gate goes: on which side of the lot, how far along, how wide, and which way it is hung.
+ * Where a gate goes: on which side of the lot, how far along, how wide, with one leaf or two, and which way it is hung.
  *
  * <p>Example:
  *
@@ -29,15 +31,22 @@ public final class GateLocation {
     private final Length clearOpening;
     private final HingeSide hinges;
     private final boolean opensOutward;
+    private final boolean twoLeaves;
+    private final boolean raked;
+    private final @Nullable PoolGate pool;
+    private final boolean waterInside;
 
-    private GateLocation(
-            String name, int side, Length centre, Length clearOpening, HingeSide hinges, boolean opensOutward) {
-        this.name = name;
-        this.side = side;
+    private GateLocation(Builder from, Length centre, Length clearOpening) {
+        this.name = from.name;
+        this.side = from.side;
         this.centre = centre;
         this.clearOpening = clearOpening;
-        this.hinges = hinges;
-        this.opensOutward = opensOutward;
+        this.hinges = from.hinges;
+        this.opensOutward = from.opensOutward;
+        this.twoLeaves = from.twoLeaves;
+        this.raked = from.raked;
+        this.pool = from.pool;
+        this.waterInside = from.waterInside;
     }
 
     /**
@@ -90,7 +99,7 @@ public final class GateLocation {
     /**
      * Returns the side the hinges are on.
      *
-     * @return the hinge side, seen from outside the lot
+     * @return the hinge side, seen from outside the lot; of two leaves that of the one people open
      */
     public HingeSide hinges() {
         return hinges;
@@ -103,6 +112,42 @@ public final class GateLocation {
      */
     public boolean opensOutward() {
         return opensOutward;
+    }
+
+    /**
+     * Tells whether two leaves hang in the opening.
+     *
+     * @return true for two, each on its own post
+     */
+    public boolean twoLeaves() {
+        return twoLeaves;
+    }
+
+    /**
+     * Tells whether the leaf follows sloping ground, so that the fence's bottom and top lines run through it.
+     *
+     * @return true for a raked leaf, false for a level one
+     */
+    public boolean isRaked() {
+        return raked;
+    }
+
+    /**
+     * Returns what is wanted of a gate in the fence around a pool.
+     *
+     * @return the latch and the dimensions of the rule, empty away from a pool
+     */
+    public Optional<PoolGate> pool() {
+        return Optional.ofNullable(pool);
+    }
+
+    /**
+     * Tells on which side of the fence the pool is.
+     *
+     * @return true for the lot's side; without meaning away from a pool
+     */
+    public boolean waterInside() {
+        return waterInside;
     }
 
     /**
@@ -129,6 +174,10 @@ public final class GateLocation {
         private @Nullable Length clearOpening;
         private HingeSide hinges = HingeSide.LEFT;
         private boolean opensOutward = false;
+        private boolean twoLeaves = false;
+        private boolean raked = false;
+        private @Nullable PoolGate pool;
+        private boolean waterInside = true;
 
         private Builder(String name) {
             if (name.isBlank()) {
@@ -173,7 +222,7 @@ public final class GateLocation {
         /**
          * Sets the side the hinges are on; left when not said.
          *
-         * @param newHinges the hinge side, seen from outside the lot
+         * @param newHinges the hinge side, seen from outside the lot; of two leaves that of the one people open
          * @return this builder
          */
         public Builder hinges(HingeSide newHinges) {
@@ -189,6 +238,42 @@ public final class GateLocation {
          */
         public Builder opensOutward(boolean outward) {
             opensOutward = outward;
+            return this;
+        }
+
+        /**
+         * Sets whether two leaves hang in the opening; one when not said.
+         *
+         * @param two true for two leaves that meet in the middle
+         * @return this builder
+         */
+        public Builder twoLeaves(boolean two) {
+            twoLeaves = two;
+            return this;
+        }
+
+        /**
+         * Sets whether the leaf follows sloping ground; it hangs level when not said.
+         *
+         * @param follows true to rake it, so that the fence's bottom and top lines run through
+         * @return this builder
+         */
+        public Builder raked(boolean follows) {
+            raked = follows;
+            return this;
+        }
+
+        /**
+         * Makes this a gate in the fence around a pool, held against the dimensions of a barrier rule. How high its top
+         * is, which way it opens and what openings there are near the latch is taken from the plan.
+         *
+         * @param wanted the height and side of the release, what closes and latches by itself, and the rule's dimensions
+         * @param isWaterInside true if the pool is on the lot's side of this fence
+         * @return this builder
+         */
+        public Builder pool(PoolGate wanted, boolean isWaterInside) {
+            pool = Objects.requireNonNull(wanted, "wanted");
+            waterInside = isWaterInside;
             return this;
         }
 
@@ -216,7 +301,7 @@ public final class GateLocation {
                 throw new IllegalArgumentException("clear opening of " + name + " was " + clearOpening
                         + "; it must be over 0 and no more than " + WIDEST + ": check its unit");
             }
-            return new GateLocation(name, side, centre, clearOpening, hinges, opensOutward);
+            return new GateLocation(this, centre, clearOpening);
         }
     }
 }

@@ -34,6 +34,7 @@ public final class FenceStyle {
     private final RailSpec rails;
     private final SlopeSpec slope;
     private final GateSpec gate;
+    private final GateHardware gateHardware;
     private final Lumber boardLumber;
     private final Lumber battenLumber;
     private final Lumber railLumber;
@@ -49,6 +50,7 @@ public final class FenceStyle {
         rails = from.rails;
         slope = from.slope;
         gate = from.gate;
+        gateHardware = from.gateHardware;
         boardLumber = from.boardLumber;
         battenLumber = from.battenLumber;
         railLumber = from.railLumber;
@@ -103,6 +105,15 @@ public final class FenceStyle {
      */
     public GateSpec gate() {
         return gate;
+    }
+
+    /**
+     * Returns what gates are hung with and how they swing.
+     *
+     * @return hinges, screws and clearance
+     */
+    public GateHardware gateHardware() {
+        return gateHardware;
     }
 
     /**
@@ -227,6 +238,7 @@ public final class FenceStyle {
         private RailSpec rails = RailSpec.builder().build();
         private SlopeSpec slope = SlopeSpec.builder().build();
         private GateSpec gate = GateSpec.builder().build();
+        private GateHardware gateHardware = GateHardware.builder().build();
         private Lumber boardLumber = Lumber.oneBySix();
         private Lumber battenLumber = Lumber.oneByThree();
         private Lumber railLumber = Lumber.twoByFour();
@@ -281,6 +293,17 @@ public final class FenceStyle {
          */
         public Builder gate(GateSpec newGate) {
             gate = Objects.requireNonNull(newGate, "newGate");
+            return this;
+        }
+
+        /**
+         * Sets what gates are hung with and how they swing.
+         *
+         * @param hardware hinges, screws and clearance
+         * @return this builder
+         */
+        public Builder gateHardware(GateHardware hardware) {
+            gateHardware = Objects.requireNonNull(hardware, "hardware");
             return this;
         }
 

@@ -1,10 +1,12 @@
 package org.fencecore.takeoff;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.fencecore.FencePlan;
-import org.fencecore.GateBay;
+import org.fencecore.HungLeaf;
 import org.fencecore.Run;
 import org.fencecore.Stretch;
+import org.fencecore.layout.BoardLayout;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Rounding;
@@ -36,8 +38,9 @@ final class Hardware {
         Length railScrew = style.railLumber().thickness().plus(GRIP);
         Length frameScrew = style.gate().memberWidth().plus(GRIP);
         int railEnds = 2 * railCount();
-        int frameEnds = plan.gates().stream()
-                .mapToInt(gate -> 2 * (rails(gate) + gate.leaf().braces().size()))
+        int frameEnds = leaves().stream()
+                .mapToInt(hung -> 2 * (rails(hung) + hung.leaf().braces().size())
+                        + hung.blocks().size())
                 .sum();
         return List.of(
                 new MaterialLine(
@@ -54,7 +57,8 @@ final class Hardware {
                         "structural screw, " + Written.tape(frameScrew),
                         PER_END * frameEnds,
                         "pieces",
-                        "gate frames: " + PER_END + " at each of " + frameEnds + " ends of rails and braces" + COATED));
+                        "gate frames: " + PER_END + " at each of " + frameEnds
+                                + " ends of rails and braces, and of blocks at the stile" + COATED));
     }
 
     private int railCount() {
@@ -66,29 +70,60 @@ final class Hardware {
         for (Stretch stretch : plan.stretches()) {
             crossings += stretch.boardCount() * stretch.bays().get(0).rails().size();
         }
-        for (GateBay gate : plan.gates()) {
-            crossings += gate.boardCount() * rails(gate);
+        for (HungLeaf hung : leaves()) {
+            crossings += hung.boards().map(BoardLayout::count).orElse(0) * rails(hung);
         }
         return crossings;
     }
 
-    private static int rails(GateBay gate) {
-        return (int) gate.leaf().pieces().stream()
+    private List<HungLeaf> leaves() {
+        return plan.gates().stream().flatMap(gate -> gate.leaves().stream()).toList();
+    }
+
+    private static int rails(HungLeaf hung) {
+        return (int) hung.leaf().pieces().stream()
                 .filter(piece -> !piece.member().isStile())
                 .count();
     }
 
+    private static int hinges(HungLeaf hung) {
+        return hung.loads()
+                .map(loads -> loads.hinges().count())
+                .orElse(hung.leaf().usualHinges());
+    }
+
     List<MaterialLine> gates() {
-        int hinges = plan.gates().stream()
-                .mapToInt(gate -> gate.leaf().usualHinges())
+        int hinges = leaves().stream().mapToInt(Hardware::hinges).sum();
+        int pairs = (int)
+                plan.gates().stream().filter(gate -> gate.design().isPair()).count();
+        int pools = (int)
+                plan.gates().stream().filter(gate -> gate.pool().isPresent()).count();
+        int hingesAtPools = plan.gates().stream()
+                .filter(gate -> gate.pool().isPresent())
+                .flatMap(gate -> gate.leaves().stream())
+                .mapToInt(Hardware::hinges)
                 .sum();
-        return List.of(
-                new MaterialLine(
-                        "gate hinge with its screws",
-                        hinges,
-                        "pieces",
-                        "2 a leaf, 3 where the frame is over 5 ft high or the leaf wider than is reasonable"),
-                new MaterialLine("gate latch with its screws", plan.gates().size(), "pieces", "1 a gate"));
+        String howMany = style.gateHardware().hinges().isPresent()
+                ? style.gateHardware().hinges().getAsInt() + " a leaf"
+                : "2 a leaf, 3 where the frame is over 5 ft high or the leaf wider than is reasonable";
+        List<MaterialLine> lines = new ArrayList<>();
+        lines.add(new MaterialLine(
+                "gate hinge with its screws",
+                hinges - hingesAtPools,
+                "pieces",
+                howMany + "; each a " + style.gateHardware()));
+        lines.add(new MaterialLine("gate latch with its screws", plan.gates().size() - pools, "pieces", "1 a gate"));
+        if (pools > 0) {
+            lines.add(new MaterialLine(
+                    "self-closing gate hinge with its screws", hingesAtPools, "pieces", howMany + ", at a pool"));
+            lines.add(new MaterialLine(
+                    "self-latching gate latch that takes a lock", pools, "pieces", "1 a gate at a pool"));
+        }
+        if (pairs > 0) {
+            lines.add(new MaterialLine(
+                    "drop rod with its sleeve in the ground", pairs, "pieces", "1 on the fixed one of two leaves"));
+        }
+        return lines;
     }
 
     List<MaterialLine> layoutAids() {

@@ -15,7 +15,9 @@ public enum PieceKind {
     /** A level piece of a gate's frame. */
     GATE_RAIL("gate rail"),
     /** A brace across a gate's frame. */
-    GATE_BRACE("gate brace");
+    GATE_BRACE("gate brace"),
+    /** A block in a gate's frame that hinges are screwed to. */
+    GATE_BLOCK("gate block");
 
     private final String words;
 

@@ -7,6 +7,7 @@ import org.fencecore.Bay;
 import org.fencecore.BoardAtPost;
 import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
+import org.fencecore.HungLeaf;
 import org.fencecore.Post;
 import org.fencecore.RailCut;
 import org.fencecore.Run;
@@ -43,12 +44,14 @@ final class PieceList {
         PieceList list = new PieceList(plan);
         plan.posts().forEach(list::addPost);
         plan.runs().forEach(list::addRails);
-        plan.gates().forEach(list::addFrame);
+        plan.gates().stream().flatMap(gate -> gate.leaves().stream()).forEach(list::addFrame);
         for (Stretch stretch : plan.stretches()) {
             stretch.boards().ifPresent(layout -> list.addBoards(stretch.toString(), layout, stretch.boardsAtPosts()));
         }
         for (GateBay gate : plan.gates()) {
-            gate.boards().ifPresent(layout -> list.addBoards(gate.name(), layout, List.of()));
+            for (HungLeaf leaf : gate.leaves()) {
+                leaf.boards().ifPresent(layout -> list.addBoards(leaf.name(), layout, List.of()));
+            }
         }
         return List.copyOf(list.pieces);
     }
@@ -61,7 +64,11 @@ final class PieceList {
             boards += stretch.boardCount();
         }
         for (GateBay gate : plan.gates()) {
-            sticks += gate.leaf().pieces().size() + gate.leaf().braces().size();
+            for (HungLeaf leaf : gate.leaves()) {
+                sticks += leaf.leaf().pieces().size()
+                        + leaf.leaf().braces().size()
+                        + leaf.blocks().size();
+            }
             boards += gate.boardCount();
         }
         if (sticks > MOST_PIECES || boards > MOST_BOARDS) {
@@ -114,7 +121,7 @@ final class PieceList {
                         Angle.RIGHT.minus(meeting.interiorAngle().dividedBy(2)).abs(), post.toString()));
     }
 
-    private void addFrame(GateBay gate) {
+    private void addFrame(HungLeaf gate) {
         for (FramePiece piece : gate.leaf().pieces()) {
             PieceKind kind = piece.member().isStile() ? PieceKind.GATE_STILE : PieceKind.GATE_RAIL;
             addGatePiece(kind, gate.name() + " " + piece.member(), piece.length(), piece.width(), EndCuts.of(piece));
@@ -131,6 +138,16 @@ final class PieceList {
                     brace.length(),
                     brace.width(),
                     EndCuts.of(brace));
+        }
+        int block = 0;
+        for (Length length : gate.blocks()) {
+            block++;
+            addGatePiece(
+                    PieceKind.GATE_BLOCK,
+                    gate.name() + " block " + block,
+                    length,
+                    style.gateLumber().width(),
+                    EndCuts.SQUARE.and("behind a hinge, fitted to the brace"));
         }
     }
 

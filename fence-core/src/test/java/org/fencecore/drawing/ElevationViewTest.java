@@ -118,7 +118,7 @@ class ElevationViewTest {
             }
         }
         for (GateBay gate : run.gates()) {
-            boards += gate.boards().orElseThrow().row(face).count();
+            boards += gate.leaves().get(0).boards().orElseThrow().row(face).count();
         }
         return boards;
     }

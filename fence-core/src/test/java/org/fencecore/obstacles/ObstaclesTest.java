@@ -43,7 +43,8 @@ class ObstaclesTest {
         assertThat(obstacles.blocking(at(31, 0), HOLE)).hasToString("[gas line]");
         assertThat(obstacles.blocking(at(61, 0), HOLE)).hasToString("[the oak]");
         assertThat(obstacles.blocking(at(64, 0), HOLE)).isEmpty();
-        assertThat(obstacles.alongFence("side 1", POSTS, Length.ofInches(3))).isEmpty();
+        assertThat(obstacles.alongFence("side 1", POSTS, Length.ZERO, Length.ofInches(3)))
+                .isEmpty();
         assertThat(obstacles.undergroundNote().message()).contains("(gas line)");
     }
 
@@ -98,7 +99,7 @@ class ObstaclesTest {
                 Obstacle.hydrant(at(90, 3), Length.ofFeet(4.75)),
                 Obstacle.utility(UtilityKind.GAS, GAS)));
 
-        List<Finding> findings = obstacles.alongFence("side 1", POSTS, Length.ofInches(3));
+        List<Finding> findings = obstacles.alongFence("side 1", POSTS, Length.ZERO, Length.ofInches(3));
 
         // The shed's wall, 3 in off, is only touched by a fence that reaches 3 in.
         assertThat(findings)
@@ -112,7 +113,7 @@ class ObstaclesTest {
         assertThat(findings.get(2).message())
                 .isEqualTo(
                         "the fence runs from 86.00 ft to 94.00 ft within the 4' 9\" that the hydrant needs round it");
-        assertThat(obstacles.alongFence("side 1", POSTS, Length.ofInches(4)))
+        assertThat(obstacles.alongFence("side 1", POSTS, Length.ZERO, Length.ofInches(4)))
                 .extracting(Finding::message)
                 .contains("the fence runs into the shed from 59.78 ft to 70.22 ft");
     }

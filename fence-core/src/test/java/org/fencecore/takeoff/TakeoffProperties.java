@@ -77,7 +77,11 @@ class TakeoffProperties {
             ripped += stretch.boards().map(layout -> layout.ripped().size()).orElse(0);
         }
         for (GateBay gate : plan.gates()) {
-            ripped += gate.boards().map(layout -> layout.ripped().size()).orElse(0);
+            ripped += gate.leaves()
+                    .get(0)
+                    .boards()
+                    .map(layout -> layout.ripped().size())
+                    .orElse(0);
         }
         return ripped;
     }

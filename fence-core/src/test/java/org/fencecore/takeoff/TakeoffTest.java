@@ -120,13 +120,15 @@ class TakeoffTest {
                         tuple(PieceKind.GATE_RAIL, "garden gate bottom rail", 1, "2' 10 1/2\""),
                         tuple(PieceKind.GATE_RAIL, "garden gate top rail", 1, "2' 10 1/2\""),
                         tuple(PieceKind.GATE_BRACE, "garden gate brace 1", 1, "5' 6 5/8\""),
+                        // Behind the middle one of three straps: 12 in less the stile of 3 1/2.
+                        tuple(PieceKind.GATE_BLOCK, "garden gate block 1", 1, "8 1/2\""),
                         tuple(PieceKind.BOARD, "post 2 to post 4 boards", 38, "6' 0\""),
                         tuple(PieceKind.BOARD, "post 2 to post 4 boards", 1, "6' 0\""),
                         tuple(PieceKind.BOARD, "garden gate boards", 9, "6' 0\""));
         assertThat(small.pieces().get(14).cuts())
                 .isEqualTo("both ends pointed: 31.2 deg off square against the rail, 58.8 deg against the stile");
-        assertThat(small.pieces().get(15).cuts()).isEqualTo("square ends");
-        assertThat(small.pieces().get(16).cuts()).isEqualTo("square ends, ripped beside a post");
+        assertThat(small.pieces().get(16).cuts()).isEqualTo("square ends");
+        assertThat(small.pieces().get(17).cuts()).isEqualTo("square ends, ripped beside a post");
     }
 
     @Test
@@ -141,7 +143,7 @@ class TakeoffTest {
                         tuple(3, "bags of 1/2 cu ft", "gravel"),
                         tuple(270, "pieces", "exterior screw or ring-shank nail, under 2 1/4\""),
                         tuple(24, "pieces", "structural screw, 3 1/2\""),
-                        tuple(12, "pieces", "structural screw, 5 1/2\""),
+                        tuple(14, "pieces", "structural screw, 5 1/2\""),
                         tuple(3, "pieces", "gate hinge with its screws"),
                         tuple(1, "pieces", "gate latch with its screws"),
                         tuple(2, "pieces", "batter board, two stakes and a crosspiece"),
@@ -152,7 +154,7 @@ class TakeoffTest {
                 .extracting(MaterialLine::note)
                 .startsWith(
                         "4 posts",
-                        "6 rails, 2 gate stiles, 2 gate rails and 1 gate brace",
+                        "6 rails, 2 gate stiles, 2 gate rails, 1 gate brace and 1 gate block",
                         "48 boards",
                         "4 a hole for 4 posts; 6.367 cu ft in all",
                         "1.203 cu ft under 4 posts");
@@ -168,7 +170,7 @@ class TakeoffTest {
                         "2x4, 8 ft: garden gate brace 1; 2' 5 1/8\" left",
                         "2x4, 8 ft: garden gate hinge stile; 2' 7 7/8\" left",
                         "2x4, 8 ft: garden gate latch stile; 2' 7 7/8\" left",
-                        "2x4, 8 ft: garden gate bottom rail, garden gate top rail; 2' 2 3/4\" left");
+                        "2x4, 8 ft: garden gate bottom rail, garden gate top rail, garden gate block 1; 1' 6 1/8\" left");
         assertThat(small.sticks().get(10).left().inches()).isEqualTo(29.131, within(0.001));
     }
 
@@ -179,8 +181,8 @@ class TakeoffTest {
         assertThat(small.pieces().get(4).length()).isEqualTo(Length.ofFeetAndInches(7, 4.25));
         assertThat(small.sticks().get(13).pieces())
                 .extracting(Piece::label)
-                .containsExactly("garden gate bottom rail", "garden gate top rail");
-        assertThat(small.sticks().get(13).left()).isEqualTo(Length.ofFeetAndInches(2, 2.75));
+                .containsExactly("garden gate bottom rail", "garden gate top rail", "garden gate block 1");
+        assertThat(small.sticks().get(13).left()).isEqualTo(Length.ofFeetAndInches(1, 6.125));
         assertThat(small.materials().get(0).item()).isEqualTo("4x4 post, 10 ft");
         assertThat(small.materials().get(0).quantity()).isEqualTo(4);
     }

@@ -16,7 +16,8 @@ import org.fencecore.worksheet.Written;
  */
 public record Chamfer(Length alongEdge, Length alongFace) {
 
-    private static final Chamfer NONE = new Chamfer(Length.ZERO, Length.ZERO);
+    /** No wood needs to come off. */
+    public static final Chamfer NONE = new Chamfer(Length.ZERO, Length.ZERO);
 
     /**
      * Returns the chamfer on the latch stile, on the face away from the swing.

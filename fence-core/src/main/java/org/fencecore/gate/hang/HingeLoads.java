@@ -69,6 +69,24 @@ public final class HingeLoads {
         return new HingeLoads(leafWeight, spec, spec.heightsOn(leafWeight.leaf()));
     }
 
+    /**
+     * Returns the leaf and its weight.
+     *
+     * @return what hangs on the hinges
+     */
+    public LeafWeight leafWeight() {
+        return leafWeight;
+    }
+
+    /**
+     * Returns how the leaf is hung.
+     *
+     * @return the hinges
+     */
+    public HingeSpec hinges() {
+        return spec;
+    }
+
     private GateLeaf leaf() {
         return leafWeight.leaf();
     }

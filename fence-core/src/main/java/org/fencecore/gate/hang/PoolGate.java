@@ -55,6 +55,79 @@ public final class PoolGate {
     }
 
     /**
+     * Returns a builder that starts from this gate, to change some of it.
+     *
+     * @return a builder with all that is said of this gate
+     */
+    public Builder toBuilder() {
+        return facts.copy();
+    }
+
+    /**
+     * Returns how high the release of the latch is.
+     *
+     * @return the height over the ground
+     */
+    public Length release() {
+        return facts.release;
+    }
+
+    /**
+     * Tells on which side the release is.
+     *
+     * @return true if on the pool side
+     */
+    public boolean isReleaseOnPoolSide() {
+        return facts.releaseOnPoolSide;
+    }
+
+    /**
+     * Tells whether it closes by itself.
+     *
+     * @return true if so
+     */
+    public boolean isSelfClosing() {
+        return facts.selfClosing;
+    }
+
+    /**
+     * Tells whether it latches by itself.
+     *
+     * @return true if so
+     */
+    public boolean isSelfLatching() {
+        return facts.selfLatching;
+    }
+
+    /**
+     * Returns the widest opening of gate and fence near the release.
+     *
+     * @return the opening, zero for none
+     */
+    public Length widestOpeningNearRelease() {
+        return facts.widestOpening;
+    }
+
+    /**
+     * Returns what the rule asks of such a gate, each in a sentence with its dimensions.
+     *
+     * @return the sentences, for whoever hangs the gate; unmodifiable
+     */
+    public List<String> requirements() {
+        String release = "release of the latch " + Written.tape(facts.release) + " above the ground";
+        String low = ": on the pool side, at least " + Written.tape(facts.leastUnderTop, Rounding.UP)
+                + " under the top of the gate, and no opening over "
+                + Written.tape(facts.largestOpening, Rounding.DOWN) + " within "
+                + Written.tape(facts.shieldRadius, Rounding.UP) + " of it, or a shield over them";
+        return List.of(
+                "opens away from the water",
+                "closes and latches by itself from any position, and takes a lock",
+                isReleaseHigh()
+                        ? release + ", no lower than " + Written.tape(facts.highRelease, Rounding.UP)
+                        : release + low);
+    }
+
+    /**
      * Tells whether the release is so high that nothing is asked of what surrounds it.
      *
      * @return true at or over the high release

@@ -1,0 +1,83 @@
+package org.fencecore;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.fencecore.gate.GateLeaf;
+import org.fencecore.gate.hang.GateWood;
+import org.fencecore.gate.hang.HingeLoads;
+import org.fencecore.gate.hang.LeafBoards;
+import org.fencecore.gate.hang.LeafWeight;
+import org.fencecore.layout.BoardLayout;
+import org.fencecore.layout.Face;
+import org.fencecore.style.FenceStyle;
+import org.fencecore.style.Lumber;
+import org.fencecore.units.Force;
+import org.fencecore.units.Length;
+import org.fencecore.units.Moment;
+import org.fencecore.units.Pressure;
+import org.fencecore.units.Ratio;
+
+/** Weighs the leaves of a plan with the boards that are really on them. */
+final class LeafScale {
+
+    private static final int MOST_BOARDS = 10_000;
+    private static final Length LARGEST = Length.ofFeet(100);
+
+    /** Far beyond any leaf; the footing of a post that holds several such still knows what to do. */
+    private static final Force HEAVIEST = Force.ofPoundsForce(2_000);
+
+    private LeafScale() {}
+
+    /** The leaf with its boards; empty if it is beyond anything that hangs on hinges. */
+    static Optional<LeafWeight> weigh(GateLeaf leaf, Optional<BoardLayout> boarding, FenceStyle style) {
+        List<LeafBoards> lots = new ArrayList<>();
+        if (boarding.isPresent()) {
+            BoardLayout layout = boarding.get();
+            boolean sizeable = layout.count() <= MOST_BOARDS
+                    && isSizeable(style.boardLumber())
+                    && isSizeable(style.battenLumber());
+            if (!sizeable) {
+                return Optional.empty();
+            }
+            int battens = style.hasBattens() ? layout.row(Face.COVER).count() : 0;
+            int ripped = layout.ripped().size();
+            Lumber board = style.boardLumber();
+            add(lots, layout.count() - battens - ripped, board, board.width(), style);
+            if (ripped > 0) {
+                add(lots, ripped, board, layout.ripped().get(0).width(), style);
+            }
+            add(lots, battens, style.battenLumber(), style.battenLumber().width(), style);
+        }
+        GateWood frame = style.gateHardware().woodOf(style.gateLumber());
+        LeafWeight weight = LeafWeight.of(leaf, frame, lots.toArray(LeafBoards[]::new));
+        return weight.total().compareTo(HEAVIEST) <= 0 ? Optional.of(weight) : Optional.empty();
+    }
+
+    private static boolean isSizeable(Lumber lumber) {
+        return lumber.width().compareTo(LARGEST) <= 0;
+    }
+
+    private static void add(List<LeafBoards> lots, int count, Lumber lumber, Length width, FenceStyle style) {
+        if (count > 0) {
+            lots.add(LeafBoards.of(
+                    count,
+                    width,
+                    lumber.thickness(),
+                    style.rails().boardLength(),
+                    style.rails().bottomRailAboveBottoms().negated(),
+                    style.gateHardware().woodOf(lumber)));
+        }
+    }
+
+    /** What the weight of a leaf does to its hinge post, the wind left to those who know it. */
+    static Moment onPost(HingeLoads loads, FenceStyle style) {
+        return loads.onPost(
+                        style.postLumber().width(),
+                        Pressure.ofPsf(0),
+                        Ratio.of(1),
+                        Ratio.of(1),
+                        style.rails().bottomRailAboveBottoms())
+                .moment();
+    }
+}

@@ -1,0 +1,331 @@
+package org.fencecore;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+import static org.fencecore.Plans.levelSide;
+import static org.fencecore.Plans.rectangle;
+import static org.fencecore.Plans.shots;
+
+import java.util.List;
+import org.fencecore.drawing.GateView;
+import org.fencecore.drawing.PlanView;
+import org.fencecore.drawing.SwingArc;
+import org.fencecore.gate.HingeSide;
+import org.fencecore.gate.hang.PoolGate;
+import org.fencecore.geometry.Plane;
+import org.fencecore.geometry.Point;
+import org.fencecore.geometry.Polyline;
+import org.fencecore.geometry.Side;
+import org.fencecore.layout.BoardPattern;
+import org.fencecore.layout.Face;
+import org.fencecore.packet.BuildSheet;
+import org.fencecore.site.GateLocation;
+import org.fencecore.site.Site;
+import org.fencecore.style.FenceStyle;
+import org.fencecore.style.GateHardware;
+import org.fencecore.takeoff.MaterialLine;
+import org.fencecore.takeoff.Takeoff;
+import org.fencecore.units.Length;
+import org.fencecore.units.Slope;
+import org.fencecore.worksheet.Finding;
+import org.junit.jupiter.api.Test;
+
+/** Gates of one leaf and of two, level and raked, as they hang in a plan. */
+class HungGatePlanTest {
+
+    private static final FenceStyle USUAL = FenceStyle.builder().build();
+
+    private static GateLocation.Builder gate(double openingInches) {
+        return GateLocation.named("gate")
+                .onSide(1)
+                .centredAt(Length.ofFeet(20))
+                .clearOpening(Length.ofInches(openingInches));
+    }
+
+    private static FencePlan level(GateLocation.Builder gate) {
+        return level(gate, USUAL);
+    }
+
+    private static FencePlan level(GateLocation.Builder gate, FenceStyle style) {
+        return FencePlanner.plan(levelSide().gate(gate.build()).build(), style);
+    }
+
+    private static List<String> codes(FencePlan plan) {
+        return plan.findings().stream().map(Finding::code).toList();
+    }
+
+    private static Finding finding(FencePlan plan, String code) {
+        return plan.findings().stream()
+                .filter(finding -> finding.code().equals(code))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** 96 in less two hinge gaps of 1/2 and 1/2 between is 94 1/2 for two leaves, 47 1/4 each. */
+    @Test
+    void twoLeavesHangOnTheirOwnPosts() {
+        FencePlan plan = level(gate(96).twoLeaves(true).hinges(HingeSide.RIGHT));
+        GateBay gate = plan.gates().get(0);
+
+        assertThat(gate.leaves()).extracting(HungLeaf::name).containsExactly("gate left leaf", "gate right leaf");
+        assertThat(gate.leaves())
+                .allSatisfy(leaf -> assertThat(leaf.leaf().width()).isEqualTo(Length.ofInches(47.25)));
+        assertThat(gate.leaf()).isEqualTo(gate.leaves().get(1).leaf());
+        assertThat(gate.hingePost()).isSameAs(gate.hingePost(gate.leaves().get(1)));
+        assertThat(gate.hingePost(gate.leaves().get(0))).isNotSameAs(gate.hingePost());
+        assertThat(gate.latchPost()).isEmpty();
+        HungLeaf other = level(gate(96).twoLeaves(true)).gates().get(0).leaves().get(0);
+        assertThatThrownBy(() -> gate.hingePost(other))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("gate left leaf");
+    }
+
+    @Test
+    void eachLeafHasFullBoardsAtBothEdges() {
+        for (double opening : new double[] {70, 83.3, 96, 111}) {
+            FencePlan plan = level(gate(opening).twoLeaves(true));
+            GateBay gate = plan.gates().get(0);
+            int boards = 0;
+            for (HungLeaf leaf : gate.leaves()) {
+                var outside = leaf.boards().orElseThrow().row(Face.OUTSIDE).boards();
+                assertThat(outside.get(0).left()).isEqualTo(Length.ZERO);
+                assertThat(outside.get(0).isFull()).isTrue();
+                assertThat(outside.get(outside.size() - 1).right())
+                        .isEqualTo(leaf.leaf().width());
+                assertThat(outside.get(outside.size() - 1).isFull()).isTrue();
+                boards += leaf.boards().orElseThrow().count();
+            }
+            assertThat(gate.boardCount()).isEqualTo(boards);
+            assertThat(plan.boards().stream().filter(board -> board.place().startsWith("gate ")))
+                    .hasSize(boards);
+            assertThat(plan.boards()).hasSize(plan.boardCount());
+        }
+    }
+
+    /**
+     * By hand, southern pine at 19 % (37.33 pcf, from the formula of the NDS Supplement 2018, 3.1.3): two stiles of 64 in
+     * and two rails of 40 1/4 in of 3 1/2 by 1 1/2 are 1094.6 cu in; the brace is 40.25 x 57 - 38.108 x 53.966 = 237.7
+     * sq in, 1 1/2 thick; 11 boards of 5 1/2 by 3/4 by 72 are 3267 cu in: 23.65 + 7.70 + 70.58 = 101.93 lbf. Its middle is
+     * 1 3/4 + 1/2 + 23 5/8 = 25 7/8 in from that of the post: 101.93 x 25.875 / 12 = 219.8 lbf-ft.
+     */
+    @Test
+    void theFootingOfEachHingePostCarriesItsLeaf() {
+        FencePlan plan = level(gate(96).twoLeaves(true));
+        GateBay gate = plan.gates().get(0);
+        for (HungLeaf leaf : gate.leaves()) {
+            assertThat(leaf.loads().orElseThrow().leafWeight().total().poundsForce())
+                    .isCloseTo(101.93, within(0.01));
+            assertThat(gate.hingePost(leaf).footing().load().gate().poundFeet()).isCloseTo(219.8, within(0.05));
+        }
+        assertThat(plan.posts().get(0).footing().load().gate().isZero()).isTrue();
+
+        FencePlan single = level(gate(48));
+        assertThat(single.gates().get(0).hingePost().footing().load().gate().isZero())
+                .isFalse();
+        assertThat(single.gates()
+                        .get(0)
+                        .latchPost()
+                        .orElseThrow()
+                        .footing()
+                        .load()
+                        .gate()
+                        .isZero())
+                .isTrue();
+    }
+
+    /** A frame 64 in high has three hinges (common practice, no source); the middle strap has no rail behind it. */
+    @Test
+    void straps() {
+        FencePlan plan = level(gate(96).twoLeaves(true));
+        assertThat(plan.gates().get(0).leaves())
+                .allSatisfy(leaf -> assertThat(leaf.blocks()).containsExactly(Length.ofInches(8.5)));
+        assertThat(finding(plan, "hinge-block").place()).startsWith("side 1, gate left leaf, hinge from 2' 7\"");
+        Takeoff takeoff = Takeoff.of(plan);
+        assertThat(takeoff.materials())
+                .filteredOn(line -> line.item().contains("hinge with")
+                        || line.item().contains("latch with")
+                        || line.item().contains("drop rod"))
+                .extracting(MaterialLine::quantity)
+                .containsExactly(6, 1, 1);
+        assertThat(takeoff.pieces())
+                .extracting(piece -> piece.label())
+                .contains("gate left leaf hinge stile", "gate right leaf block 1", "gate left leaf boards");
+    }
+
+    @Test
+    void aWideLeafIsOfferedAsTwoByTheCall() {
+        FencePlan plan = level(gate(96));
+        assertThat(finding(plan, "gate-leaf-wide").place()).isEqualTo("side 1, gate, gate leaf");
+        assertThat(finding(plan, "gate-leaf-wide").remedy())
+                .contains("hang two leaves of 3' 11 1/4\"")
+                .contains("twoLeaves(true)");
+        assertThat(codes(level(gate(96).twoLeaves(true)))).doesNotContain("gate-leaf-wide");
+    }
+
+    /** Two leaves take 1 1/2 in of gaps, one leaf 3/4 in. */
+    @Test
+    void anOpeningOfItsGapsAloneTakesNoLeaves() {
+        assertThat(finding(level(gate(1.5).twoLeaves(true)), "gate-too-narrow").message())
+                .contains("gaps beside and between two leaves");
+        assertThat(level(gate(1.6).twoLeaves(true)).gates()).hasSize(1);
+        assertThat(codes(level(gate(0.75)))).contains("gate-too-narrow");
+    }
+
+    /**
+     * On a grade of 5 % the bottoms follow the posts, 2 in over the ground, and run on into the bays on both sides. From
+     * the left edge of one leaf to that of the other is 47 3/4 in, on which they rise 2.3875 in.
+     */
+    @Test
+    void rakedLeavesCarryTheFencesLinesThrough() {
+        for (Side outside : Side.values()) {
+            FencePlan plan = onPlane(5, 0, gate(96).twoLeaves(true).raked(true), outside);
+            GateBay gate = plan.gates().get(0);
+            boolean rising = outside == Side.RIGHT;
+            assertThat(gate.design().rake()).isEqualTo(Slope.ofPercent(rising ? 5 : -5));
+            double left = gate.leaves().get(0).boardBottom().inches();
+            double right = gate.leaves().get(1).boardBottom().inches();
+            assertThat(right - left).isCloseTo((rising ? 1 : -1) * 47.75 * 0.05, within(1e-6));
+            Stretch before = plan.stretches().get(0);
+            Length post = plan.runs().get(0).station(before.to());
+            // From the middle of the post it is half a post, 1 3/4 in, to the opening.
+            assertThat(gate.bottomLine().elevationAt(gate.opening().start()).inches())
+                    .isCloseTo(before.slope().bottomAt(post).inches() + 1.75 * 0.05, within(1e-6));
+            assertThat(codes(plan)).doesNotContain("gate-gap", "gate-rake-steep");
+        }
+        assertThat(codes(onPlane(5, 0, gate(96).twoLeaves(true), Side.RIGHT))).contains("gate-gap");
+    }
+
+    @Test
+    void groundTooSteepToRakeHangsLevelAndSaysSo() {
+        FencePlan plan = onPlane(120, 0, gate(48).raked(true), Side.RIGHT);
+        assertThat(plan.gates().get(0).design().rake()).isEqualTo(Slope.LEVEL);
+        assertThat(codes(plan)).contains("gate-rake-steep");
+    }
+
+    /** Ground that humps 6 in between the posts lifts a raked leaf to the least clearance, 1 in unless the style says. */
+    @Test
+    void aHumpLiftsARakedLeaf() {
+        FencePlan plan = FencePlanner.plan(
+                Site.on(rectangle(50, 40))
+                        .fenceOn(1)
+                        .ground(1, shots(0, 0, 18, 0, 20, 0.5, 22, 0, 50, 0))
+                        .gate(gate(48).raked(true).build())
+                        .build(),
+                USUAL);
+        GateBay gate = plan.gates().get(0);
+        Length least =
+                plan.runs().get(0).ground().clearanceUnder(gate.bottomLine()).min();
+        assertThat(least).isEqualTo(USUAL.slope().minimumClearance());
+    }
+
+    private static FencePlan onPlane(double alongPercent, double inPercent, GateLocation.Builder gate, Side outside) {
+        Length end = Length.ofFeet(40);
+        return FencePlanner.plan(
+                Site.on(rectangle(60, 60))
+                        .fenceAlong(
+                                Polyline.of(List.of(
+                                        Point.of(Length.ofFeet(5), Length.ofFeet(30)),
+                                        Point.of(Length.ofFeet(5).plus(end), Length.ofFeet(30)))),
+                                outside)
+                        .ground(Plane.of(
+                                Point.ORIGIN,
+                                Length.ofFeet(3),
+                                Slope.ofPercent(alongPercent),
+                                Slope.ofPercent(inPercent)))
+                        .gate(gate.build())
+                        .build(),
+                USUAL);
+    }
+
+    /** The ground rises into the lot alike for both leaves. */
+    @Test
+    void bothLeavesSwingAndTheSheetSaysWhereTheyDragAndWhatCuresIt() {
+        FencePlan plan = onPlane(0, 6, gate(96).twoLeaves(true), Side.RIGHT);
+        List<HungLeaf> leaves = plan.gates().get(0).leaves();
+        // Open, the latch end is 47.25 + 1.75 in beyond the posts' middles: 2 - 49 x 0.06 = -0.94 in.
+        assertThat(leaves)
+                .allSatisfy(leaf -> assertThat(
+                                leaf.swing().orElseThrow().smallestClearance().inches())
+                        .isCloseTo(-0.94, within(0.001)));
+        assertThat(plan.findings())
+                .filteredOn(finding -> finding.code().equals("gate-drags"))
+                .extracting(Finding::place)
+                .containsExactly("side 1, gate left leaf, gate swing", "side 1, gate right leaf, gate swing");
+        String sheet = BuildSheet.of(plan, Takeoff.of(plan)).toText();
+        assertThat(sheet.replaceAll("\\s+", " "))
+                .contains("swing: DRAGS, 1\" in the ground at 90 deg open, 3' 11 1/4\" from the hinge edge")
+                .contains("opening the other way: clears the ground by")
+                .contains("cure: let it open the other way")
+                .contains("LEFT LEAF, hinges on post")
+                .contains("opens first, carries the latch")
+                .contains("held by the drop rod")
+                .contains("weighs about 102 lbf");
+        assertThat(PlanView.of(plan).shapes())
+                .filteredOn(SwingArc.class::isInstance)
+                .hasSize(2);
+        assertThat(GateView.of(plan.gates().get(0)).description()).contains("two leaves");
+    }
+
+    /** ISPSC 305 as parameters: away from the water; a release under 54 in has no opening over 1/2 in near it. */
+    @Test
+    void aPoolGateIsHeldAgainstItsRule() {
+        PoolGate low = PoolGate.builder().release(Length.ofInches(48)).build();
+        assertThat(codes(level(gate(42).pool(low, true)))).contains("pool-gate-opens-in");
+        FencePlan out = level(gate(42).pool(low, true).opensOutward(true));
+        assertThat(codes(out)).noneMatch(code -> code.startsWith("pool-"));
+        assertThat(codes(level(gate(42).pool(low, false)))).noneMatch(code -> code.startsWith("pool-"));
+        FenceStyle spaced = FenceStyle.builder()
+                .pattern(BoardPattern.spaced(Length.ofInches(5.5), Length.ofInches(2)))
+                .build();
+        FencePlan open = level(gate(42).pool(low, true).opensOutward(true), spaced);
+        assertThat(finding(open, "pool-release-shield").place()).isEqualTo("side 1, gate, pool gate");
+        assertThat(out.worksheets()).anyMatch(sheet -> sheet.title().equals("side 1, gate: Pool gate"));
+        assertThat(BuildSheet.of(out, Takeoff.of(out)).toText().replaceAll("\\s+", " "))
+                .contains("at the pool: opens away from the water")
+                .contains("release of the latch 4' 0\" above the ground: on the pool side, at least 3\" under the top")
+                .contains("self-closing gate hinge");
+    }
+
+    /**
+     * A leaf of 17 1/4 in, 3 in deep, pins 1/4 in from it: sqrt(17.75^2 - 17.5^2) = 2.9686 in of its depth is clear, so
+     * 0.0314 in must come off.
+     */
+    @Test
+    void aNarrowThickLeafNeedsAChamfer() {
+        FencePlan plan = level(gate(18));
+        assertThat(plan.gates().get(0).leaves().get(0).chamfer().alongEdge().inches())
+                .isCloseTo(0.0314, within(0.0001));
+        assertThat(finding(plan, "gate-latch-chamfer").place()).isEqualTo("side 1, gate");
+        assertThat(codes(level(gate(42)))).doesNotContain("gate-latch-chamfer");
+    }
+
+    @Test
+    void hingesAreJudgedAsTheStyleHangsThem() {
+        FenceStyle poor = FenceStyle.builder()
+                .gateHardware(GateHardware.builder()
+                        .hinges(2)
+                        .hingeInset(Length.ofInches(24))
+                        .woodScrews(1, Length.ofInches(0.15), Length.ofInches(0.5))
+                        .build())
+                .build();
+        FencePlan plan = level(gate(48), poor);
+        assertThat(finding(plan, "hinges-usual").place()).isEqualTo("side 1, gate, gate hinges");
+        assertThat(finding(plan, "hinge-screws-pull").place()).isEqualTo("side 1, gate, top gate hinge");
+        assertThat(plan.gates().get(0).leaves().get(0).blocks()).hasSize(2);
+    }
+
+    /** Posts set 1 in further apart leave each leaf 1/2 in more. */
+    @Test
+    void leavesAreMadeToThePostsAsTheyStand() {
+        FencePlan plan = level(gate(96).twoLeaves(true));
+        GateBay gate = plan.gates().get(0);
+        Post to = gate.to();
+        Point moved = to.centre().plus(plan.runs().get(0).postLine().bearing(), Length.ofInches(1));
+        GateBay built = plan.withSetPosts(List.of(SetPost.of(to.number(), moved)))
+                .gates()
+                .get(0);
+        assertThat(built.leaves())
+                .allSatisfy(leaf -> assertThat(leaf.leaf().width()).isEqualTo(Length.ofInches(47.75)));
+    }
+}
