@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.fencecore.footing.FootingDesign;
+import org.fencecore.footing.HoleList;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.worksheet.Finding;
@@ -137,6 +138,15 @@ public final class FencePlan {
      */
     public List<FootingDesign> footings() {
         return posts.stream().map(Post::footing).distinct().toList();
+    }
+
+    /**
+     * Returns the holes to dig, alike ones together.
+     *
+     * @return the list; its first place is post 1
+     */
+    public HoleList holes() {
+        return HoleList.of(posts.stream().map(Post::footing).toList());
     }
 
     /**

@@ -83,22 +83,7 @@ final class FootingNotes {
 
     /** Post numbers in words, runs of them joined: posts 1 to 4, 7, 9 and 10. */
     static String numbers(List<Post> posts) {
-        List<String> parts = new ArrayList<>();
-        int i = 0;
-        while (i < posts.size()) {
-            int last = i;
-            while (last + 1 < posts.size()
-                    && posts.get(last + 1).number() == posts.get(last).number() + 1) {
-                last++;
-            }
-            if (last - i >= 2) {
-                parts.add(posts.get(i).number() + " to " + posts.get(last).number());
-                i = last + 1;
-            } else {
-                parts.add(String.valueOf(posts.get(i).number()));
-                i++;
-            }
-        }
-        return (posts.size() == 1 ? "post " : "posts ") + Written.list(parts);
+        return (posts.size() == 1 ? "post " : "posts ")
+                + Written.numbers(posts.stream().map(Post::number).toList());
     }
 }

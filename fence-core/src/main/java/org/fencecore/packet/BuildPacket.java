@@ -83,6 +83,7 @@ public final class BuildPacket {
             }
             files.put("stakes.csv", StakeTable.of(StakeSheet.of(plan), tape).toCsv());
             files.put("posts.csv", PostTable.of(plan, tape).toCsv());
+            files.put("holes.csv", HoleTable.of(plan, takeoff, tape).toCsv());
             files.put("rails.csv", RailTable.of(plan, tape).toCsv());
             files.put("boards.csv", BoardTable.of(plan, tape).toCsv());
             files.put("to-buy.csv", BuildSheet.materials(takeoff).toCsv());

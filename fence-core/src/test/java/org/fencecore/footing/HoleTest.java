@@ -207,9 +207,29 @@ class HoleTest {
         assertThat(holes.concreteWeight().pounds())
                 .isCloseTo(145 * holes.concrete().cubicFeet(), within(1e-6));
         assertThat(holes.gravel().cubicFeet()).isCloseTo(10 * 678.6 / 1728, within(0.001));
-        assertThatIllegalArgumentException()
-                .isThrownBy(() -> HoleList.of(List.of()))
-                .withMessageContaining("footings were 0");
+        assertThat(HoleList.of(List.of()).groups()).isEmpty();
+        assertThat(HoleList.of(List.of()).bags(BagSize.POUNDS_80)).isZero();
+    }
+
+    /**
+     * Embedments of 41.2 and 41.9 in are dug alike, 48 in with the base, and get the bags of the deeper one: 100.847 sq in x
+     * 41.9 in = 2.4453 cu ft, 5 bags of 0.6 cu ft; with 2.4045 cu ft the other takes 5 as well.
+     */
+    @Test
+    void holesThatAreDugAlikeAreFilledAlike() {
+        List<FootingDesign> footings = new ArrayList<>();
+        for (double inches : new double[] {41.2, 41.9}) {
+            footings.add(design(post(
+                    twelveInches().minimumEmbedment(Length.ofInches(inches)).roundUpTo(Length.ofInches(0.1)))));
+        }
+        HoleList holes = HoleList.of(footings);
+
+        assertThat(holes.groups()).hasSize(1);
+        assertThat(holes.groups().get(0).depth()).isEqualTo(Length.ofInches(48));
+        assertThat(holes.groups().get(0).concrete()).isEqualTo(footings.get(1).concrete());
+        assertThat(holes.groups().get(0).concrete().cubicFeet()).isCloseTo(2.4453, within(0.0005));
+        assertThat(holes.groups().get(0).bagsEach(BagSize.POUNDS_80)).isEqualTo(5);
+        assertThat(holes.bags(BagSize.POUNDS_80)).isEqualTo(10);
     }
 
     @Test
