@@ -256,7 +256,7 @@ final class RunDraft {
         List<GateBay> hung = gates.stream()
                 .map(draft -> draft.gate().between(own.get(draft.firstPost()), own.get(draft.firstPost() + 1)))
                 .toList();
-        return new Run(line, ground, own, built, hung);
+        return new Run(line, ground, own, built, hung, book.windOn(line));
     }
 
     /** Rails meet on the middle of line posts and run past the fixed posts at both ends of the stretch. */

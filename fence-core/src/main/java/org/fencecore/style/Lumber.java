@@ -4,8 +4,11 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeSet;
+import org.fencecore.strength.ReferenceValues;
 import org.fencecore.strength.SpeciesGroup;
 import org.fencecore.strength.WoodGrade;
+import org.fencecore.strength.WoodMember;
+import org.fencecore.strength.WoodSection;
 import org.fencecore.units.Length;
 import org.jspecify.annotations.Nullable;
 
@@ -195,6 +198,22 @@ public final class Lumber {
      */
     public Optional<WoodGrade> grade() {
         return Optional.ofNullable(wood).map(Wood::grade);
+    }
+
+    /**
+     * Returns what its strength is reckoned from: wet in service and, unless it says otherwise, in the wind.
+     *
+     * @return a piece of this size; empty where the wood was not said or no values are held for it in this size
+     */
+    public Optional<WoodMember> member() {
+        if (wood == null || !WoodSection.isReckoned(thickness, width)) {
+            return Optional.empty();
+        }
+        WoodSection section = WoodSection.of(thickness, width);
+        return ReferenceValues.find(wood.species, wood.grade, section)
+                .map(held -> WoodMember.builder(wood.species, section)
+                        .grade(wood.grade)
+                        .build());
     }
 
     /**
