@@ -8,6 +8,7 @@ import java.util.Map;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.site.Site;
 import org.fencecore.strength.RailStrength;
+import org.fencecore.strength.ReferenceValues;
 import org.fencecore.strength.SpeciesGroup;
 import org.fencecore.strength.WoodGrade;
 import org.fencecore.style.FenceStyle;
@@ -16,6 +17,7 @@ import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
 import org.fencecore.units.Speed;
 import org.fencecore.wind.AsceWind;
+import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Severity;
 import org.fencecore.worksheet.Worksheet;
@@ -95,6 +97,37 @@ class StrengthInPlanTest {
                 .extracting(Finding::code)
                 .doesNotContain("strength-local-code")
                 .contains("post-strength-not-checked");
+    }
+
+    /** Twice the strength of the wood in the case above leaves half of what is used, and the sheet names its source. */
+    @Test
+    void ownGradingValuesOfTheLumber() {
+        ReferenceValues own = ReferenceValues.given(
+                Citation.of("yard certificate 12", "", ""),
+                Pressure.ofPsi(2200 / 0.85),
+                Pressure.ofPsi(175),
+                Pressure.ofPsi(1_400_000));
+        FenceStyle style = FenceStyle.builder()
+                .pattern(BoardPattern.sideBySide(Length.ofInches(5.5)))
+                .railLumber(Lumber.twoByFour()
+                        .graded(SpeciesGroup.SOUTHERN_PINE, WoodGrade.NO_2)
+                        .graded(own))
+                .build();
+        FencePlan plan = FencePlanner.plan(
+                Plans.levelSide().windPressure(Pressure.ofPsf(15)).build(), style);
+
+        assertThat(new RailLoads(plan.site(), style).checks(plan.runs()).keySet())
+                .singleElement()
+                .satisfies(check -> assertThat(check.used().value()).isCloseTo(1.1615 / 2, within(0.0005)));
+        assertThat(plan.worksheets())
+                .filteredOn(sheet -> sheet.title().equals("bays 1 to 7: Strength of a rail"))
+                .singleElement()
+                .satisfies(sheet -> assertThat(sheet.toText()).contains("yard certificate 12"));
+        assertThat(Lumber.twoByFour().graded(own).species()).isEmpty();
+        assertThat(Lumber.of("lath", Length.ofInches(0.1), Length.ofInches(2))
+                        .graded(own)
+                        .member())
+                .isEmpty();
     }
 
     /** Free ends get more wind than the middle: rails differ bay by bay, and the worst bay speaks for all. */

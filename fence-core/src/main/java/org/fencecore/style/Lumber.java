@@ -29,7 +29,10 @@ public final class Lumber {
     private final List<Length> lengths;
     private final @Nullable Wood wood;
 
-    private record Wood(SpeciesGroup species, WoodGrade grade) {}
+    private record Wood(
+            @Nullable SpeciesGroup species,
+            @Nullable WoodGrade grade,
+            @Nullable ReferenceValues own) {}
 
     private Lumber(String name, Length thickness, Length width, List<Length> lengths, @Nullable Wood wood) {
         this.name = name;
@@ -90,7 +93,23 @@ public final class Lumber {
                 thickness,
                 width,
                 lengths,
-                new Wood(Objects.requireNonNull(species, "species"), Objects.requireNonNull(grade, "grade")));
+                new Wood(Objects.requireNonNull(species, "species"), Objects.requireNonNull(grade, "grade"), null));
+    }
+
+    /**
+     * Returns this size in a wood of which the strength was given, for this very size, with where it is listed. A species
+     * that was said before stays, for what it weighs.
+     *
+     * @param values the values before any factor
+     * @return the lumber
+     */
+    public Lumber graded(ReferenceValues values) {
+        return new Lumber(
+                name,
+                thickness,
+                width,
+                lengths,
+                new Wood(species().orElse(null), grade().orElse(null), Objects.requireNonNull(values, "values")));
     }
 
     private static Length[] feet(int... lengths) {
@@ -210,10 +229,16 @@ public final class Lumber {
             return Optional.empty();
         }
         WoodSection section = WoodSection.of(thickness, width);
-        return ReferenceValues.find(wood.species, wood.grade, section)
-                .map(held -> WoodMember.builder(wood.species, section)
-                        .grade(wood.grade)
-                        .build());
+        if (wood.own != null) {
+            return Optional.of(WoodMember.builder(wood.own, section).build());
+        }
+        SpeciesGroup species = wood.species;
+        WoodGrade grade = wood.grade;
+        return species == null
+                        || grade == null
+                        || ReferenceValues.find(species, grade, section).isEmpty()
+                ? Optional.empty()
+                : Optional.of(WoodMember.builder(species, section).grade(grade).build());
     }
 
     /**

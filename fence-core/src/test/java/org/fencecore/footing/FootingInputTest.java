@@ -3,6 +3,7 @@ package org.fencecore.footing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import java.util.List;
 import java.util.function.Consumer;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.fencecore.units.Force;
@@ -195,6 +196,22 @@ class FootingInputTest {
                 () -> SoilClass.ofLateralBearing("fill", UnitWeight.ZERO),
                 "lateralBearing was 0 psf/ft; it must be from 10 to 10,000 psf/ft");
         refused(() -> SoilClass.ofLateralBearing("steel", UnitWeight.ofPcf(10_001)), "lateralBearing was 10001 psf/ft");
+    }
+
+    /** IBC 2012, table 1806.2: the symbols of classes 3 to 5, and section 1806.2: no value for organic soils. */
+    @Test
+    void soilsBySymbol() {
+        assertThat(List.of("GW", "GP").stream().map(SoilClass::ofSymbol)).containsOnly(SoilClass.SANDY_GRAVEL);
+        assertThat(List.of("SW", "SP", "SM", "SC", "GM", "gc").stream().map(SoilClass::ofSymbol))
+                .containsOnly(SoilClass.SAND);
+        assertThat(List.of("CL", "ML", "MH", "CH").stream().map(SoilClass::ofSymbol))
+                .containsOnly(SoilClass.CLAY);
+        for (String organic : List.of("OL", "OH", "PT")) {
+            refused(
+                    () -> SoilClass.ofSymbol(organic),
+                    "symbol was " + organic + ", an organic soil, which has no" + " presumptive value; have it tested");
+        }
+        refused(() -> SoilClass.ofSymbol("XX"), "symbol was XX; it must be one of GW");
     }
 
     private static void refused(ThrowingCallable misuse, String message) {
