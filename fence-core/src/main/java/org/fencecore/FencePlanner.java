@@ -111,6 +111,7 @@ public final class FencePlanner {
             runs.add(run);
         }
         outline.ifPresent(lot -> findings.addAll(BoundaryCheck.ofGates(lot, runs)));
+        findings.addAll(new RailLoads(site, style).findings(runs));
         findings.addAll(RuleCheck.of(site.rules(), style, runs));
         findings.sort(Comparator.comparing(Finding::severity).reversed());
         return new FencePlan(site, style, runs, posts, findings, set);

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.fencecore.footing.FootingDesign;
@@ -18,6 +19,7 @@ import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Moment;
 import org.fencecore.units.Rounding;
+import org.fencecore.wind.FenceWind;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Written;
 import org.jspecify.annotations.Nullable;
@@ -159,6 +161,11 @@ final class PostBook {
         return posts;
     }
 
+    /** The wind on a line; all posts must be entered. */
+    Optional<FenceWind> windOn(FenceLine line) {
+        return winds.on(line);
+    }
+
     /** What is in the ground stays there; where it is now too little, that is told. */
     private FootingDesign footingInTheGround(
             Entry entry, SetPost standing, FootingDesign needed, List<Finding> findings) {
@@ -196,7 +203,8 @@ final class PostBook {
                 .exposedHeight(demand.exposed())
                 .soil(site.soil())
                 .doubledBearing(site.doubledBearing())
-                .holeDiameter(style.holeDiameter());
+                .setting(style.setting());
+        site.frostGrip().ifPresent(spec::frostGrip);
         site.frostDepth().ifPresent(spec::frostDepth);
         return spec.build();
     }

@@ -276,7 +276,7 @@ final class RunDraft {
         List<GateBay> hung = gates.stream()
                 .map(draft -> draft.gate().between(own.get(draft.firstPost()), own.get(draft.firstPost() + 1)))
                 .toList();
-        return new Run(line, ground, own, built, hung);
+        return new Run(line, ground, own, built, hung, book.windOn(line));
     }
 
     private List<BayRail> rails(FittedBay slope) {

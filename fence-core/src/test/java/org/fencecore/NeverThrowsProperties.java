@@ -14,6 +14,7 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
+import org.fencecore.footing.PostSetting;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.gate.HingeSide;
 import org.fencecore.gate.hang.PoolGate;
@@ -171,8 +172,10 @@ class NeverThrowsProperties {
                                 .minimum(Length.ZERO)
                                 .maximum(Length.ofFeet(spacing))
                                 .build())
-                        .holeDiameter(
-                                Length.ofInches(Math.max(hole, posts.width().inches() * 1.5)))
+                        .setting(PostSetting.builder()
+                                .holeDiameter(Length.ofInches(
+                                        Math.max(hole, posts.width().inches() * 1.5)))
+                                .build())
                         .gate(GateSpec.builder().middleRail(middleRail).build())
                         .build());
     }

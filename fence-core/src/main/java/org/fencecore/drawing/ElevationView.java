@@ -158,7 +158,7 @@ public final class ElevationView {
         Interval body = Interval.of(station.minus(half), station.plus(half));
         Interval hole = Interval.of(station.minus(holeHalf), station.plus(holeHalf));
         Length foot = post.ground().minus(footing.embedment());
-        Length concreteTop = post.ground().plus(footing.spec().concreteTop());
+        Length concreteTop = post.ground().plus(footing.spec().setting().concreteTop());
         drawing.add(unrolled.upright(Layer.GRAVEL, hole, post.ground().minus(footing.holeDepth()), foot));
         drawing.add(unrolled.upright(Layer.CONCRETE, hole, foot, concreteTop));
         drawing.add(unrolled.upright(Layer.POSTS, body, foot, post.top()));

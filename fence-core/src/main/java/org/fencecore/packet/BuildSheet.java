@@ -260,8 +260,16 @@ public final class BuildSheet {
                 "Exposed: from the ground at the post to its top. Set posts uncut, corner and gate posts first, and brace"
                         + " them plumb until the concrete has hardened; then mark each top plumb from the ground at its"
                         + " post, sight from post to post, and cut.",
-                "Post length is the least that will do. Holes are as deep as the post in the ground and the gravel under"
+                "Post length is the least that will do. Holes are as deep as the post in the ground and the base under"
                         + " it.");
+        text.table("The holes by size, depths rounded up to the inch:", HoleTable.of(plan, takeoff, tape));
+        notes(
+                text,
+                "Base: " + (plan.style().setting().isDryMixBase() ? "dry concrete mix" : "gravel")
+                        + " under the post, counted in the depth. Bags: of "
+                        + Written.bag(takeoff.spec().bag().weight())
+                        + " of concrete mix, each hole rounded up to whole bags; "
+                        + plan.holes().bags(takeoff.spec().bag()) + " for the job.");
     }
 
     private void rails(SheetText text) {

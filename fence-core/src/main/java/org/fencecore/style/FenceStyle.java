@@ -2,6 +2,7 @@ package org.fencecore.style;
 
 import java.util.Objects;
 import org.fencecore.footing.FootingSpec;
+import org.fencecore.footing.PostSetting;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.layout.PostSpacingSpec;
@@ -10,7 +11,6 @@ import org.fencecore.slope.RailSpec;
 import org.fencecore.slope.SlopeFit;
 import org.fencecore.slope.SlopeSpec;
 import org.fencecore.units.Length;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What the owner wants built, on whatever lot: boards and pattern, rails, posts and their spacing, how the fence meets
@@ -42,7 +42,7 @@ public final class FenceStyle {
     private final Lumber gateLumber;
     private final PostSpacingSpec postSpacing;
     private final Length postAboveBoards;
-    private final @Nullable Length holeDiameter;
+    private final PostSetting setting;
     private final Length postCapWidth;
 
     private FenceStyle(Builder from) {
@@ -60,7 +60,7 @@ public final class FenceStyle {
         postSpacing = from.postSpacing;
         postAboveBoards = from.postAboveBoards;
         postCapWidth = from.postCapWidth;
-        holeDiameter = from.holeDiameter;
+        setting = from.setting;
     }
 
     /**
@@ -194,12 +194,21 @@ public final class FenceStyle {
     }
 
     /**
-     * Returns how wide post holes are dug.
+     * Returns how posts are set.
      *
-     * @return the diameter, three posts wide when not said (common practice, no source)
+     * @return their holes, what fills them, and the rules for their depth
+     */
+    public PostSetting setting() {
+        return setting;
+    }
+
+    /**
+     * Returns how much ground a post's hole takes up.
+     *
+     * @return the diameter of the hole where it is widest, of a square one its diagonal
      */
     public Length holeDiameter() {
-        return holeDiameter != null ? holeDiameter : postLumber.width().times(3);
+        return setting.holeFor(postLumber.width()).widest();
     }
 
     /**
@@ -248,7 +257,7 @@ public final class FenceStyle {
         private PostSpacingSpec postSpacing =
                 PostSpacingSpec.builder().minimum(Length.ofFeet(6)).build();
         private Length postAboveBoards = Length.ZERO;
-        private @Nullable Length holeDiameter;
+        private PostSetting setting = PostSetting.builder().build();
         private Length postCapWidth = Length.ZERO;
 
         private Builder() {}
@@ -391,13 +400,13 @@ public final class FenceStyle {
         }
 
         /**
-         * Sets how wide post holes are dug; three posts wide if not set.
+         * Sets how posts are set: their holes, what fills them, and how deep they go at least; as usual if not set.
          *
-         * @param diameter the diameter, over the width of a post
+         * @param newSetting the options of the crew
          * @return this builder
          */
-        public Builder holeDiameter(Length diameter) {
-            holeDiameter = Objects.requireNonNull(diameter, "diameter");
+        public Builder setting(PostSetting newSetting) {
+            setting = Objects.requireNonNull(newSetting, "newSetting");
             return this;
         }
 
@@ -423,7 +432,7 @@ public final class FenceStyle {
          * @return the style
          * @throws IllegalArgumentException if a part does not fit the lumber it is cut from, a lumber has no length on
          *     the shelf, posts are not square, the post spacings contradict each other, the holes are no wider than the
-         *     posts, or the rails would run into each other on the steepest bay
+         *     posts, the concrete rises over the boards, or the rails would run into each other on the steepest bay
          */
         public FenceStyle build() {
             requireSame("board width of the pattern", pattern.width(), boardLumber);
@@ -457,14 +466,14 @@ public final class FenceStyle {
                 throw new IllegalArgumentException("board length was " + rails.boardLength()
                         + "; it must be no more than " + TALLEST + ": check its unit");
             }
-            // The footing's own limits on posts and holes, so that no plan has to meet them.
-            FootingSpec.Builder footing = FootingSpec.builder()
+            // The footing's own limits on posts, holes and concrete, on the shortest post of any plan, so that none has
+            // to
+            // meet them.
+            FootingSpec.builder()
                     .postWidth(postLumber.width())
-                    .exposedHeight(rails.boardLength().plus(postAboveBoards));
-            if (holeDiameter != null) {
-                footing.holeDiameter(holeDiameter);
-            }
-            footing.build();
+                    .exposedHeight(slope.clearance().plus(Length.min(Length.ofFeet(1), rails.boardLength())))
+                    .setting(setting)
+                    .build();
             // Refuses rails that leave no room between them where they are deepest, so that no plan has to.
             RailHeights.of(rails, Length.ZERO, SlopeFit.STEEPEST);
             return new FenceStyle(this);
