@@ -20,6 +20,8 @@ public enum Layer {
     OUTSIDE_BOARDS,
     /** Boards or battens over the gaps of those on the outside face. */
     COVER_BOARDS,
+    /** Boards laid lengthwise under the others, before they are scribed to the ground. */
+    KICK_BOARDS,
     /** Posts in elevation, seen through the boards. */
     POSTS,
     /** Rails in elevation, seen through the boards. */
