@@ -182,6 +182,11 @@ public final class ElevationView {
         for (Stretch stretch : run.stretches()) {
             StretchParts parts = new StretchParts(stretch, unrolled, run.ground());
             parts.rails().forEach(drawing::add);
+            List<Shape> joints = parts.joints();
+            joints.forEach(drawing::add);
+            if (!joints.isEmpty()) {
+                drawing.key(Layer.RAIL_JOINTS, "joint of a rail");
+            }
             List<Shape> kickBoards = parts.kickBoards();
             kickBoards.forEach(drawing::add);
             if (!kickBoards.isEmpty()) {

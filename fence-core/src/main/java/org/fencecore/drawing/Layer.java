@@ -26,6 +26,8 @@ public enum Layer {
     POSTS,
     /** Rails in elevation, seen through the boards. */
     RAILS,
+    /** Where two pieces of a rail are joined on a post. */
+    RAIL_JOINTS,
     /** Stiles and rails of a gate's frame. */
     GATE_FRAME,
     /** Braces of a gate. */

@@ -3,6 +3,7 @@ package org.fencecore.drawing;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.fencecore.Bay;
 import org.fencecore.BoardAtPost;
@@ -30,28 +31,51 @@ final class StretchParts {
         this.ground = ground;
     }
 
-    /** Every piece of a rail; where two of them meet on a post their edges show the joint. */
+    /** Every piece of a rail. */
     List<Shape> rails() {
         List<Shape> shapes = new ArrayList<>();
         for (RailPiece piece : stretch.railPieces().pieces()) {
-            Bay first = stretch.bays().get(piece.fromPost());
-            if (!first.rails().isEmpty()) {
-                shapes.add(rail(
-                        piece, first.slope(), first.rails().get(piece.rail()).from()));
+            bottomAtStart(piece).ifPresent(bottom -> {
+                Length end = bottom.plus(piece.grade().riseOver(piece.run()));
+                shapes.add(unrolled.leaning(Layer.RAILS, piece.reach(), bottom, end, depth(piece)));
+            });
+        }
+        return shapes;
+    }
+
+    /** A plumb line across the rail where a piece is joined to the one before. */
+    List<Shape> joints() {
+        List<Shape> shapes = new ArrayList<>();
+        for (RailPiece piece : stretch.railPieces().pieces()) {
+            if (stretch.railPieces().jointsAt(piece.fromPost()) > 0) {
+                Length at = piece.reach().start();
+                bottomAtStart(piece)
+                        .ifPresent(bottom -> shapes.add(new Line(
+                                Layer.RAIL_JOINTS,
+                                List.of(
+                                        unrolled.spot(at, bottom),
+                                        unrolled.spot(at, bottom.plus(depth(piece)))))));
             }
         }
         return shapes;
     }
 
-    private Shape rail(RailPiece piece, FittedBay first, RailMarks marks) {
-        Length bottom = ground.elevationAt(first.start()).plus(marks.bottom());
-        Interval reach = piece.reach();
-        return unrolled.leaning(
-                Layer.RAILS,
-                reach,
-                bottom.plus(piece.grade().riseOver(reach.start().minus(first.start()))),
-                bottom.plus(piece.grade().riseOver(reach.end().minus(first.start()))),
-                marks.top().minus(marks.bottom()));
+    /** Empty where the bay is too steep for rails. */
+    private Optional<Length> bottomAtStart(RailPiece piece) {
+        Bay first = stretch.bays().get(piece.fromPost());
+        if (first.rails().isEmpty()) {
+            return Optional.empty();
+        }
+        Length station = first.slope().start();
+        return Optional.of(ground.elevationAt(station)
+                .plus(first.rails().get(piece.rail()).from().bottom())
+                .plus(piece.grade().riseOver(piece.reach().start().minus(station))));
+    }
+
+    private Length depth(RailPiece piece) {
+        RailMarks marks =
+                stretch.bays().get(piece.fromPost()).rails().get(piece.rail()).from();
+        return marks.top().minus(marks.bottom());
     }
 
     /** Every board; of an inside board that meets a post, the strips that are kept beside it. */

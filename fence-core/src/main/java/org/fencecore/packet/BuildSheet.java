@@ -12,6 +12,7 @@ import org.fencecore.GateBay;
 import org.fencecore.Run;
 import org.fencecore.Stretch;
 import org.fencecore.geometry.Interval;
+import org.fencecore.slope.KickBoard;
 import org.fencecore.slope.RailSpec;
 import org.fencecore.slope.SlopeSpec;
 import org.fencecore.slope.TopShape;
@@ -305,6 +306,7 @@ public final class BuildSheet {
                         + " nearer to it. Carry marks down plumb; do not tape them along a sloping rail, and do not add gaps"
                         + " up.",
                 "A full board stands at every corner, end and gate. " + bottoms());
+        kickBoards(text);
         tops(text);
         if (plan.stretches().stream()
                 .anyMatch(stretch -> !stretch.boardsAtPosts().isEmpty())) {
@@ -331,6 +333,28 @@ public final class BuildSheet {
                                 ? " (cut list), the lowest scribed to the ground "
                                         + tape.format(slope.minimumClearance()) + " off it."
                                 : ", " + tape.format(slope.clearance()) + " off it.");
+    }
+
+    private void kickBoards(StringBuilder text) {
+        TextTable table = TextTable.of("bay", "kick board", "begins", "length", "rip to");
+        for (Bay bay : plan.bays()) {
+            for (KickBoard board : bay.kickBoards()) {
+                table.row(
+                        bay.number(),
+                        board.course(),
+                        tape.format(board.reach().start().minus(bay.slope().start())) + " from " + bay.from(),
+                        tape.format(board.length()),
+                        tape.format(board.depth()));
+            }
+        }
+        if (!table.isEmpty()) {
+            text.append("\n  Kick boards, counted down from the bottoms of the boards:\n")
+                    .append(table.toText("  "));
+            notes(
+                    text,
+                    "Begins: level, from the middle of the bay's first post. Fix kick boards in the plane of the boards to"
+                            + " the posts, and to cleats where they end between posts.");
+        }
     }
 
     /** How the tops are struck, where they are not straight: an arc is drawn through three marks. */
