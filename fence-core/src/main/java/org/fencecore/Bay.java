@@ -2,6 +2,7 @@ package org.fencecore;
 
 import java.util.List;
 import org.fencecore.slope.FittedBay;
+import org.fencecore.slope.KickBoard;
 import org.fencecore.units.Length;
 
 /**
@@ -14,13 +15,15 @@ public final class Bay {
     private final Post to;
     private final FittedBay slope;
     private final List<BayRail> rails;
+    private final List<KickBoard> kickBoards;
 
-    Bay(int number, Post from, Post to, FittedBay slope, List<BayRail> rails) {
+    Bay(int number, Post from, Post to, FittedBay slope, List<BayRail> rails, List<KickBoard> kickBoards) {
         this.number = number;
         this.from = from;
         this.to = to;
         this.slope = slope;
         this.rails = List.copyOf(rails);
+        this.kickBoards = List.copyOf(kickBoards);
     }
 
     /**
@@ -66,6 +69,15 @@ public final class Bay {
      */
     public List<BayRail> rails() {
         return rails;
+    }
+
+    /**
+     * Returns the kick boards that close the gap under its boards.
+     *
+     * @return the kick boards from the uppermost down; none unless the style asks for them and the gap is too wide
+     */
+    public List<KickBoard> kickBoards() {
+        return kickBoards;
     }
 
     /**

@@ -19,6 +19,7 @@ import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Moment;
 import org.fencecore.units.Rounding;
+import org.fencecore.units.Slope;
 import org.fencecore.wind.FenceWind;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Written;
@@ -66,6 +67,7 @@ final class PostBook {
         private Length ground;
         private @Nullable Length top;
         private Moment hung = Moment.ZERO;
+        private Slope topGrade = Slope.LEVEL;
         /** What of each line the post holds in the wind, from halfway before it to halfway after. */
         private final Map<FenceLine, Interval> held = new LinkedHashMap<>(2);
 
@@ -79,6 +81,12 @@ final class PostBook {
         /** Asks the post to reach at least this height, in the datum of the shots. */
         void reach(Length height) {
             top = top == null ? height : Length.max(top, height);
+        }
+
+        /** Asks the post to be cut to the slope of what stands at it; where two slopes or a gate meet it stays level. */
+        void cutTo(Slope grade) {
+            boolean alone = kind == PostKind.LINE || kind == PostKind.END;
+            topGrade = alone ? grade : Slope.LEVEL;
         }
 
         Length ground() {
@@ -144,7 +152,14 @@ final class PostBook {
                 footing = footingInTheGround(entry, standing, footing, findings);
             }
             Post post = new Post(
-                    entry.number, entry.kind, entry.centre, entry.ground, entry.exposed(), footing, standing != null);
+                    entry.number,
+                    entry.kind,
+                    entry.centre,
+                    entry.ground,
+                    entry.exposed(),
+                    entry.topGrade,
+                    footing,
+                    standing != null);
             if (post.exposed().compareTo(TALLEST) > 0) {
                 findings.add(Finding.blocker(
                                 "post-too-tall",

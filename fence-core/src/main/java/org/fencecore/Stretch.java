@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Optional;
 import org.fencecore.geometry.Interval;
 import org.fencecore.layout.BoardLayout;
+import org.fencecore.layout.BoardPlacement;
 import org.fencecore.layout.PostSpacing;
 import org.fencecore.slope.RailHeights;
 import org.fencecore.slope.RailPieces;
 import org.fencecore.slope.SlopeFit;
+import org.fencecore.slope.TopLine;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Worksheet;
@@ -24,7 +26,7 @@ public final class Stretch {
 
     private final List<Bay> bays;
     private final Optional<PostSpacing> spacing;
-    private final SlopeFit slope;
+    private final TopLine topLine;
     private final RailPieces railPieces;
     private final Interval boarded;
     private final Optional<BoardLayout> boards;
@@ -33,14 +35,14 @@ public final class Stretch {
     Stretch(
             List<Bay> bays,
             Optional<PostSpacing> spacing,
-            SlopeFit slope,
+            TopLine topLine,
             RailPieces railPieces,
             Interval boarded,
             Optional<BoardLayout> boards,
             List<BoardAtPost> boardsAtPosts) {
         this.bays = List.copyOf(bays);
         this.spacing = spacing;
-        this.slope = slope;
+        this.topLine = topLine;
         this.railPieces = railPieces;
         this.boarded = boarded;
         this.boards = boards;
@@ -96,12 +98,21 @@ public final class Stretch {
     }
 
     /**
-     * Returns how it meets the ground.
+     * Returns how it meets the ground; {@link SlopeFit#choice} compares that with the other treatments.
      *
      * @return the slope of every bay; stations are along the run
      */
     public SlopeFit slope() {
-        return slope;
+        return topLine.fit();
+    }
+
+    /**
+     * Returns where the tops of its boards run, and so how long each board is.
+     *
+     * @return the line of the tops; stations are along the run
+     */
+    public TopLine topLine() {
+        return topLine;
     }
 
     /**
@@ -130,6 +141,16 @@ public final class Stretch {
      */
     public Optional<BoardLayout> boards() {
         return boards;
+    }
+
+    /**
+     * Returns how long a board of the outside face, or of the other one, must be.
+     *
+     * @param board a board of its layout
+     * @return the length to cut it to before its ends are cut to the lines, see {@link TopLine#boardLength}
+     */
+    public Length boardLength(BoardPlacement board) {
+        return topLine.boardLength(Interval.of(board.left(), board.right()).shiftedBy(boarded.start()));
     }
 
     /**
@@ -168,7 +189,7 @@ public final class Stretch {
         for (int i = 0; i < bays.size(); i++) {
             Bay bay = bays.get(i);
             String bayPlace = side + ", " + bay + ", " + bay.from();
-            sheets.add(slope.worksheet(i).within(bayPlace + " to " + bay.to()));
+            sheets.add(slope().worksheet(i).within(bayPlace + " to " + bay.to()));
             if (!bay.rails().isEmpty()) {
                 sheets.add(RailHeights.of(
                                 style.rails(),

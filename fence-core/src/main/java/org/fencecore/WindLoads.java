@@ -98,7 +98,7 @@ final class WindLoads {
         Optional<Pressure> pressure = pressure(site, on(line), part);
         Length width = part.length().roundedTo(SPAN_STEP, Rounding.UP);
         return pressure.map(
-                        psf -> LateralLoad.ofPressure(psf, width, style.slope().clearance(), exposed))
+                        psf -> LateralLoad.ofPressure(psf, width, style.slope().clearance(), exposed.plus(arch())))
                 .orElse(LateralLoad.NONE);
     }
 
@@ -122,11 +122,16 @@ final class WindLoads {
         return FenceFace.builder()
                 .length(line.postLine.length())
                 .bottom(bottom)
-                .top(bottom.plus(style.rails().boardLength()))
+                .top(bottom.plus(style.rails().boardLength()).plus(arch()))
                 .solidFraction(solid(style.pattern()))
                 .returnAtStart(of.atStart)
                 .returnAtEnd(of.atEnd)
                 .build();
+    }
+
+    /** An arch stands higher than its posts; counted as if it did so all along. */
+    private Length arch() {
+        return Length.max(Length.ZERO, style.top().overPosts());
     }
 
     /** The wind does not see through a shadowbox; gaps between boards count as open. */

@@ -40,6 +40,10 @@ import org.fencecore.rules.LocalRules;
 import org.fencecore.rules.PoolBarrier;
 import org.fencecore.site.GateLocation;
 import org.fencecore.site.Site;
+import org.fencecore.slope.RailSpec;
+import org.fencecore.slope.SlopeSpec;
+import org.fencecore.slope.TopShape;
+import org.fencecore.slope.Treatment;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.style.GateHardware;
 import org.fencecore.style.Lumber;
@@ -162,11 +166,21 @@ class NeverThrowsProperties {
                         Arbitraries.of(Lumber.fourByFour(), Lumber.sixBySix()),
                         Arbitraries.doubles().between(0.75, 20).ofScale(2),
                         Arbitraries.doubles().between(5.5, 30).ofScale(1),
-                        Arbitraries.of(true, false),
-                        Arbitraries.integers().between(0, 40))
-                .as((pattern, posts, spacing, hole, middleRail, hardware) -> FenceStyle.builder()
+                        Arbitraries.integers().between(0, 40),
+                        slopes(),
+                        Arbitraries.of(
+                                TopShape.straight(),
+                                TopShape.followingGround(),
+                                TopShape.stepped(),
+                                TopShape.arched(Length.ofInches(8)),
+                                TopShape.dipped(Length.ofInches(8))),
+                        rails())
+                .as((pattern, posts, spacing, hole, hardware, slope, top, rails) -> FenceStyle.builder()
                         .gateHardware(hardware(hardware))
                         .pattern(pattern)
+                        .slope(slope)
+                        .top(top)
+                        .rails(rails)
                         .postLumber(posts)
                         .postSpacing(PostSpacingSpec.builder()
                                 .minimum(Length.ZERO)
@@ -176,7 +190,7 @@ class NeverThrowsProperties {
                                 .holeDiameter(Length.ofInches(
                                         Math.max(hole, posts.width().inches() * 1.5)))
                                 .build())
-                        .gate(GateSpec.builder().middleRail(middleRail).build())
+                        .gate(GateSpec.builder().middleRail(hardware % 3 == 0).build())
                         .build());
     }
 
@@ -188,6 +202,32 @@ class NeverThrowsProperties {
                 .openTo(Angle.ofDegrees(30 + 3 * size))
                 .hinges(2 + size % 5)
                 .build();
+    }
+
+    private static Arbitrary<SlopeSpec> slopes() {
+        return Combinators.combine(
+                        Arbitraries.of(Treatment.class),
+                        Arbitraries.of(SlopeSpec.UnderBoards.class),
+                        Arbitraries.doubles().between(2, 100).ofScale(1).injectNull(0.3))
+                .as((treatment, under, limit) -> {
+                    SlopeSpec.Builder slope =
+                            SlopeSpec.builder().treatment(treatment).underBoards(under);
+                    if (limit != null) {
+                        slope.maximumGrade(Slope.ofPercent(limit));
+                    }
+                    return slope.build();
+                });
+    }
+
+    private static Arbitrary<RailSpec> rails() {
+        return Combinators.combine(
+                        Arbitraries.of(true, false),
+                        Arbitraries.integers().between(1, 4),
+                        Arbitraries.doubles().between(1, 20).ofScale(1))
+                .as((between, bays, stick) -> {
+                    RailSpec.Builder rails = RailSpec.builder().mostBays(bays).longestStick(Length.ofFeet(stick));
+                    return (between ? rails.betweenPosts() : rails.trim(Length.ofInches(1))).build();
+                });
     }
 
     @Property(tries = 500)

@@ -45,8 +45,18 @@ class SlopeTreatmentsPlanTest {
         Stretch stretch = plan.runs().get(0).stretches().get(0);
         assertThat(stretch.slope().treatment()).isEqualTo(treatment);
         for (int at = 0; at < plan.posts().size(); at++) {
-            assertThat(plan.posts().get(at).exposed())
-                    .isEqualTo(stretch.slope().bottomAbove(at).plus(Length.ofFeet(6)));
+            // Flush on the uphill side of a 4x4, whose boards run on at the mean grade of its two bays.
+            double before =
+                    stretch.bays().get(Math.max(at - 1, 0)).slope().grade().percent();
+            double after = stretch.bays()
+                    .get(Math.min(at, stretch.bays().size() - 1))
+                    .slope()
+                    .grade()
+                    .percent();
+            assertThat(plan.posts().get(at).exposed().inches())
+                    .isCloseTo(
+                            stretch.slope().bottomAbove(at).inches() + 72 + 1.75 * Math.abs(before + after) / 200,
+                            offset(1e-6));
         }
         for (Bay bay : stretch.bays()) {
             for (BayRail rail : bay.rails()) {

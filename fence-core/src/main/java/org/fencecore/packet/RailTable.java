@@ -23,8 +23,17 @@ final class RailTable {
 
     /** Spacing, rise, grade and the marks on both posts of every bay. */
     static TextTable marks(FencePlan plan, TapeFormat tape) {
-        TextTable table =
-                TextTable.of("bay", "posts", "spacing", "rise", "grade", "rails", "marks at first", "marks at second");
+        TextTable table = TextTable.of(
+                "bay",
+                "posts",
+                "spacing",
+                "rise",
+                "grade",
+                "rails",
+                "marks at first",
+                "marks at second",
+                "boards at first",
+                "boards at second");
         for (Bay bay : plan.bays()) {
             List<BayRail> rails = bay.rails();
             if (rails.isEmpty()) {
@@ -38,7 +47,9 @@ final class RailTable {
                     Written.percent(bay.slope().grade()),
                     rails.size(),
                     marks(rails.stream().map(BayRail::from).toList(), tape),
-                    marks(rails.stream().map(BayRail::to).toList(), tape));
+                    marks(rails.stream().map(BayRail::to).toList(), tape),
+                    tape.format(bay.slope().aboveStart()),
+                    tape.format(bay.slope().aboveEnd()));
         }
         return table;
     }

@@ -1,5 +1,6 @@
 package org.fencecore.style;
 
+import java.util.List;
 import java.util.Objects;
 import org.fencecore.footing.FootingSpec;
 import org.fencecore.footing.PostSetting;
@@ -10,6 +11,7 @@ import org.fencecore.slope.RailHeights;
 import org.fencecore.slope.RailSpec;
 import org.fencecore.slope.SlopeFit;
 import org.fencecore.slope.SlopeSpec;
+import org.fencecore.slope.TopShape;
 import org.fencecore.units.Length;
 
 /**
@@ -33,6 +35,7 @@ public final class FenceStyle {
     private final BoardPattern pattern;
     private final RailSpec rails;
     private final SlopeSpec slope;
+    private final TopShape top;
     private final GateSpec gate;
     private final GateHardware gateHardware;
     private final Lumber boardLumber;
@@ -40,9 +43,11 @@ public final class FenceStyle {
     private final Lumber railLumber;
     private final Lumber postLumber;
     private final Lumber gateLumber;
+    private final Lumber kickLumber;
     private final PostSpacingSpec postSpacing;
     private final Length postAboveBoards;
     private final PostSetting setting;
+    private final boolean postTopsToSlope;
     private final Length postCapWidth;
 
     private FenceStyle(Builder from) {
@@ -50,6 +55,9 @@ public final class FenceStyle {
         rails = from.rails.withSticksUpTo(
                 from.railLumber.lengths().get(from.railLumber.lengths().size() - 1));
         slope = from.slope;
+        top = from.top;
+        kickLumber = from.kickLumber;
+        postTopsToSlope = from.postTopsToSlope;
         gate = from.gate;
         gateHardware = from.gateHardware;
         boardLumber = from.boardLumber;
@@ -97,6 +105,24 @@ public final class FenceStyle {
      */
     public SlopeSpec slope() {
         return slope;
+    }
+
+    /**
+     * Returns how the tops of the boards run.
+     *
+     * @return the shape
+     */
+    public TopShape top() {
+        return top;
+    }
+
+    /**
+     * Returns what kick boards are cut from, where gaps under the boards are closed with them.
+     *
+     * @return the lumber
+     */
+    public Lumber kickLumber() {
+        return kickLumber;
     }
 
     /**
@@ -194,6 +220,15 @@ public final class FenceStyle {
     }
 
     /**
+     * Tells whether the tops of line and end posts are cut to the slope of the boards.
+     *
+     * @return true if so, false if all posts are cut level
+     */
+    public boolean hasPostTopsToSlope() {
+        return postTopsToSlope;
+    }
+
+    /**
      * Returns how posts are set.
      *
      * @return their holes, what fills them, and the rules for their depth
@@ -247,6 +282,7 @@ public final class FenceStyle {
                 BoardPattern.shadowbox(Length.ofInches(5.5)).withLap(Length.ofInches(1));
         private RailSpec rails = RailSpec.builder().build();
         private SlopeSpec slope = SlopeSpec.builder().build();
+        private TopShape top = TopShape.straight();
         private GateSpec gate = GateSpec.builder().build();
         private GateHardware gateHardware = GateHardware.builder().build();
         private Lumber boardLumber = Lumber.oneBySix();
@@ -256,8 +292,11 @@ public final class FenceStyle {
         private Lumber gateLumber = Lumber.twoByFour();
         private PostSpacingSpec postSpacing =
                 PostSpacingSpec.builder().minimum(Length.ofFeet(6)).build();
+        private Lumber kickLumber = Lumber.of("2x6", Length.ofInches(1.5), Length.ofInches(5.5))
+                .soldIn(Length.ofFeet(8), Length.ofFeet(10), Length.ofFeet(12), Length.ofFeet(16));
         private Length postAboveBoards = Length.ZERO;
         private PostSetting setting = PostSetting.builder().build();
+        private boolean postTopsToSlope;
         private Length postCapWidth = Length.ZERO;
 
         private Builder() {}
@@ -292,6 +331,39 @@ public final class FenceStyle {
          */
         public Builder slope(SlopeSpec newSlope) {
             slope = Objects.requireNonNull(newSlope, "newSlope");
+            return this;
+        }
+
+        /**
+         * Sets how the tops of the boards run; straight to the string if not set. Gates keep straight tops.
+         *
+         * @param shape the shape; a dip must be less than the length of the boards
+         * @return this builder
+         */
+        public Builder top(TopShape shape) {
+            top = Objects.requireNonNull(shape, "shape");
+            return this;
+        }
+
+        /**
+         * Sets what kick boards are cut from; 2x6 if not set, and of no account unless gaps are closed with them.
+         *
+         * @param lumber the lumber, 1 in wide or more
+         * @return this builder
+         */
+        public Builder kickLumber(Lumber lumber) {
+            kickLumber = Objects.requireNonNull(lumber, "lumber");
+            return this;
+        }
+
+        /**
+         * Cuts the tops of line and end posts to the slope of the boards; level if not set. Corner and gate posts, where
+         * two slopes or a level gate meet, stay level.
+         *
+         * @return this builder
+         */
+        public Builder postTopsToSlope() {
+            postTopsToSlope = true;
             return this;
         }
 
@@ -449,7 +521,7 @@ public final class FenceStyle {
                 throw new IllegalArgumentException("thickness of the gate's members was " + gate.memberThickness()
                         + " but " + gateLumber + " is " + gateLumber.thickness() + " thick; make them the same");
             }
-            for (Lumber lumber : new Lumber[] {boardLumber, battenLumber, railLumber, postLumber, gateLumber}) {
+            for (Lumber lumber : List.of(boardLumber, battenLumber, railLumber, postLumber, gateLumber, kickLumber)) {
                 if (lumber.lengths().isEmpty()) {
                     throw new IllegalArgumentException(lumber + " is not sold in any length; call soldIn");
                 }
@@ -466,9 +538,17 @@ public final class FenceStyle {
                 throw new IllegalArgumentException("board length was " + rails.boardLength()
                         + "; it must be no more than " + TALLEST + ": check its unit");
             }
+            if (kickLumber.width().compareTo(Length.ofInches(1)) < 0) {
+                throw new IllegalArgumentException(
+                        "kick lumber was " + kickLumber + ", under 1 in wide; use wider boards");
+            }
+            if (top.overPosts().negated().compareTo(rails.boardLength()) >= 0) {
+                throw new IllegalArgumentException(
+                        "dip between posts was " + top.rise() + ", no less than the boards of " + rails.boardLength()
+                                + "; nothing would be left in the middle of a bay, so dip them less");
+            }
             // The footing's own limits on posts, holes and concrete, on the shortest post of any plan, so that none has
-            // to
-            // meet them.
+            // to meet them.
             FootingSpec.builder()
                     .postWidth(postLumber.width())
                     .exposedHeight(slope.clearance().plus(Length.min(Length.ofFeet(1), rails.boardLength())))

@@ -10,6 +10,7 @@ import org.fencecore.gate.GateBrace;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
+import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Written;
 
 /**
@@ -46,6 +47,16 @@ record EndCuts(String words, Length slant, double sawing) {
         }
         double sawing = Math.sqrt(1 + cut.tan() * cut.tan() + steepest * steepest);
         return new EndCuts(words.toString(), depth.times(Ratio.of(cut.tan())), Math.min(sawing, MOST_SAWING));
+    }
+
+    /** The ends of a post, whose length is that of its longer side. */
+    static EndCuts top(Slope grade) {
+        Angle cut = grade.angle().abs();
+        String off = Written.saw(cut);
+        return off.equals(Written.saw(Angle.ZERO))
+                ? SQUARE
+                : new EndCuts(
+                        "top " + off + " off square", Length.ZERO, Math.min(Math.hypot(1, cut.tan()), MOST_SAWING));
     }
 
     /** The ends of a stile or rail of a gate, whose length is over all. */

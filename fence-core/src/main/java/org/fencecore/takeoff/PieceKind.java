@@ -8,6 +8,8 @@ public enum PieceKind {
     RAIL("rail"),
     /** A board of the fence or of a gate. */
     BOARD("board"),
+    /** A board laid lengthwise under a bay to close the gap there. */
+    KICK_BOARD("kick board"),
     /** A batten over a gap between boards. */
     BATTEN("batten"),
     /** An upright of a gate's frame. */

@@ -3,6 +3,7 @@ package org.fencecore.takeoff;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fencecore.Bay;
 import org.fencecore.BoardAtPost;
 import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
@@ -16,6 +17,7 @@ import org.fencecore.gate.GateBrace;
 import org.fencecore.geometry.Corner;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.Face;
+import org.fencecore.slope.KickBoard;
 import org.fencecore.slope.RailPiece;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.style.Lumber;
@@ -43,6 +45,7 @@ final class PieceList {
         PieceList list = new PieceList(plan);
         plan.posts().forEach(list::addPost);
         plan.runs().forEach(list::addRails);
+        plan.bays().forEach(list::addKickBoards);
         plan.gates().stream().flatMap(gate -> gate.leaves().stream()).forEach(list::addFrame);
         for (Stretch stretch : plan.stretches()) {
             stretch.boards().ifPresent(layout -> list.addBoards(stretch.toString(), layout, stretch.boardsAtPosts()));
@@ -60,6 +63,9 @@ final class PieceList {
         long boards = 0;
         for (Stretch stretch : plan.stretches()) {
             sticks += stretch.railPieces().pieces().size();
+            sticks += stretch.bays().stream()
+                    .mapToInt(bay -> bay.kickBoards().size())
+                    .sum();
             boards += stretch.boardCount();
         }
         for (GateBay gate : plan.gates()) {
@@ -71,9 +77,10 @@ final class PieceList {
             boards += gate.boardCount();
         }
         if (sticks > MOST_PIECES || boards > MOST_BOARDS) {
-            throw new IllegalArgumentException("plan had " + sticks + " posts, rails and parts of gates and " + boards
-                    + " boards; a takeoff takes up to " + MOST_PIECES + " and " + MOST_BOARDS
-                    + ", so plan the job in parts, some sides of the lot at a time");
+            throw new IllegalArgumentException(
+                    "plan had " + sticks + " posts, rails, kick boards and parts of gates and " + boards
+                            + " boards; a takeoff takes up to " + MOST_PIECES + " and " + MOST_BOARDS
+                            + ", so plan the job in parts, some sides of the lot at a time");
         }
     }
 
@@ -85,7 +92,7 @@ final class PieceList {
                 style.postLumber(),
                 post.footing().postLength(),
                 style.postLumber().width(),
-                EndCuts.SQUARE));
+                EndCuts.top(post.topGrade())));
     }
 
     private void addRails(Run run) {
@@ -111,6 +118,24 @@ final class PieceList {
                         style.railLumber().width(),
                         rail.trim().isZero() ? ends : ends.leftLong(rail.trim())));
             }
+        }
+    }
+
+    /** Between the ends of a bay they are cut plumb, like its rails. */
+    private void addKickBoards(Bay bay) {
+        for (KickBoard board : bay.kickBoards()) {
+            EndCuts ends =
+                    EndCuts.plumb(board.grade().angle().abs(), board.depth(), Optional.empty(), Optional.empty());
+            boolean ripped = board.depth().compareTo(style.kickLumber().width()) < 0;
+            pieces.add(new Piece(
+                    PieceKind.KICK_BOARD,
+                    bay + " " + board,
+                    1,
+                    style.kickLumber(),
+                    board.length(),
+                    board.depth(),
+                    (ripped ? ends.and("ripped to " + Written.tape(board.depth())) : ends)
+                            .and("scribed to the ground")));
         }
     }
 
