@@ -316,6 +316,8 @@ public final class Dxf {
                 ascii.append("%%d");
             } else if (letter == '%' && !afterPercent) {
                 ascii.append('%');
+            } else if (letter == 0xA0) {
+                ascii.append(' ');
             } else if (letter < 0x7f && letter != '\\' && letter != '%') {
                 ascii.appendCodePoint(letter);
             } else {

@@ -96,7 +96,7 @@ public final class ElevationView {
     public static List<Drawing> sheets(FencePlan plan, Run run, Length longest) {
         if (longest.compareTo(Length.ofFeet(1)) < 0) {
             throw new IllegalArgumentException("longest was " + longest
-                    + "; it must be 1 ft or more: give how much of a run one sheet shows, such as 32 ft");
+                    + "; it must be 1 ft or more: give how much of a run one sheet shows, such as 30 ft");
         }
         Unrolled unrolled = Unrolled.of(run);
         List<Length> posts = run.posts().stream()

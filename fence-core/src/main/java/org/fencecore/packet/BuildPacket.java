@@ -157,7 +157,12 @@ public final class BuildPacket {
         drawings(files);
         StringBuilder worked = new StringBuilder();
         for (Worksheet worksheet : worksheets()) {
-            worked.append(worksheet.toText()).append('\n');
+            // A name from outside may hold what no file may.
+            worksheet
+                    .toText()
+                    .lines()
+                    .forEach(line -> worked.append(Written.printable(line)).append('\n'));
+            worked.append('\n');
         }
         files.put("worksheets.txt", worked.toString());
         return Collections.unmodifiableMap(files);

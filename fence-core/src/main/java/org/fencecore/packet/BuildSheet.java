@@ -474,7 +474,7 @@ public final class BuildSheet {
         int width = 110;
         String indent = " ".repeat(bullet.length());
         StringBuilder line = new StringBuilder(bullet);
-        for (String word : paragraph.split(" ", -1)) {
+        for (String word : Written.printable(paragraph).split(" ", -1)) {
             if (line.length() + word.length() > width) {
                 text.append(line.toString().stripTrailing()).append('\n');
                 line = new StringBuilder(indent);

@@ -20,8 +20,8 @@ import org.fencecore.units.Length;
 /** The drawings of a packet, each with the name of the job. */
 final class Drawings {
 
-    /** As much of a run as stands on Letter or A4 at 1/4 in to the foot. */
-    private static final Length LONGEST = Length.ofFeet(32);
+    /** As much of a run as stands beside the headings of its table on Letter at 1/4 in to the foot. */
+    private static final Length LONGEST = Length.ofFeet(30);
 
     private final FencePlan plan;
     private final Optional<String> job;

@@ -3,8 +3,9 @@ package org.fencecore.packet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
+import org.fencecore.worksheet.Written;
 
-/** A table of text, written in columns for people or with commas for programs. */
+/** A table of text, each cell on one line, written in columns for people or with commas for programs. */
 final class TextTable {
 
     private final List<String> header;
@@ -25,7 +26,7 @@ final class TextTable {
         }
         List<String> row = new ArrayList<>(cells.length);
         for (Object cell : cells) {
-            row.add(cell.toString());
+            row.add(Written.printable(cell.toString()));
         }
         rows.add(row);
         return this;

@@ -2,7 +2,8 @@
  * What goes out to the crew: the build sheet and the tables and drawings that go with it.
  *
  * <p>{@link org.fencecore.packet.BuildPacket} puts a plan, its takeoff and its drawings together as named files of text;
- * {@link org.fencecore.packet.BuildSheet} is the one a crew reads first. Nothing is written to disk here: the caller
+ * {@link org.fencecore.packet.BuildSheet} is the one a crew reads first. {@link
+ * org.fencecore.packet.BuildPacket#page} has all of it on one page for a browser. Nothing is written to disk here: the caller
  * decides where it goes.
  */
 @NullMarked

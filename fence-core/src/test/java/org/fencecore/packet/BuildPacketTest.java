@@ -94,6 +94,7 @@ class BuildPacketTest {
         assertThat(files.keySet())
                 .containsExactly(
                         "build-sheet.txt",
+                        "packet.html",
                         "strings.csv",
                         "ties.csv",
                         "batter-boards.csv",
@@ -105,8 +106,15 @@ class BuildPacketTest {
                         "boards.csv",
                         "to-buy.csv",
                         "plan.svg",
-                        "side-1.svg",
+                        "plan.dxf",
+                        "side-1-sheet-1.svg",
+                        "side-1-sheet-2.svg",
+                        "side-1.dxf",
+                        "board-marks-post-1-to-post-3.svg",
+                        "board-marks-post-4-to-post-9-sheet-1.svg",
+                        "board-marks-post-4-to-post-9-sheet-2.svg",
                         "gate-1.svg",
+                        "gate-1.dxf",
                         "worksheets.txt");
         assertThat(lines(files, "stakes.csv")).isEqualTo(1 + plan.posts().size());
         assertThat(lines(files, "batter-boards.csv")).isEqualTo(1 + 2);
@@ -245,7 +253,8 @@ class BuildPacketTest {
                 List.of(Plans.course(0, 50), Plans.course(90, 40), Plans.course(180, 50), Plans.course(270, 30)));
         FencePlan plan = FencePlanner.plan(Site.on(open).fenceOn(1).build(), USUAL);
         var files = BuildPacket.of(plan).files();
-        assertThat(files.keySet()).containsExactly("build-sheet.txt", "worksheets.txt");
+        assertThat(files.keySet())
+                .containsExactly("build-sheet.txt", "packet.html", "plan.svg", "plan.dxf", "worksheets.txt");
         assertThat(files)
                 .extractingByKey("build-sheet.txt", InstanceOfAssertFactories.STRING)
                 .contains("*** THIS FENCE CANNOT BE BUILT AS DESCRIBED")

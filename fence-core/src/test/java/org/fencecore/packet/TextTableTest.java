@@ -26,7 +26,7 @@ class TextTableTest {
                 .row("5 1/2\"", "full")
                 .row("6'", "a, b\nc")
                 .toCsv();
-        assertThat(csv).isEqualTo("mark,note\n\"5 1/2\"\"\",full\n6',\"a, b\nc\"\n");
+        assertThat(csv).isEqualTo("mark,note\n\"5 1/2\"\"\",full\n6',\"a, b c\"\n");
     }
 
     @Test
