@@ -13,8 +13,8 @@
  * Takeoff takeoff = Takeoff.of(plan);
  * takeoff.pieces().get(4).label();          // bay 1 rail 1
  * takeoff.pieces().get(4).length();         // 7 ft 4 1/4 in
- * takeoff.sticks().get(13).pieces();        // both rails of the gate, from one 2x4 of 8 ft
- * takeoff.sticks().get(13).left();          // 2 ft 2 3/4 in
+ * takeoff.sticks().get(7).pieces();         // a rail of bay 2, a stile and a rail of the gate, from a 2x4 of 16 ft
+ * takeoff.sticks().get(7).left();           // 4 7/8 in
  * takeoff.materials().get(0).item();        // 4x4 post, 10 ft
  * takeoff.materials().get(0).quantity();    // 4
  * takeoff.findings();                       // none

@@ -43,9 +43,11 @@ class TakeoffTest {
      *           the middle one is met, by board 9 (85.5 to 91): 1 ripped beside it.
      * Gate      leaf 42.25 - 0.75 = 41.5 = 5 boards and 4 gaps of 3.5: 9 boards. Frame 72 - 4 - 4 = 64 high. Stiles 2 of
      *           64, rails 2 of 41.5 - 7 = 34.5, brace sqrt(34.5^2 + 57^2) = 66.628 at atan(57 / 34.5) = 58.81 degrees.
-     * 2x4       6 rails, each from its own 8 ft: 96 - 88.375 = 7.625 left. Brace: the steeper cut takes 0.125 / cos 58.81
-     *           = 0.241, so 96 - 66.869 = 29.131 is left, too little for a gate rail. Stiles: 96 - 64.125 = 31.875 left,
-     *           too little as well. Both gate rails from one more: 96 - 2 x 34.625 = 26.75 left. In all 6 + 1 + 2 + 1 = 10.
+     * 2x4       Each takes its length and 1/8, the brace 0.125 / cos 58.81 = 0.241 in place of that: 6 rails of 88.375, the
+     *           brace 66.869, 2 stiles of 64.125, 2 gate rails of 34.625. One from 8 ft each, the gate rails together, would be 80
+     *           ft. The least is 70 ft: a rail, a stile and a gate rail from 16 ft (192 - 187.125 = 4.875 left), the brace,
+     *           a stile and a gate rail from 14 ft (168 - 165.619 = 2.381 left), four rails two by two from 16 ft, and one
+     *           from 8 ft.
      * Concrete  (pi/4 x 10.5^2 - 3.5^2) x 37 = 2750.6 cu in = 1.592 cu ft; / 0.45 = 3.5: 4 bags of 60 lb, 16 for 4 posts.
      * Gravel    pi/4 x 10.5^2 x 6 = 519.5 cu in = 0.3007 cu ft, 1.203 for 4 posts: 3 bags of 1/2 cu ft.
      * Fasteners 39 boards x 3 rails x 2 + 9 boards x 2 rails x 2 = 270; 6 rails x 2 ends x 2 = 24; (2 rails + 1 brace) x
@@ -101,7 +103,9 @@ class TakeoffTest {
                 .extracting(MaterialLine::quantity, MaterialLine::unit, MaterialLine::item)
                 .containsExactly(
                         tuple(4, "pieces", "4x4 post, 10 ft"),
-                        tuple(10, "pieces", "2x4, 8 ft"),
+                        tuple(1, "pieces", "2x4, 8 ft"),
+                        tuple(3, "pieces", "2x4, 16 ft"),
+                        tuple(1, "pieces", "2x4, 14 ft"),
                         tuple(48, "pieces", "1x6 board, 6 ft"),
                         tuple(16, "bags of 60 lb", "concrete mix"),
                         tuple(3, "bags of 1/2 cu ft", "gravel"),
@@ -118,7 +122,9 @@ class TakeoffTest {
                 .extracting(MaterialLine::note)
                 .startsWith(
                         "4 posts",
-                        "6 rails, 2 gate stiles, 2 gate rails and 1 gate brace",
+                        "1 rail",
+                        "5 rails, 1 gate stile and 1 gate rail",
+                        "1 gate stile, 1 gate rail and 1 gate brace",
                         "48 boards",
                         "4 a hole for 4 posts; 6.367 cu ft in all",
                         "1.203 cu ft under 4 posts");
@@ -127,15 +133,15 @@ class TakeoffTest {
 
     @Test
     void theCutListOfASmallFence() {
-        assertThat(small.sticks().subList(4, 14))
+        assertThat(small.sticks().subList(4, 9))
                 .extracting(Stick::toString)
-                .startsWith("2x4, 8 ft: bay 1 rail 1; 7 5/8\" left")
-                .endsWith(
-                        "2x4, 8 ft: garden gate brace 1; 2' 5 1/8\" left",
-                        "2x4, 8 ft: garden gate hinge stile; 2' 7 7/8\" left",
-                        "2x4, 8 ft: garden gate latch stile; 2' 7 7/8\" left",
-                        "2x4, 8 ft: garden gate bottom rail, garden gate top rail; 2' 2 3/4\" left");
-        assertThat(small.sticks().get(10).left().inches()).isEqualTo(29.131, within(0.001));
+                .containsExactly(
+                        "2x4, 8 ft: bay 1 rail 1; 7 5/8\" left",
+                        "2x4, 16 ft: bay 1 rail 2, bay 1 rail 3; 1' 3 1/4\" left",
+                        "2x4, 16 ft: bay 2 rail 1, bay 2 rail 2; 1' 3 1/4\" left",
+                        "2x4, 16 ft: bay 2 rail 3, garden gate hinge stile, garden gate bottom rail; 4 7/8\" left",
+                        "2x4, 14 ft: garden gate brace 1, garden gate latch stile, garden gate top rail; 2 3/8\" left");
+        assertThat(small.sticks().get(8).left().inches()).isEqualTo(2.381, within(0.001));
     }
 
     @Test
@@ -143,10 +149,10 @@ class TakeoffTest {
         assertThat(Written.tape(small().runs().get(0).length())).isEqualTo("18' 2 3/4\"");
         assertThat(small.pieces().get(4).label()).isEqualTo("bay 1 rail 1");
         assertThat(small.pieces().get(4).length()).isEqualTo(Length.ofFeetAndInches(7, 4.25));
-        assertThat(small.sticks().get(13).pieces())
+        assertThat(small.sticks().get(7).pieces())
                 .extracting(Piece::label)
-                .containsExactly("garden gate bottom rail", "garden gate top rail");
-        assertThat(small.sticks().get(13).left()).isEqualTo(Length.ofFeetAndInches(2, 2.75));
+                .containsExactly("bay 2 rail 3", "garden gate hinge stile", "garden gate bottom rail");
+        assertThat(small.sticks().get(7).left()).isEqualTo(Length.ofInches(4.875));
         assertThat(small.materials().get(0).item()).isEqualTo("4x4 post, 10 ft");
         assertThat(small.materials().get(0).quantity()).isEqualTo(4);
     }
