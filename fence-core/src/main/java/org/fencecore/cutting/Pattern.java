@@ -52,6 +52,25 @@ final class Pattern {
         return new Pattern(otherKind, sizes, counts);
     }
 
+    /** How many of a size it gives. */
+    int count(int size) {
+        for (int i = 0; i < sizes.length; i++) {
+            if (sizes[i] == size) {
+                return counts[i];
+            }
+        }
+        return 0;
+    }
+
+    /** The pattern with no more of any size than is wanted. */
+    Pattern within(int[] demand) {
+        int[] perSize = new int[demand.length];
+        for (int i = 0; i < sizes.length; i++) {
+            perSize[sizes[i]] = Math.min(counts[i], demand[sizes[i]]);
+        }
+        return of(kind, perSize);
+    }
+
     /** How many sticks can be cut so before a size is cut more often than it is wanted. */
     int timesWithin(int[] demand) {
         int times = Integer.MAX_VALUE;

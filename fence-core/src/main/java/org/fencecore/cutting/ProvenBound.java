@@ -26,9 +26,9 @@ final class ProvenBound {
      * @param pieces what all pieces are worth, in scaled units
      * @param worth for each kind, no less than what the pieces of one stick are worth, v(k) included, in scaled units
      * @param forced the sum of m(k) v(k), in scaled units
-     * @param cost for each kind, in scaled units, rounded down
+     * @param cost for each kind, in scaled units
      * @param high for each kind, how many may be used, or {@link Job#NO_LIMIT}
-     * @param shift a scaled unit is 1 / 2^shift of a unit of cost
+     * @param shift a scaled unit is 1 / 2^shift of a unit of cost; 0 or more
      */
     static long of(BigInteger pieces, long[] worth, BigInteger forced, long[] cost, int[] high, int shift) {
         long over = 1;
@@ -51,9 +51,7 @@ final class ProvenBound {
                 bound = bound.subtract(excess.max(BigInteger.ZERO).multiply(BigInteger.valueOf(high[kind])));
             }
         }
-        BigInteger unit = shift >= 0 ? whole.shiftLeft(shift) : whole;
-        BigInteger scaled = shift >= 0 ? bound : bound.shiftLeft(-shift);
-        BigInteger[] parts = scaled.max(BigInteger.ZERO).divideAndRemainder(unit);
+        BigInteger[] parts = bound.max(BigInteger.ZERO).divideAndRemainder(whole.shiftLeft(shift));
         return parts[0].longValueExact() + parts[1].signum();
     }
 

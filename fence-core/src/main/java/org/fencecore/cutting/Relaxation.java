@@ -47,6 +47,11 @@ final class Relaxation {
 
     private long bound;
 
+    /** The scaled prices that gave the bound, and what a stick of each kind is worth at most at them. */
+    private long[] pricesOfBound = {};
+
+    private long[] mostOfBound = {};
+
     /**
      * @param demand how many of each size
      * @param low how many at least of each kind of stick
@@ -92,6 +97,7 @@ final class Relaxation {
         }
         simplex = new CoveringSimplex(right, atLeast);
         unit = job.dearest();
+        // Not below 0: see the limits of prices and lengths in SoldLength.
         shift = SHIFTED_BITS - (Long.SIZE - Long.numberOfLeadingZeros(job.cost[job.missing()]));
         start(rows);
     }
@@ -103,7 +109,7 @@ final class Relaxation {
         }
         for (int kind = 0; kind < job.kinds(); kind++) {
             if (highRow[kind] >= 0) {
-                start[highRow[kind]] = -1;
+                start[highRow[kind]] = -1 - highRow[kind];
             }
             if (lowRow[kind] >= 0) {
                 // A stick that is bought and not cut.
@@ -196,7 +202,7 @@ final class Relaxation {
             long price = lowRow[kind] < 0 ? 0 : scaled(prices[lowRow[kind]]);
             long penalty = highRow[kind] < 0 ? 0 : scaled(-prices[highRow[kind]]);
             forced = forced.add(BigInteger.valueOf(price).multiply(BigInteger.valueOf(low[kind])));
-            cost[kind] = shift >= 0 ? job.cost[kind] << shift : job.cost[kind] >> -shift;
+            cost[kind] = job.cost[kind] << shift;
             floor[kind] = Math.max(0, cost[kind] + penalty - price);
             floor[kind] += (long) (floor[kind] * NEGLIGIBLE) + 1;
             most[kind] = price;
@@ -215,7 +221,12 @@ final class Relaxation {
             for (int kind = 0; kind < job.kinds(); kind++) {
                 most[kind] += pricing.most[kind];
             }
-            bound = Math.max(bound, ProvenBound.of(pieces, most, forced, cost, high, shift));
+            long proven = ProvenBound.of(pieces, most, forced, cost, high, shift);
+            if (proven > bound) {
+                bound = proven;
+                pricesOfBound = worth;
+                mostOfBound = most;
+            }
         }
         return improved;
     }
@@ -312,11 +323,7 @@ final class Relaxation {
         }
 
         private boolean add(int kind, int[] counts) {
-            int[] perSize = new int[job.sizes()];
-            for (int row = 0; row < active.length; row++) {
-                perSize[active[row]] = counts[row];
-            }
-            return Relaxation.this.add(Pattern.of(kind, perSize)) >= 0;
+            return Relaxation.this.add(Pattern.of(kind, perSize(counts))) >= 0;
         }
     }
 
@@ -327,6 +334,71 @@ final class Relaxation {
     /** A cost that no set of sticks goes below, proven. */
     long bound() {
         return bound;
+    }
+
+    /**
+     * Finds all patterns that a set of sticks of no more than a cost can have, if they are not too many.
+     *
+     * <p>At the prices of the bound, let r(p) be the cost of pattern p less what its pieces are worth, and u(k) what the
+     * pieces of a stick of kind k are worth at most over its cost. Sticks that cost no more than t have the sum of
+     * r(p) + u(k) no more than t less the worth of all pieces plus the sum of the numbers on hand times u(k), and each
+     * r(p) + u(k) is 0 or more. So one pattern has no more than that.
+     */
+    boolean patternsWithin(long cost, int most, Collection<Pattern> to) {
+        if (pricesOfBound.length == 0) {
+            return false;
+        }
+        BigInteger spare = scaledCost(cost);
+        long[] take = new long[active.length];
+        int[] limits = new int[active.length];
+        int pieces = 0;
+        for (int row = 0; row < active.length; row++) {
+            take[row] = job.take[active[row]];
+            limits[row] = demand[active[row]];
+            pieces += limits[row];
+            spare = spare.subtract(BigInteger.valueOf(pricesOfBound[row]).multiply(BigInteger.valueOf(limits[row])));
+        }
+        for (int kind = 0; kind < job.kinds(); kind++) {
+            BigInteger over = BigInteger.valueOf(mostOfBound[kind])
+                    .subtract(scaledCost(job.cost[kind]))
+                    .max(BigInteger.ZERO);
+            // There are no more sticks than pieces.
+            spare = spare.add(over.multiply(BigInteger.valueOf(Math.min(high[kind], pieces))));
+        }
+        Knapsack knapsack = new Knapsack(take, pricesOfBound, limits);
+        for (int kind = 0; kind < job.missing(); kind++) {
+            int each = kind;
+            long atLeast = BigInteger.valueOf(mostOfBound[kind])
+                    .max(scaledCost(job.cost[kind]))
+                    .subtract(spare)
+                    .max(BigInteger.ONE)
+                    .longValueExact();
+            boolean all = high[kind] == 0
+                    || knapsack.each(
+                            job.room[kind], atLeast, most, counts -> to.add(Pattern.of(each, perSize(counts))));
+            effort.spend(10 * knapsack.steps());
+            if (!all || to.size() > most) {
+                return false;
+            }
+            for (int size : active) {
+                if (job.fits(size, kind)) {
+                    to.add(Pattern.ofOneSize(kind, size, 1));
+                }
+            }
+        }
+        return true;
+    }
+
+    private BigInteger scaledCost(long cost) {
+        return BigInteger.valueOf(cost).shiftLeft(shift);
+    }
+
+    private int[] perSize(int[] counts) {
+        int[] perSize = new int[job.sizes()];
+        for (int row = 0; row < active.length; row++) {
+            perSize[active[row]] = counts[row];
+        }
+        return perSize;
     }
 
     List<Pattern> patterns() {

@@ -24,6 +24,8 @@ final class Search {
     /** With more sizes than this the relaxation takes too long, and best fit decreasing and the plain bound must do. */
     static final int MOST_SIZES = 800;
 
+    private static final int MOST_FINISHED_SIZES = 80;
+    private static final int MOST_FINISHED_PATTERNS = 2_000;
     private static final int FIRST_DIVES = 4;
     private static final int MOST_TAKEN_OUT = 14;
     private static final long SEED = 20;
@@ -90,10 +92,27 @@ final class Search {
         for (int turn = 0; turn < FIRST_DIVES && !isDone(); turn++) {
             dive(none, job.limit, turn);
         }
-        improve(effort.share(0.5));
+        improve(effort.share(0.2));
+        finish(root, effort.share(0.6));
         branch(root);
         improve(effort);
         offer(Joining.of(job, best));
+    }
+
+    /** Settles the rest over all patterns that a cheaper answer can have, where they are not too many. */
+    private void finish(Relaxation root, Effort share) {
+        Set<Pattern> all = new LinkedHashSet<>();
+        if (!isDone()
+                && job.sizes() <= MOST_FINISHED_SIZES
+                && root.patternsWithin(best.cost() - 1, MOST_FINISHED_PATTERNS, all)) {
+            Finish finish = new Finish(job, List.copyOf(all), share);
+            finish.run(best.cost() - 1, bound);
+            Cuts better = finish.better();
+            if (better != null) {
+                offer(better);
+            }
+            bound = Math.max(bound, finish.bound());
+        }
     }
 
     private Relaxation relaxation(int[] demand, int[] low, int[] high, Collection<Pattern> known, Effort work) {

@@ -66,12 +66,10 @@ public final class CoveringSimplex {
     /**
      * Sets the columns to start from, which must by themselves be a solution.
      *
-     * @param start for each row a column, or -1 for what the row leaves over
+     * @param start as many columns as there are rows, or in place of a column -1 - i for what row i leaves over
      */
     public void startFrom(int[] start) {
-        for (int i = 0; i < rows; i++) {
-            basis[i] = start[i] < 0 ? -1 - i : start[i];
-        }
+        System.arraycopy(start, 0, basis, 0, rows);
         invert();
     }
 
@@ -306,6 +304,15 @@ public final class CoveringSimplex {
             }
         }
         return solution;
+    }
+
+    /**
+     * Returns the columns the present solution is made of.
+     *
+     * @return for each row a column, or -1 - i for what row i leaves over
+     */
+    public int[] basis() {
+        return basis.clone();
     }
 
     /**

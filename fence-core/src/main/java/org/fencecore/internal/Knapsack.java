@@ -2,6 +2,7 @@ package org.fencecore.internal;
 
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.function.Consumer;
 
 /**
  * The bounded knapsack: which items, each up to so many times, fill a room to the greatest value, in whole numbers.
@@ -120,6 +121,61 @@ public final class Knapsack {
             left += size[j];
             worth -= value[j];
             steps++;
+            j++;
+        }
+    }
+
+    /**
+     * Goes through all fillings that are worth at least so much.
+     *
+     * @param room the room
+     * @param atLeast the least value, over 0
+     * @param most how many fillings and how many thousand steps at most
+     * @param to takes each filling: how many of each item, in the order they were given
+     * @return true if all were gone through
+     */
+    public boolean each(long room, long atLeast, int most, Consumer<int[]> to) {
+        int[] taken = new int[items];
+        int[] counts = new int[best.length];
+        long left = room;
+        long worth = 0;
+        int filled = 0;
+        int j = 0;
+        steps = 0;
+        while (true) {
+            while (j < items && left >= smallestFrom[j] && worth + left * density[j] >= atLeast) {
+                if (size[j] <= left) {
+                    int take = (int) Math.min(limit[j], left / size[j]);
+                    taken[j] = take;
+                    left -= take * size[j];
+                    worth += take * value[j];
+                }
+                j++;
+                steps++;
+            }
+            if (worth >= atLeast) {
+                if (++filled > most) {
+                    return false;
+                }
+                Arrays.fill(counts, 0);
+                for (int i = 0; i < items; i++) {
+                    counts[item[i]] = taken[i];
+                }
+                to.accept(counts.clone());
+            }
+            j = items - 1;
+            while (j >= 0 && taken[j] == 0) {
+                j--;
+            }
+            if (j < 0) {
+                return true;
+            }
+            if (++steps > 1000L * most) {
+                return false;
+            }
+            taken[j]--;
+            left += size[j];
+            worth -= value[j];
             j++;
         }
     }

@@ -61,7 +61,8 @@ final class Cutting {
         Map<CutPiece, Piece> pieces = new IdentityHashMap<>();
         List<CutPiece> toCut = new ArrayList<>();
         for (Piece piece : pile) {
-            CutPiece cut = CutPiece.of(piece.overall(), piece.count(), piece.label()).withSawCut(piece.sawCut(kerf));
+            CutPiece cut =
+                    CutPiece.of(piece.overall(), piece.count(), piece.label()).withSawCut(piece.sawCut(kerf));
             pieces.put(cut, piece);
             toCut.add(cut);
         }

@@ -53,7 +53,9 @@ class TakeoffReferenceTest {
         List<Stick> sticks = Cutting.of(pieces, Length.ZERO);
 
         assertThat(sticks.stream().mapToInt(Stick::count).sum()).isEqualTo(OPTIMUM);
-        assertThat(sticks.stream().map(stick -> stick.left().times(stick.count())).reduce(Length.ZERO, Length::plus))
+        assertThat(sticks.stream()
+                        .map(stick -> stick.left().times(stick.count()))
+                        .reduce(Length.ZERO, Length::plus))
                 .isEqualTo(Length.ofMillimetres(5600).times(OPTIMUM).minus(sum));
     }
 }

@@ -1,0 +1,125 @@
+package org.fencecore.internal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import net.jqwik.api.Arbitraries;
+import net.jqwik.api.Arbitrary;
+import net.jqwik.api.Combinators;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.Provide;
+
+class KnapsackProperties {
+
+    private static final long ALL = Long.MAX_VALUE;
+
+    /** Items and the room for them. */
+    record Given(long[] sizes, long[] values, int[] limits, long room) {
+
+        /** Tries every count of every item. */
+        long most(int item, long left) {
+            if (item == sizes.length) {
+                return 0;
+            }
+            long most = 0;
+            for (int n = 0; n <= limits[item] && n * sizes[item] <= left; n++) {
+                most = Math.max(most, n * values[item] + most(item + 1, left - n * sizes[item]));
+            }
+            return most;
+        }
+
+        long size(int[] counts) {
+            long size = 0;
+            for (int i = 0; i < counts.length; i++) {
+                assertThat(counts[i]).isBetween(0, limits[i]);
+                size += counts[i] * sizes[i];
+            }
+            return size;
+        }
+
+        long value(int[] counts) {
+            long value = 0;
+            for (int i = 0; i < counts.length; i++) {
+                value += counts[i] * values[i];
+            }
+            return value;
+        }
+
+        Knapsack knapsack() {
+            return new Knapsack(sizes, values, limits);
+        }
+    }
+
+    @Property(tries = 500)
+    void theBestFillingIsFound(@ForAll("problems") Given given) {
+        Knapsack knapsack = given.knapsack();
+        long most = given.most(0, given.room);
+
+        assertThat(knapsack.fill(given.room, 0, ALL, ALL)).isEqualTo(most > 0);
+        assertThat(knapsack.isComplete()).isTrue();
+        assertThat(knapsack.most()).isEqualTo(most);
+        assertThat(given.value(knapsack.counts())).isEqualTo(most);
+        assertThat(given.size(knapsack.counts())).isLessThanOrEqualTo(given.room);
+        assertThat(knapsack.fill(given.room, most, ALL, ALL)).isFalse();
+    }
+
+    @Property(tries = 500)
+    void theGridAgreesWhereItIsExactAndIsAboveElsewhere(@ForAll("problems") Given given) {
+        long most = given.most(0, given.room);
+        GridKnapsack fine = new GridKnapsack(given.sizes, given.values, given.limits, given.room, 10_000);
+        assertThat(fine.isExact()).isTrue();
+        assertThat(fine.most(given.room)).isEqualTo(most);
+        assertThat(given.value(fine.counts(given.room))).isEqualTo(most);
+        assertThat(given.size(fine.counts(given.room))).isLessThanOrEqualTo(given.room);
+        assertThat(fine.most(given.room / 2)).isEqualTo(given.most(0, given.room / 2));
+
+        GridKnapsack coarse = new GridKnapsack(given.sizes, given.values, given.limits, given.room, 10);
+        assertThat(coarse.most(given.room)).isGreaterThanOrEqualTo(most);
+    }
+
+    @Property(tries = 300)
+    void allFillingsWorthEnoughAreGoneThroughOnce(@ForAll("problems") Given given) {
+        long atLeast = Math.max(1, given.most(0, given.room) * 3 / 4);
+        List<String> seen = new ArrayList<>();
+        boolean all = given.knapsack().each(given.room, atLeast, 1_000_000, counts -> {
+            assertThat(given.value(counts)).isGreaterThanOrEqualTo(atLeast);
+            assertThat(given.size(counts)).isLessThanOrEqualTo(given.room);
+            seen.add(Arrays.toString(counts));
+        });
+
+        assertThat(all).isTrue();
+        assertThat(seen).doesNotHaveDuplicates();
+        assertThat((long) seen.size()).isEqualTo(number(given, 0, given.room, 0, atLeast));
+    }
+
+    /** How many fillings are worth enough, items of no value left out. */
+    private static long number(Given given, int item, long left, long worth, long atLeast) {
+        if (item == given.sizes.length) {
+            return worth >= atLeast ? 1 : 0;
+        }
+        long number = 0;
+        int limit = given.values[item] == 0 ? 0 : given.limits[item];
+        for (int n = 0; n <= limit && n * given.sizes[item] <= left; n++) {
+            number += number(given, item + 1, left - n * given.sizes[item], worth + n * given.values[item], atLeast);
+        }
+        return number;
+    }
+
+    @Provide
+    Arbitrary<Given> problems() {
+        Arbitrary<Long> size = Arbitraries.longs().between(5, 60);
+        Arbitrary<Long> value = Arbitraries.longs().between(0, 50);
+        Arbitrary<Integer> limit = Arbitraries.integers().between(0, 3);
+        return Arbitraries.integers()
+                .between(1, 5)
+                .flatMap(n -> Combinators.combine(
+                                size.array(long[].class).ofSize(n),
+                                value.array(long[].class).ofSize(n),
+                                limit.array(int[].class).ofSize(n),
+                                Arbitraries.longs().between(1, 200))
+                        .as(Given::new));
+    }
+}
