@@ -7,8 +7,8 @@ final class Effort {
 
     private static final long A_PIECE = 100_000;
     private static final long A_FEW = 20_000_000;
-    private static final long A_SIZE_CUBED = 250;
-    private static final long LARGEST = 8_000_000_000L;
+    private static final long A_SIZE_CUBED = 100;
+    private static final long LARGEST = 4_000_000_000L;
 
     private final @Nullable Effort whole;
     private final long most;
@@ -39,9 +39,9 @@ final class Effort {
         return new Effort(this, (long) (share * Math.max(0, most - spent)));
     }
 
-    /** As much as this was at the start, and apart from it: what the first relaxation may need, which all else rests on. */
-    Effort again() {
-        return new Effort(most);
+    /** Twice what this was at the start, and apart from it: for the first relaxation, which all else rests on. */
+    Effort forFirstRelaxation() {
+        return new Effort(2 * most);
     }
 
     void spend(long work) {

@@ -22,8 +22,8 @@ final class Relaxation {
     private static final int MOST_ROUNDS = 5_000;
     private static final long ENOUGH_STEPS = 500;
     private static final long MOST_SEARCH_STEPS = 5_000;
-    private static final long MOST_LONG_SEARCH_STEPS = 100_000;
-    private static final int MOST_CELLS = 8_192;
+    private static final long MOST_GRID_STEPS = 100_000;
+    private static final int CELLS = 2_048;
     private static final double NEGLIGIBLE = 1e-9;
 
     private final Job job;
@@ -172,20 +172,23 @@ final class Relaxation {
         return simplex.add(job.cost[pattern.kind] / unit, rows, entries);
     }
 
-    /** Solves it until the bound, rounded up, cannot get better, or is no less than {@code enough}. */
+    /**
+     * Solves it until the bound, rounded up, cannot get better, or is no less than {@code enough}. When the effort is spent
+     * before that, the last prices still give a bound.
+     */
     void solve(long enough) {
         for (int round = 0; round < MOST_ROUNDS && !effort.isSpent(); round++) {
             long before = simplex.work();
             simplex.minimise(MOST_STEPS);
             effort.spend(simplex.work() - before);
-            boolean improved = makePatterns();
+            boolean improved = makePatterns(effort.isSpent());
             if (!improved || bound >= enough || bound >= Math.ceil(simplex.total() * unit - 1e-6)) {
                 return;
             }
         }
     }
 
-    private boolean makePatterns() {
+    private boolean makePatterns(boolean isLast) {
         double[] prices = simplex.prices();
         long[] worth = new long[active.length];
         BigInteger pieces = BigInteger.ZERO;
@@ -207,15 +210,9 @@ final class Relaxation {
             floor[kind] += (long) (floor[kind] * NEGLIGIBLE) + 1;
             most[kind] = price;
         }
-        boolean improved = pricing.search(floor, MOST_SEARCH_STEPS);
-        if (!improved && !pricing.isComplete()) {
-            improved = pricing.onGrid(true);
-        }
-        if (!improved && !pricing.isComplete()) {
-            improved = pricing.search(floor, MOST_LONG_SEARCH_STEPS);
-        }
-        if (!improved && !pricing.isComplete()) {
-            improved = pricing.onGrid(false);
+        boolean improved = pricing.search(floor);
+        if ((!improved || isLast || effort.isSpent()) && !pricing.isComplete()) {
+            improved |= pricing.searchOnGrid(floor);
         }
         if (pricing.isComplete()) {
             for (int kind = 0; kind < job.kinds(); kind++) {
@@ -263,7 +260,7 @@ final class Relaxation {
         }
 
         /** Looks for a pattern worth more than the floor, for each kind of stick, and tells whether there was one. */
-        boolean search(long[] floor, long mostSteps) {
+        boolean search(long[] floor) {
             boolean improved = false;
             for (int kind = 0; kind < job.kinds(); kind++) {
                 if (high[kind] == 0) {
@@ -272,7 +269,7 @@ final class Relaxation {
                 if (complete[kind]) {
                     continue;
                 }
-                boolean found = knapsack.fill(job.room[kind], floor[kind], ENOUGH_STEPS, mostSteps);
+                boolean found = knapsack.fill(job.room[kind], floor[kind], ENOUGH_STEPS, MOST_SEARCH_STEPS);
                 effort.spend(10 * knapsack.steps());
                 complete[kind] = knapsack.isComplete();
                 most[kind] = knapsack.most();
@@ -287,25 +284,20 @@ final class Relaxation {
             return improved;
         }
 
-        /** Settles, by the grid, the kinds for which the search was cut short; only if that is exact, when asked so. */
-        boolean onGrid(boolean onlyExact) {
-            long room = job.room[job.missing()];
-            if (onlyExact && !GridKnapsack.isExact(take, room, MOST_CELLS)) {
-                return false;
-            }
-            GridKnapsack grid = new GridKnapsack(take, worth, limits, room, MOST_CELLS);
-            effort.spend(grid.work());
+        /** Settles the kinds for which the search was cut short. */
+        boolean searchOnGrid(long[] floor) {
+            GridKnapsack grid = new GridKnapsack(take, worth, limits, job.room[job.missing()], CELLS);
             boolean improved = false;
             for (int kind = 0; kind < job.kinds(); kind++) {
                 if (!complete[kind]) {
                     complete[kind] = true;
-                    long worthMost = grid.most(job.room[kind]);
-                    if (worthMost > most[kind]) {
-                        most[kind] = worthMost;
-                        improved |= grid.isExact() && add(kind, grid.counts(job.room[kind]));
+                    if (grid.fill(job.room[kind], Math.max(floor[kind], most[kind]), MOST_GRID_STEPS)) {
+                        improved |= add(kind, grid.counts());
                     }
+                    most[kind] = grid.most();
                 }
             }
+            effort.spend(grid.work());
             return improved;
         }
 

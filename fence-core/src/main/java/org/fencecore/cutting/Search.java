@@ -86,7 +86,7 @@ final class Search {
             return;
         }
         pool.addAll(best.times().keySet());
-        Relaxation root = relaxation(job.demand, none, job.limit, pool, effort.again());
+        Relaxation root = relaxation(job.demand, none, job.limit, pool, effort.forFirstRelaxation());
         bound = root.bound() > 0 ? root.bound() : plainBound();
         pool.addAll(root.patterns());
         for (int turn = 0; turn < FIRST_DIVES && !isDone(); turn++) {

@@ -11,6 +11,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.IntRange;
 
 class KnapsackProperties {
 
@@ -67,17 +68,21 @@ class KnapsackProperties {
     }
 
     @Property(tries = 500)
-    void theGridAgreesWhereItIsExactAndIsAboveElsewhere(@ForAll("problems") Given given) {
-        long most = given.most(0, given.room);
-        GridKnapsack fine = new GridKnapsack(given.sizes, given.values, given.limits, given.room, 10_000);
-        assertThat(fine.isExact()).isTrue();
-        assertThat(fine.most(given.room)).isEqualTo(most);
-        assertThat(given.value(fine.counts(given.room))).isEqualTo(most);
-        assertThat(given.size(fine.counts(given.room))).isLessThanOrEqualTo(given.room);
-        assertThat(fine.most(given.room / 2)).isEqualTo(given.most(0, given.room / 2));
-
-        GridKnapsack coarse = new GridKnapsack(given.sizes, given.values, given.limits, given.room, 10);
-        assertThat(coarse.most(given.room)).isGreaterThanOrEqualTo(most);
+    void theGridFindsItToo(@ForAll("problems") Given given, @ForAll @IntRange(min = 1, max = 300) int cells) {
+        GridKnapsack grid = new GridKnapsack(given.sizes, given.values, given.limits, given.room, cells);
+        for (long room : new long[] {given.room, given.room / 2}) {
+            long most = given.most(0, room);
+            assertThat(grid.fill(room, 0, ALL)).isEqualTo(most > 0);
+            assertThat(grid.most()).isEqualTo(most);
+            if (most > 0) {
+                assertThat(given.value(grid.counts())).isEqualTo(most);
+                assertThat(given.size(grid.counts())).isLessThanOrEqualTo(room);
+            }
+            assertThat(grid.fill(room, most, ALL)).isFalse();
+            // Cut short, it still bounds.
+            grid.fill(room, 0, 2);
+            assertThat(grid.most()).isGreaterThanOrEqualTo(most);
+        }
     }
 
     @Property(tries = 300)
