@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.fencecore.geometry.Corner;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Point;
@@ -19,12 +20,16 @@ import org.fencecore.worksheet.Written;
 
 /**
  * Moves the lines of a plan onto the posts as they were set. A line runs from the middle of its first post to that of its
- * last, and the posts between keep their measured places on it or a little off it.
+ * last. The posts between that are set keep their measured places on it or a little off it; those still to be set stand on
+ * the new line, beside where they were planned.
  */
 final class AsBuilt {
 
     /** Rails bend or shim over so much; what stands further off shows in the fence. Common practice, no source. */
     private static final Length OFF_LINE = Length.ofInches(1).dividedBy(2);
+
+    /** Half the finest mark of the usual tape: an opening that differs by less is the one that was planned. */
+    private static final Length UNREADABLE = Length.ofInches(1).dividedBy(32);
 
     private final Site site;
     private final FenceStyle style;
@@ -83,13 +88,13 @@ final class AsBuilt {
     }
 
     private List<LaidLine> move(List<LaidLine> planned) {
-        Map<Integer, Segment> postLines = new HashMap<>();
+        List<Segment> postLines = new ArrayList<>();
         Map<Integer, Integer> arriving = new HashMap<>();
         Map<Integer, Integer> leaving = new HashMap<>();
         for (int i = 0; i < planned.size(); i++) {
             LaidLine laid = planned.get(i);
             List<PostRow.Spot> spots = laid.row().spots();
-            postLines.put(i, Segment.of(centre(spots.get(0)), centre(spots.get(spots.size() - 1))));
+            postLines.add(Segment.of(centre(spots.get(0)), centre(spots.get(spots.size() - 1))));
             arriving.put(laid.line().endNode, i);
             leaving.put(laid.line().startNode, i);
         }
@@ -97,16 +102,25 @@ final class AsBuilt {
         for (int i = 0; i < planned.size(); i++) {
             FenceLine old = planned.get(i).line();
             Segment own = postLines.get(i);
-            Segment before = postLines.get(arriving.getOrDefault(old.startNode, -1));
-            Segment after = postLines.get(leaving.getOrDefault(old.endNode, -1));
+            Integer before = arriving.get(old.startNode);
+            Integer after = leaving.get(old.endNode);
             // A neighbour that could not be laid out leaves the corner as it was planned.
             Optional<Corner> start = old.start.map(corner -> Corner.of(
                     own.start(),
-                    before == null ? corner.arriving() : before.bearing(),
+                    before == null ? corner.arriving() : postLines.get(before).bearing(),
                     own.bearing(),
                     corner.inside()));
             Optional<Corner> end = old.end.map(corner -> Corner.of(
-                    own.end(), own.bearing(), after == null ? corner.leaving() : after.bearing(), corner.inside()));
+                    own.end(),
+                    own.bearing(),
+                    after == null ? corner.leaving() : postLines.get(after).bearing(),
+                    corner.inside()));
+            if (Stream.of(start, end).flatMap(Optional::stream).anyMatch(FenceLine::isTooSharp)) {
+                findings.add(FenceLine.tooSharp(
+                        old.name,
+                        start.filter(FenceLine::isTooSharp).or(() -> end).orElseThrow()));
+                continue;
+            }
             Length alongSide = old.startAlongSide.plus(old.postLine.stationOf(own.start()));
             FenceLine line = new FenceLine(
                     style,
@@ -142,11 +156,17 @@ final class AsBuilt {
                         .orElse(beside.pointAt(postLine.length().plus(beyond))));
     }
 
+    private PostRow.Spot moved(PostRow.Spot spot, FenceLine line) {
+        Point centre = centre(spot);
+        Length station = line.postLine.stationOf(centre);
+        boolean stands = set.containsKey(spot.number()) || spot.node().isPresent();
+        return new PostRow.Spot(
+                spot.number(), spot.kind(), station, stands ? centre : line.postLine.pointAt(station), spot.node());
+    }
+
     private PostRow row(PostRow planned, FenceLine line) {
-        List<PostRow.Spot> spots = planned.spots().stream()
-                .map(spot -> new PostRow.Spot(
-                        spot.number(), spot.kind(), line.postLine.stationOf(centre(spot)), centre(spot), spot.node()))
-                .toList();
+        List<PostRow.Spot> spots =
+                planned.spots().stream().map(spot -> moved(spot, line)).toList();
         for (PostRow.Spot spot : spots) {
             Length off = line.postLine.offsetOf(spot.centre());
             if (off.abs().compareTo(OFF_LINE) > 0) {
@@ -171,7 +191,7 @@ final class AsBuilt {
     private PostRow.Part opening(PostRow.Part part, GatePlacing.Placed gate, List<PostRow.Spot> spots, FenceLine line) {
         Length from = spots.get(part.first()).station().plus(half);
         Length to = spots.get(part.last()).station().minus(half);
-        Length gaps = style.gate().hingeGap().plus(style.gate().latchGap());
+        Length gaps = style.gate().gaps();
         if (to.minus(from).compareTo(gaps) <= 0) {
             findings.add(Finding.blocker(
                             "gate-too-narrow",
@@ -183,7 +203,7 @@ final class AsBuilt {
         }
         Length planned = gate.opening().length();
         Length now = to.minus(from);
-        if (!now.equals(planned)) {
+        if (now.minus(planned).abs().compareTo(UNREADABLE) > 0) {
             findings.add(Finding.note(
                             "gate-remeasured",
                             line.name + ", " + gate.location().name(),
@@ -207,12 +227,12 @@ final class AsBuilt {
             boolean isSet = set.containsKey(from.number()) || set.containsKey(to.number());
             asPlanned &= !isSet;
             Length bay = to.station().minus(from.station());
-            if (isSet && bay.compareTo(style.maximumPostSpacing()) > 0) {
+            if (isSet && bay.compareTo(style.postSpacing().maximum()) > 0) {
                 findings.add(Finding.warning(
                                 "bay-too-wide",
                                 line.name + ", post " + from.number() + " to post " + to.number(),
                                 "the posts as set are " + Written.tape(bay) + " apart, over the maximum of "
-                                        + Written.tape(style.maximumPostSpacing()))
+                                        + Written.tape(style.postSpacing().maximum()))
                         .withRemedy("set another post between, or reset one of them"));
             }
         }

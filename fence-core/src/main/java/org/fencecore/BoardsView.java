@@ -3,10 +3,15 @@ package org.fencecore;
 import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.Iterator;
 import java.util.List;
+import java.util.NoSuchElementException;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.RandomAccess;
+import java.util.Spliterator;
+import java.util.Spliterators;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.BoardPlacement;
 
@@ -44,7 +49,58 @@ final class BoardsView extends AbstractList<PlannedBoard> implements RandomAcces
     }
 
     @Override
+    public Iterator<PlannedBoard> iterator() {
+        return new Cursor(places, boards);
+    }
+
+    @Override
+    public Spliterator<PlannedBoard> spliterator() {
+        return Spliterators.spliterator(
+                iterator(), size(), Spliterator.ORDERED | Spliterator.NONNULL | Spliterator.IMMUTABLE);
+    }
+
+    @Override
     public int size() {
         return before[before.length - 1];
+    }
+
+    /** Goes through the layouts one after the other, and through each as it goes through itself. */
+    private static final class Cursor implements Iterator<PlannedBoard> {
+
+        private final List<String> places;
+        private final List<List<BoardPlacement>> boards;
+        private int layout;
+        private Iterator<BoardPlacement> inLayout;
+
+        Cursor(List<String> places, List<List<BoardPlacement>> boards) {
+            this.places = places;
+            this.boards = boards;
+            inLayout = boards.isEmpty()
+                    ? Collections.emptyIterator()
+                    : boards.get(0).iterator();
+        }
+
+        @Override
+        public boolean hasNext() {
+            return inLayout.hasNext() || goOn();
+        }
+
+        /** Goes on to the next layout, which has a board at least; apart, to keep what is done for each board small. */
+        private boolean goOn() {
+            if (layout + 1 >= boards.size()) {
+                return false;
+            }
+            layout++;
+            inLayout = boards.get(layout).iterator();
+            return true;
+        }
+
+        @Override
+        public PlannedBoard next() {
+            if (!hasNext()) {
+                throw new NoSuchElementException("there are no more boards");
+            }
+            return new PlannedBoard(places.get(layout), inLayout.next());
+        }
     }
 }

@@ -13,6 +13,8 @@ import org.fencecore.geometry.Side;
 import org.fencecore.geometry.Surface;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
+import org.fencecore.terrain.GroundUnder;
+import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
 import org.fencecore.units.Slope;
@@ -27,6 +29,8 @@ final class FenceLine {
 
     /** A post stands a little off the lot corner where the shot was taken; further than this is another matter. */
     private static final Length FURTHEST_PAST_SHOTS = Length.ofFeet(2);
+
+    private static final Angle SHARPEST_TURN = Angle.ofDegrees(175);
 
     final int side;
     /** What the line is called, such as {@code side 3} or {@code side 3, part 2}. */
@@ -75,6 +79,23 @@ final class FenceLine {
         half = style.postLumber().width().dividedBy(2);
         face = half.plus(style.railLumber().thickness());
         boardThickness = style.boardLumber().thickness();
+    }
+
+    /** Tells whether two lines meet at so sharp a corner that posts, rails and boards of both have no room. */
+    static boolean isTooSharp(Corner corner) {
+        return corner.turn().abs().compareTo(SHARPEST_TURN) > 0;
+    }
+
+    static Finding tooSharp(String place, Corner corner) {
+        return Finding.blocker(
+                        "corner-too-sharp",
+                        place,
+                        "the two sides meet at "
+                                + Written.degrees(
+                                        Angle.STRAIGHT.minus(corner.turn().abs()))
+                                + ", and under " + Written.degrees(Angle.STRAIGHT.minus(SHARPEST_TURN))
+                                + " there is no room for posts and rails between them")
+                .withRemedy("check the bearings; if they are right, cut the corner off with a short side");
     }
 
     /** The part of its side that the line takes up. */
@@ -165,13 +186,9 @@ final class FenceLine {
     }
 
     private Optional<Profile> underSurface(Surface surface, List<Finding> findings) {
-        Optional<Profile> ground = surface.under(Polyline.of(List.of(postLine.start(), postLine.end())));
-        if (ground.isEmpty()) {
-            findings.add(Finding.blocker(
-                            "ground-not-covered", name, "the shots of the ground do not cover the line of the posts")
-                    .withRemedy("take shots on both sides of the fence and past its ends"));
-        }
-        return ground;
+        GroundUnder ground = GroundUnder.of(Polyline.of(List.of(postLine.start(), postLine.end())), surface);
+        ground.findings().forEach(finding -> findings.add(finding.within(name)));
+        return ground.profile();
     }
 
     /** The shots, carried on at their first and last grade for a little where that covers what is needed. */

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.fencecore.geometry.Corner;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Point;
@@ -100,6 +101,14 @@ final class FencePath {
                     ? Optional.of(Corner.of(
                             string.start(), string.end(), points.get(side + 2 > sides ? 1 : side + 2), inside))
                     : Optional.empty();
+            Optional<Corner> sharp = Stream.of(start, end)
+                    .flatMap(Optional::stream)
+                    .filter(FenceLine::isTooSharp)
+                    .findFirst();
+            if (sharp.isPresent()) {
+                findings.add(FenceLine.tooSharp("side " + (side + 1), sharp.get()));
+                return new FencePath(List.of());
+            }
             Point from = start.map(corner -> corner.mitrePoint(half)).orElse(offset.start());
             Point to = end.map(corner -> corner.mitrePoint(half)).orElse(offset.end());
             String name = "side " + (side + 1);
@@ -158,6 +167,14 @@ final class FencePath {
         private record Edge(int facet, Segment string, Segment postLine, int startNode, int endNode) {}
 
         FencePath path(List<Finding> findings) {
+            for (int facet = 0; facet < sides.size(); facet++) {
+                Corner corner = outline.corner(facet);
+                if (FenceLine.isTooSharp(corner)) {
+                    findings.add(FenceLine.tooSharp(
+                            "start of side " + sides.get(facet).number(), corner));
+                    return new FencePath(List.of());
+                }
+            }
             List<Edge> edges = edges();
             if (edges.isEmpty()) {
                 findings.add(Finding.blocker(
@@ -179,6 +196,7 @@ final class FencePath {
                             .add(edge);
                 }
             }
+            tellCurves(bySide, findings);
             List<FenceLine> lines = new ArrayList<>();
             for (int side : site.fencedSides()) {
                 List<Edge> parts = bySide.getOrDefault(side, List.of()).stream()
@@ -201,6 +219,22 @@ final class FencePath {
                 }
             }
             return new FencePath(List.copyOf(lines));
+        }
+
+        private void tellCurves(Map<Integer, List<Edge>> bySide, List<Finding> findings) {
+            for (LotSide side : site.lot().sides()) {
+                List<Edge> parts = bySide.getOrDefault(side.number(), List.of());
+                if (side.isCurved() && !parts.isEmpty()) {
+                    Length longest =
+                            parts.stream().map(part -> part.postLine.length()).reduce(Length.ZERO, Length::max);
+                    findings.add(Finding.note(
+                                    "curve-in-parts",
+                                    "side " + side.number(),
+                                    "the curve is fenced in " + parts.size() + " straight parts of up to "
+                                            + Written.tape(longest) + ", a post where they meet")
+                            .withRemedy("for fewer posts, let the lot's facets stray further from the curve"));
+                }
+            }
         }
 
         private Optional<Corner> corner(@Nullable Edge arriving, @Nullable Edge leaving) {

@@ -147,15 +147,15 @@ public final class FencePlan {
      *
      * <ul>
      *   <li>blockers of the lot and the ground: {@code lot-too-narrow}, {@code side-lost}, {@code line-too-tight},
-     *       {@code no-ground}, {@code ground-not-covered}, {@code ground-does-not-meet} (a warning up to 1 ft), {@code ground-too-steep};
+     *       {@code corner-too-sharp}, {@code no-ground}, {@code ground-not-covered}, {@code ground-does-not-meet} (a warning up to 1 ft), {@code ground-too-steep};
      *   <li>blockers of posts and boards: {@code posts-collide}, {@code post-too-tall}, {@code post-below-ground},
-     *       {@code too-many-posts}, {@code too-short-for-boards}, {@code too-many-boards};
+     *       {@code too-many-posts}, {@code too-short-for-rails}, {@code too-short-for-boards}, {@code too-many-boards};
      *   <li>blockers of gates: {@code gate-without-fence}, {@code gate-wider-than-run}, {@code gate-off-run},
      *       {@code gates-overlap}, {@code gate-leaves-no-post}, {@code gate-too-narrow};
      *   <li>warnings: {@code over-the-boundary}, {@code holes-run-together}, {@code gate-gap};
      *   <li>of posts as set: blocker {@code set-post-misplaced}; warnings {@code post-out-of-line}, {@code bay-too-wide},
      *       {@code set-post-too-short}, {@code set-footing-shallow}; note {@code gate-remeasured};
-     *   <li>notes: {@code ground-continued}, {@code gate-moved}.
+     *   <li>notes: {@code curve-in-parts}, {@code ground-continued}, {@code gate-moved}, {@code gate-swing-unknown}.
      * </ul>
      *
      * @return the findings, unmodifiable
@@ -166,7 +166,8 @@ public final class FencePlan {
 
     /**
      * Plans the same fence to posts that stand already: they keep their places, and rails, boards and gates are worked out
-     * anew to fit them. Posts that are not given stay where this plan has them, planned or set before.
+     * anew to fit them. Posts that are not given stay where this plan has them: those set before as they stand, those still
+     * to be set on the line, beside their planned places.
      *
      * <p>Each line of posts runs from the middle of its first to the middle of its last as they were set. Findings tell
      * which bays are now too wide, which posts stand out of line, which gates have another opening, and which footings

@@ -24,7 +24,8 @@ import org.fencecore.worksheet.Written;
  *
  * <p>The strings are the lot's outline moved inside by the setback, with mitred corners; posts stand half their width
  * further in. Every fenced side is then planned in turn: gates where they were asked for, line posts evenly between the
- * fixed ones, rails racked to the ground, boards full at every corner, end and gate, and a footing for each post.
+ * fixed ones, rails along the ground or stepped by the style's treatment, boards full at every corner, end and gate, and
+ * a footing for each post.
  *
  * <p>Planning is a pure function: the same site and style give the same plan, on any thread. What does not work is told
  * by the plan's findings and never by an exception.
@@ -85,10 +86,19 @@ public final class FencePlanner {
                     .filter(LaidLine::hasFenceAtStart)
                     .isPresent();
             drafts.add(new RunDraft(
-                    style, here.line(), here.ground(), here.row(), meetsAtStart, meetsAtEnd, book, findings));
+                    style,
+                    here.line(),
+                    here.ground(),
+                    site.surface(),
+                    here.row(),
+                    meetsAtStart,
+                    meetsAtEnd,
+                    book,
+                    findings));
         }
         List<Post> posts = book.posts(findings);
         findings.addAll(PostSpace.check(posts, style));
+        checkObstacles(site, style, path, posts, findings);
         if (site.line().isPresent() || !set.isEmpty()) {
             outline.ifPresent(lot -> findings.addAll(BoundaryCheck.of(lot, path.lines(), posts, style)));
         }
@@ -100,6 +110,7 @@ public final class FencePlanner {
             bays += run.stretches().stream().mapToInt(s -> s.bays().size()).sum();
             runs.add(run);
         }
+        findings.addAll(RuleCheck.of(site.rules(), style, runs));
         findings.sort(Comparator.comparing(Finding::severity).reversed());
         return new FencePlan(site, style, runs, posts, findings, set);
     }
@@ -126,11 +137,20 @@ public final class FencePlanner {
             line.ground(site, findings).ifPresent(ground -> {
                 List<GatePlacing.Placed> placed =
                         GatePlacing.place(gates.getOrDefault(line, List.of()), line, style, findings);
-                PostRow row = PostRow.lay(line, placed, style, findings);
+                List<Interval> forbidden =
+                        forbidden(site, line, style.holeDiameter().dividedBy(2));
+                PostRow row = PostRow.lay(line, placed, style, forbidden, findings);
                 laid.add(new LaidLine(line, ground, row.numbered(numbers::of)));
             });
         }
         return laid;
+    }
+
+    /** Where no line post may stand: in the ground of what is in the way, and where a rule wants no holes. */
+    private static List<Interval> forbidden(Site site, FenceLine line, Length holeRadius) {
+        List<Interval> forbidden = new ArrayList<>(site.obstacles().forbidden(line.postLine, holeRadius));
+        forbidden.addAll(site.rules().forbidden(line.postLine, holeRadius));
+        return Interval.merged(forbidden);
     }
 
     /** Numbers posts from 1 along the fence; one where two lines meet has one number. */
@@ -156,12 +176,32 @@ public final class FencePlanner {
         }
     }
 
+    /** Line posts were kept clear of what is in the way where that could be; corner, end and gate posts cannot move. */
+    private static void checkObstacles(
+            Site site, FenceStyle style, FencePath path, List<Post> posts, List<Finding> findings) {
+        Length hole = style.holeDiameter().dividedBy(2);
+        for (Post post : posts) {
+            findings.addAll(site.obstacles().atPost(post.toString(), post.centre(), hole));
+        }
+        Length reach = style.postLumber()
+                .width()
+                .dividedBy(2)
+                .plus(style.railLumber().thickness())
+                .plus(style.boardLumber().thickness());
+        for (FenceLine line : path.lines()) {
+            findings.addAll(site.obstacles().alongFence(line.name, line.postLine, reach));
+        }
+        if (!posts.isEmpty()) {
+            findings.add(site.obstacles().undergroundNote());
+        }
+    }
+
     /** Two sides' shots of the corner they share must agree, or their heights are not of one datum. */
     private static void checkCornerHeights(Site site, FencePath path, List<Finding> findings) {
         for (FenceLine line : path.lines()) {
             int side = line.side;
-            int next = path.after(line).map(after -> after.side).orElse(side);
-            if (next != side % site.sideCount() + 1) {
+            int next = side % site.sideCount() + 1;
+            if (path.after(line).filter(after -> after.side == next).isEmpty()) {
                 continue;
             }
             Optional<Length> here = height(site, side, site.sideLength(side));

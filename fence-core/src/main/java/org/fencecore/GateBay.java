@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fencecore.gate.GateDesign;
+import org.fencecore.gate.GateLeaf;
+import org.fencecore.gate.hang.GateSwing;
 import org.fencecore.geometry.Interval;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.site.GateLocation;
@@ -23,6 +25,7 @@ public final class GateBay {
     private final GateDesign design;
     private final Optional<BoardLayout> boards;
     private final Length boardBottom;
+    private final Optional<GateSwing> swing;
 
     GateBay(
             GateLocation location,
@@ -32,7 +35,8 @@ public final class GateBay {
             Interval opening,
             GateDesign design,
             Optional<BoardLayout> boards,
-            Length boardBottom) {
+            Length boardBottom,
+            Optional<GateSwing> swing) {
         this.location = location;
         this.from = from;
         this.to = to;
@@ -41,6 +45,7 @@ public final class GateBay {
         this.design = design;
         this.boards = boards;
         this.boardBottom = boardBottom;
+        this.swing = swing;
     }
 
     /**
@@ -89,12 +94,21 @@ public final class GateBay {
     }
 
     /**
-     * Returns the leaf: frame, brace and gaps.
+     * Returns the gate worked out for its opening.
      *
-     * @return the leaf: frame, brace and gaps
+     * @return leaf and gaps
      */
     public GateDesign design() {
         return design;
+    }
+
+    /**
+     * Returns the leaf that hangs in it: frame, braces and where it is in the opening.
+     *
+     * @return the leaf, of two the active one
+     */
+    public GateLeaf leaf() {
+        return design.activeLeaf();
     }
 
     /**
@@ -113,6 +127,15 @@ public final class GateBay {
      */
     public Length boardBottom() {
         return boardBottom;
+    }
+
+    /**
+     * Returns how the leaf swings over the ground.
+     *
+     * @return the swing; empty when the ground is not given as a surface or does not reach under all of it
+     */
+    public Optional<GateSwing> swing() {
+        return swing;
     }
 
     /**
@@ -144,9 +167,10 @@ public final class GateBay {
 
     List<Worksheet> worksheets(String side) {
         List<Worksheet> sheets = new ArrayList<>();
-        sheets.add(design.worksheet());
-        design.braces().forEach(brace -> sheets.add(brace.worksheet()));
+        sheets.add(leaf().worksheet());
+        leaf().braces().forEach(brace -> sheets.add(brace.worksheet()));
         boards.ifPresent(layout -> sheets.add(layout.worksheet()));
+        swing.ifPresent(over -> sheets.add(over.worksheet()));
         return sheets.stream().map(sheet -> sheet.within(side + ", " + name())).toList();
     }
 

@@ -104,7 +104,7 @@ final class GatePlacing {
 
     /** Smaller openings than a leaf needs are judged by the gate's own findings; this one leaves nothing to design. */
     private boolean isBigEnough(GateLocation gate) {
-        Length gaps = style.gate().hingeGap().plus(style.gate().latchGap());
+        Length gaps = style.gate().gaps();
         if (gate.clearOpening().compareTo(gaps) > 0) {
             return true;
         }

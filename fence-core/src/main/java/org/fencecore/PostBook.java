@@ -2,6 +2,7 @@ package org.fencecore;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -10,6 +11,7 @@ import java.util.TreeMap;
 import org.fencecore.footing.FootingDesign;
 import org.fencecore.footing.FootingSpec;
 import org.fencecore.footing.LateralLoad;
+import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Point;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
@@ -25,9 +27,6 @@ import org.jspecify.annotations.Nullable;
  */
 final class PostBook {
 
-    /** Bays that differ by rounding alone must not need a footing each. */
-    private static final Length SPAN_STEP = Length.ofInches(1).dividedBy(16);
-
     /** Taller than any fence: a post that would stand higher comes from a wrong shot. */
     private static final Length TALLEST = Length.ofFeet(40);
 
@@ -37,6 +36,7 @@ final class PostBook {
     private final Map<Integer, SetPost> set;
     private final SortedMap<Integer, Entry> entries = new TreeMap<>();
     private final Map<Demand, FootingDesign> footings = new HashMap<>();
+    private final WindLoads winds;
 
     /**
      * Opens the book.
@@ -49,10 +49,11 @@ final class PostBook {
         this.style = style;
         this.planned = planned;
         this.set = set;
+        this.winds = new WindLoads(site, style);
     }
 
     /** What a footing depends on within one plan. */
-    private record Demand(Length exposed, Length tributary) {}
+    private record Demand(Length exposed, LateralLoad load) {}
 
     /** One post in the making. */
     static final class Entry {
@@ -61,7 +62,8 @@ final class PostBook {
         final Point centre;
         private Length ground;
         private @Nullable Length top;
-        private Length tributary = Length.ZERO;
+        /** What of each line the post holds in the wind, from halfway before it to halfway after. */
+        private final Map<FenceLine, Interval> held = new LinkedHashMap<>(2);
 
         private Entry(int number, PostKind kind, Point centre, Length ground) {
             this.number = number;
@@ -89,9 +91,14 @@ final class PostBook {
             return exposed().compareTo(least) < 0;
         }
 
-        /** Adds half of a bay or opening to the fence whose wind the post carries. */
-        void carryHalf(Length spacing) {
-            tributary = tributary.plus(spacing.dividedBy(2));
+        /** Adds a part of a line, beside what the post holds of it already, to the fence whose wind it carries. */
+        void carry(FenceLine line, Interval part) {
+            held.merge(
+                    line, part, (a, b) -> Interval.of(Length.min(a.start(), b.start()), Length.max(a.end(), b.end())));
+        }
+
+        Map<FenceLine, Interval> held() {
+            return held;
         }
     }
 
@@ -106,7 +113,8 @@ final class PostBook {
 
     List<Post> posts(List<Finding> findings) {
         List<Post> posts = new ArrayList<>(entries.size());
-        Length least = style.rack()
+        entries.values().forEach(entry -> winds.meet(entry.held().keySet()));
+        Length least = style.slope()
                 .clearance()
                 .plus(Length.min(Length.ofFeet(1), style.rails().boardLength()));
         for (Entry entry : entries.values()) {
@@ -118,7 +126,7 @@ final class PostBook {
                                         + Written.tape(entry.exposed().abs()) + " above the top of what stands at it")
                         .withRemedy("check the shots beside it; if they are right, the ground must be cut first"));
                 entry.reach(entry.ground
-                        .plus(style.rack().clearance())
+                        .plus(style.slope().clearance())
                         .plus(style.rails().boardLength()));
             }
             SetPost standing = set.get(entry.number);
@@ -139,7 +147,8 @@ final class PostBook {
             }
             posts.add(post);
         }
-        findings.addAll(FootingNotes.of(posts));
+        findings.addAll(winds.findings());
+        findings.addAll(FootingNotes.of(posts, style.postLumber()));
         return posts;
     }
 
@@ -169,16 +178,9 @@ final class PostBook {
     }
 
     private FootingDesign footing(Entry entry) {
-        Demand demand =
-                new Demand(Length.min(entry.exposed(), TALLEST), entry.tributary.roundedTo(SPAN_STEP, Rounding.UP));
-        return footings.computeIfAbsent(demand, known -> FootingDesign.forPost(load(known), spec(known)));
-    }
-
-    private LateralLoad load(Demand demand) {
-        return site.windPressure()
-                .map(pressure -> LateralLoad.ofPressure(
-                        pressure, demand.tributary(), style.rack().clearance(), demand.exposed()))
-                .orElse(LateralLoad.NONE);
+        Length exposed = Length.min(entry.exposed(), TALLEST);
+        Demand demand = new Demand(exposed, winds.load(entry.held(), exposed));
+        return footings.computeIfAbsent(demand, known -> FootingDesign.forPost(known.load(), spec(known)));
     }
 
     private FootingSpec spec(Demand demand) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.ToIntFunction;
 import org.fencecore.geometry.Corner;
+import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Point;
 import org.fencecore.layout.PostSpacing;
 import org.fencecore.style.FenceStyle;
@@ -20,6 +21,8 @@ import org.fencecore.worksheet.Written;
 final class PostRow {
 
     private static final int MOST_BAYS = 50_000;
+    private static final int MOST_MOVED_BAYS = 10_000;
+    private static final int MOST_BARRED = 200;
 
     /**
      * A place for a post.
@@ -54,7 +57,13 @@ final class PostRow {
         }
 
         List<Finding> findings() {
-            return spacing.map(PostSpacing::findings).orElse(List.of());
+            // Of an end post that stands where it may not, the obstacle itself has more to say; and a stretch of one
+            // bay is
+            // as long as it is.
+            return spacing.map(PostSpacing::findings).orElse(List.of()).stream()
+                    .filter(finding -> !finding.code().equals("end-post-forbidden"))
+                    .filter(finding -> last - first > 1 || !finding.code().equals("bay-short"))
+                    .toList();
         }
     }
 
@@ -83,8 +92,18 @@ final class PostRow {
                 parts);
     }
 
-    static PostRow lay(FenceLine line, List<GatePlacing.Placed> gates, FenceStyle style, List<Finding> findings) {
-        Laying laying = new Laying(line, style, findings);
+    /**
+     * Goes along a line and sets its posts.
+     *
+     * @param forbidden where no line post may stand, in stations along the line
+     */
+    static PostRow lay(
+            FenceLine line,
+            List<GatePlacing.Placed> gates,
+            FenceStyle style,
+            List<Interval> forbidden,
+            List<Finding> findings) {
+        Laying laying = new Laying(line, style, forbidden, findings);
         laying.lay(gates);
         return new PostRow(laying.spots, laying.parts);
     }
@@ -94,13 +113,15 @@ final class PostRow {
 
         private final FenceLine line;
         private final FenceStyle style;
+        private final List<Interval> forbidden;
         private final List<Finding> findings;
         private final List<Spot> spots = new ArrayList<>();
         private final List<Part> parts = new ArrayList<>();
 
-        Laying(FenceLine line, FenceStyle style, List<Finding> findings) {
+        Laying(FenceLine line, FenceStyle style, List<Interval> forbidden, List<Finding> findings) {
             this.line = line;
             this.style = style;
+            this.forbidden = forbidden;
             this.findings = findings;
         }
 
@@ -140,16 +161,23 @@ final class PostRow {
             }
             Length length = station.minus(here);
             Optional<PostSpacing> spacing = Optional.empty();
-            boolean tooLong = length.wholePieces(style.maximumPostSpacing()) >= MOST_BAYS;
+            List<Interval> barred = forbidden.stream()
+                    .filter(zone ->
+                            zone.end().compareTo(here) > 0 && zone.start().compareTo(station) < 0)
+                    .map(zone -> zone.shiftedBy(here.negated()))
+                    .toList();
+            boolean tooLong = length.wholePieces(style.postSpacing().fullBay())
+                            >= (barred.isEmpty() ? MOST_BAYS : MOST_MOVED_BAYS)
+                    || barred.size() > MOST_BARRED;
             if (tooLong) {
                 findings.add(Finding.blocker(
                                 "too-many-posts",
                                 line.name,
-                                "a stretch of " + Written.feet(length) + " would take over " + MOST_BAYS + " bays")
+                                "a stretch of " + Written.feet(length)
+                                        + " would take too many bays, or has too much in its way")
                         .withRemedy("plan it in parts, or set the posts further apart"));
             } else {
-                PostSpacing posts =
-                        PostSpacing.equalBays(length, style.maximumPostSpacing(), style.minimumPostSpacing());
+                PostSpacing posts = PostSpacing.fit(length, style.postSpacing(), barred);
                 posts.stations().subList(1, posts.bayCount()).forEach(along -> set(PostKind.LINE, here.plus(along)));
                 spacing = Optional.of(posts);
             }

@@ -7,9 +7,11 @@ import java.util.Objects;
 import java.util.Optional;
 import org.fencecore.gate.GateDesign;
 import org.fencecore.gate.HingeSide;
+import org.fencecore.gate.hang.GateSwing;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Side;
+import org.fencecore.geometry.Surface;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.PostSpacing;
 import org.fencecore.slope.FittedBay;
@@ -35,6 +37,7 @@ final class RunDraft {
     private final FenceStyle style;
     private final FenceLine line;
     private final Profile ground;
+    private final Optional<Surface> surface;
     private final FenceLine.Past railsPast;
     private final FenceLine.Past boardsPast;
     private final PostBook book;
@@ -60,12 +63,14 @@ final class RunDraft {
             GatePlacing.Placed placed,
             GateDesign design,
             Optional<BoardLayout> boards,
-            Length boardBottom) {}
+            Length boardBottom,
+            Optional<GateSwing> swing) {}
 
     RunDraft(
             FenceStyle style,
             FenceLine line,
             Profile ground,
+            Optional<Surface> surface,
             PostRow row,
             boolean meetsAtStart,
             boolean meetsAtEnd,
@@ -74,6 +79,7 @@ final class RunDraft {
         this.style = style;
         this.line = line;
         this.ground = ground;
+        this.surface = surface;
         this.railsPast = line.railsPast(meetsAtStart, meetsAtEnd);
         this.boardsPast = line.boardsPast(meetsAtStart, meetsAtEnd);
         this.book = book;
@@ -99,42 +105,64 @@ final class RunDraft {
         }
     }
 
+    /** Gives either post half of the bay or opening between them to hold in the wind. */
+    private void carry(int first) {
+        Interval between = Interval.of(stations.get(first), stations.get(first + 1));
+        posts.get(first).carry(line, Interval.of(between.start(), between.middle()));
+        posts.get(first + 1).carry(line, Interval.of(between.middle(), between.end()));
+    }
+
     private void reachUsual(PostBook.Entry post) {
         post.reach(
-                post.ground().plus(style.rack().clearance()).plus(style.rails().boardLength()));
+                post.ground().plus(style.slope().clearance()).plus(style.rails().boardLength()));
     }
 
     private void fence(PostRow.Part part) {
         int first = part.first();
         List<Length> at = List.copyOf(stations.subList(first, part.last() + 1));
         for (int bay = 0; bay < at.size() - 1; bay++) {
-            Length spacing = at.get(bay + 1).minus(at.get(bay));
-            posts.get(first + bay).carryHalf(spacing);
-            posts.get(first + bay + 1).carryHalf(spacing);
+            carry(first + bay);
         }
         if (isTooSteep(part)) {
             posts.subList(first, part.last() + 1).forEach(this::reachUsual);
             return;
         }
-        SlopeFit slope = SlopeFit.rack(ground, at, style.rack());
+        boolean fromEnd = first == 0;
+        boolean toEnd = part.last() == stations.size() - 1;
+        Optional<Interval> railed = reach(part, fromEnd ? railsPast.start() : half, toEnd ? railsPast.end() : half);
+        Optional<Interval> boarded = reach(part, fromEnd ? boardsPast.start() : half, toEnd ? boardsPast.end() : half);
+        if (railed.isEmpty() || boarded.isEmpty()) {
+            findings.add(Finding.blocker(
+                            "too-short-for-rails",
+                            name(part),
+                            "the corner beside it takes up a whole bay, and leaves nothing to fence there")
+                    .withRemedy("move the post further from the corner, or cut the corner off with a short side"));
+            posts.subList(first, part.last() + 1).forEach(this::reachUsual);
+            return;
+        }
+        SlopeFit slope = SlopeFit.of(ground, at, style.slope());
         tell(slope.findings(), name(part));
-        Profile bottom = slope.bottomLine();
         for (int post = 0; post < at.size(); post++) {
             posts.get(first + post)
-                    .reach(bottom.elevationAt(at.get(post))
+                    .reach(slope.bottomAt(at.get(post))
                             .plus(style.rails().boardLength())
                             .plus(style.postAboveBoards()));
         }
-        boolean fromEnd = first == 0;
-        boolean toEnd = at.get(at.size() - 1).equals(line.postLine.length());
-        Interval railed = Interval.of(
-                at.get(0).minus(fromEnd ? railsPast.start() : half),
-                at.get(at.size() - 1).plus(toEnd ? railsPast.end() : half));
-        Interval boarded = Interval.of(
-                at.get(0).minus(fromEnd ? boardsPast.start() : half),
-                at.get(at.size() - 1).plus(toEnd ? boardsPast.end() : half));
-        Optional<BoardLayout> boards = fit(boarded.length(), name(part));
-        stretches.add(new StretchDraft(first, part.spacing(), slope, boarded, railed, boards));
+        Optional<BoardLayout> boards = fit(boarded.get().length(), name(part));
+        stretches.add(new StretchDraft(first, part.spacing(), slope, boarded.get(), railed.get(), boards));
+    }
+
+    /**
+     * How far something reaches along a stretch; empty where it would end before its first bay does, as rails do at a sharp
+     * corner that points into the lot.
+     */
+    private Optional<Interval> reach(PostRow.Part part, Length before, Length beyond) {
+        Length start = stations.get(part.first()).minus(before);
+        Length end = stations.get(part.last()).plus(beyond);
+        boolean room = start.compareTo(end) < 0
+                && start.compareTo(stations.get(part.first() + 1)) < 0
+                && end.compareTo(stations.get(part.last() - 1)) > 0;
+        return room ? Optional.of(Interval.of(start, end)) : Optional.empty();
     }
 
     private boolean isTooSteep(PostRow.Part part) {
@@ -199,24 +227,34 @@ final class RunDraft {
                 opening.length(), style.gateFrameHeight(), gate.location().hinges(), style.gate());
         tell(design.findings(), place);
         Profile underLeaf = ground.between(opening.start(), opening.end());
-        Length bottom = underLeaf.highest().elevation().plus(style.rack().clearance());
+        Length bottom = underLeaf.highest().elevation().plus(style.slope().clearance());
         Length gap = bottom.minus(underLeaf.lowest().elevation());
-        if (gap.compareTo(style.rack().maximumClearance()) > 0) {
+        if (gap.compareTo(style.slope().maximumClearance()) > 0) {
             findings.add(Finding.warning(
                             "gate-gap",
                             place,
                             "the leaf hangs level over ground that falls, so the gap under it grows to "
                                     + Written.tape(gap) + ", over the maximum of "
-                                    + Written.tape(style.rack().maximumClearance()))
+                                    + Written.tape(style.slope().maximumClearance()))
                     .withRemedy("level the ground under the gate, close the gap, or move the gate to flatter ground")
                     .withSource(Citation.COMMON_PRACTICE));
         }
         Length top = bottom.plus(style.rails().boardLength()).plus(style.postAboveBoards());
         for (PostBook.Entry post : List.of(posts.get(first), posts.get(first + 1))) {
             post.reach(top);
-            post.carryHalf(stations.get(first + 1).minus(stations.get(first)));
         }
-        gates.add(new GateDraft(first, gate, design, fit(design.leafWidth(), place), bottom));
+        carry(first);
+        Optional<GateSwing> swing = surface.flatMap(
+                shots -> LeafSwing.of(design.activeLeaf(), gate.location(), opening, line, style, bottom, shots));
+        swing.ifPresent(clear -> tell(clear.findings(), place));
+        if (surface.isPresent() && swing.isEmpty()) {
+            findings.add(Finding.note(
+                            "gate-swing-unknown",
+                            place,
+                            "the shots do not reach under the whole swing of the leaf, so that it may drag")
+                    .withRemedy("take shots as far out as the leaf opens"));
+        }
+        gates.add(new GateDraft(first, gate, design, fit(design.activeLeaf().width(), place), bottom, swing));
     }
 
     private String name(PostRow.Part part) {
@@ -257,7 +295,7 @@ final class RunDraft {
         Post to = own.get(draft.firstPost() + 1);
         // Someone outside, facing the fence, has the run's beginning on the left when the outside is on its right.
         boolean beginsLeft = line.outside == Side.RIGHT;
-        boolean hingesLeft = draft.design().hingeSide() == HingeSide.LEFT;
+        boolean hingesLeft = draft.design().activeLeaf().hingeSide() == HingeSide.LEFT;
         return new GateBay(
                 draft.placed().location(),
                 from,
@@ -266,7 +304,8 @@ final class RunDraft {
                 draft.placed().opening(),
                 draft.design(),
                 draft.boards(),
-                draft.boardBottom());
+                draft.boardBottom(),
+                draft.swing());
     }
 
     /** Rails meet on the middle of line posts and run past the fixed posts at both ends of the stretch. */
@@ -280,10 +319,10 @@ final class RunDraft {
             // The slope's own finding says so; there is no rail to cut for it.
             return List.of();
         }
-        List<RailMarks> from = RailHeights.of(style.rails(), draft.slope().bottomAbove(bay), slope.grade())
-                .rails();
-        List<RailMarks> to = RailHeights.of(style.rails(), draft.slope().bottomAbove(bay + 1), slope.grade())
-                .rails();
+        List<RailMarks> from =
+                RailHeights.of(style.rails(), slope.aboveStart(), slope.grade()).rails();
+        List<RailMarks> to =
+                RailHeights.of(style.rails(), slope.aboveEnd(), slope.grade()).rails();
         List<RailCut> rails = new ArrayList<>();
         for (int rail = 0; rail < from.size(); rail++) {
             rails.add(new RailCut(rail + 1, length, slope.endCut(), from.get(rail), to.get(rail)));

@@ -146,7 +146,9 @@ public final class Stretch {
             sheets.add(slope.worksheet(i).within(bayPlace + " to " + bay.to()));
             if (!bay.rails().isEmpty()) {
                 sheets.add(RailHeights.of(
-                                style.rails(), slope.bottomAbove(i), bay.slope().grade())
+                                style.rails(),
+                                bay.slope().aboveStart(),
+                                bay.slope().grade())
                         .worksheet()
                         .within(bayPlace));
             }

@@ -50,17 +50,23 @@ class ArchitectureTest {
             List.of(UNITS),
             List.of("org.fencecore.units.tape"),
             List.of("org.fencecore.geometry", "org.fencecore.worksheet"),
-            List.of(INTERNAL),
+            List.of(INTERNAL, "org.fencecore.wood"),
             List.of(
                     "org.fencecore.slope",
                     "org.fencecore.layout",
                     "org.fencecore.gate",
                     "org.fencecore.footing",
                     "org.fencecore.survey",
+                    "org.fencecore.rules",
+                    "org.fencecore.obstacles",
+                    "org.fencecore.terrain",
+                    "org.fencecore.wind",
+                    "org.fencecore.strength",
                     "org.fencecore.cutting"),
+            List.of("org.fencecore.boarding", "org.fencecore.gate.hang"),
             List.of("org.fencecore.site", "org.fencecore.style"),
             List.of("org.fencecore"),
-            List.of("org.fencecore.takeoff", "org.fencecore.drawing"),
+            List.of("org.fencecore.takeoff", "org.fencecore.drawing", "org.fencecore.stakeout"),
             List.of("org.fencecore.packet"));
 
     /** Numbers without a unit. Counts are int, and money is BigDecimal beside its currency. */
@@ -114,6 +120,21 @@ class ArchitectureTest {
             above.addAll(row);
         }
     }
+
+    /** Hanging a gate is part of the gate, which does not know its siblings. */
+    @ArchTest
+    static final ArchRule hangingKnowsTheGateAlone = noClasses()
+            .that()
+            .resideInAPackage("org.fencecore.gate.hang")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage(
+                    "org.fencecore.slope..",
+                    "org.fencecore.layout..",
+                    "org.fencecore.footing..",
+                    "org.fencecore.survey..",
+                    "org.fencecore.rules..",
+                    "org.fencecore.obstacles..");
 
     @ArchTest
     static final ArchRule packagesHaveNoCycles =

@@ -17,6 +17,8 @@ import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.survey.Course;
 import org.fencecore.survey.LotBoundary;
+import org.fencecore.terrain.Shot;
+import org.fencecore.terrain.ShotSurface;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Slope;
@@ -126,6 +128,20 @@ class FenceLinesTest {
         assertThat(first.endCorner().orElseThrow().interiorAngle().degrees()).isCloseTo(90, within(1e-9));
     }
 
+    /** A line of one side has two ends and no corner: its ground may fall 4 ft from one to the other. */
+    @Test
+    void takesHeightsAlongALineOfOneSide() {
+        FencePlan plan = FencePlanner.plan(
+                Site.on(rectangle(60, 60))
+                        .fenceAlong(line(10, 10, 50, 10), Side.RIGHT)
+                        .ground(1, Plans.shots(0, 100, 20, 98, 40, 96))
+                        .build(),
+                USUAL);
+        assertThat(blockers(plan)).isEmpty();
+        assertThat(plan.posts().get(0).ground()).isEqualTo(Length.ofFeet(100));
+        assertThat(plan.posts().get(5).ground()).isEqualTo(Length.ofFeet(96));
+    }
+
     @Test
     void closesALineThatEndsWhereItBegan() {
         FencePlan plan = FencePlanner.plan(
@@ -210,6 +226,11 @@ class FenceLinesTest {
         assertThat(plan.runs().get(0).name()).isEqualTo("side 1");
         assertThat(plan.runs().get(1).name()).isEqualTo("side 2, part 1");
         assertThat(plan.runs().get(10).name()).isEqualTo("side 2, part 10");
+        assertThat(plan.findings())
+                .filteredOn(finding -> finding.code().equals("curve-in-parts"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.message()).contains("10 straight parts"));
+        assertThat(plan.findings()).extracting(Finding::code).doesNotContain("bay-short");
         Point middle = at(25, 50);
         for (Run part : plan.runs().subList(1, 11)) {
             assertThat(part.posts()).hasSize(2).allMatch(post -> post.kind() == PostKind.CORNER);
@@ -224,6 +245,31 @@ class FenceLinesTest {
             List<Post> before = plan.runs().get(i - 1).posts();
             assertThat(plan.runs().get(i).posts().get(0)).isEqualTo(before.get(before.size() - 1));
         }
+    }
+
+    /** Four shots round the first 30 ft of a line of 40 ft: the last 10 ft have no ground. */
+    @Test
+    void saysWhereShotsLeaveALineWithoutGround() {
+        ShotSurface shots = ShotSurface.of(List.of(
+                new Shot(at(9, 5), Length.ZERO),
+                new Shot(at(9, 15), Length.ZERO),
+                new Shot(at(40, 5), Length.ofFeet(1)),
+                new Shot(at(40, 15), Length.ofFeet(1))));
+        FencePlan plan = FencePlanner.plan(
+                Site.on(rectangle(60, 60))
+                        .fenceAlong(line(10, 10, 50, 10), Side.RIGHT)
+                        .ground(shots)
+                        .build(),
+                USUAL);
+        assertThat(blockers(plan)).containsExactly("ground-not-covered at side 1, 30.00 ft to 40.00 ft");
+        FencePlan shorter = FencePlanner.plan(
+                Site.on(rectangle(60, 60))
+                        .fenceAlong(line(10, 10, 40, 10), Side.RIGHT)
+                        .ground(shots)
+                        .build(),
+                USUAL);
+        assertThat(shorter.isBuildable()).isTrue();
+        assertThat(shorter.posts().get(4).ground().feet()).isCloseTo(1, within(1e-6));
     }
 
     private static List<String> blockers(FencePlan plan) {

@@ -95,8 +95,8 @@ class FencePlanWorksheetsTest {
             }
             for (GateBay gate : run.gates()) {
                 String place = run + ", " + gate.name() + ": ";
-                take(results, place + "Gate leaf and frame", gate.design().diagonal());
-                List<GateBrace> braces = gate.design().braces();
+                take(results, place + "Gate leaf and frame", gate.leaf().diagonal());
+                List<GateBrace> braces = gate.leaf().braces();
                 assertThat(braces).hasSize(2);
                 take(
                         results,

@@ -111,8 +111,8 @@ class FencePlannerProperties {
             assertThat(fence.plus(gates)).isEqualTo(run.length());
             for (GateBay gate : run.gates()) {
                 assertThat(gate.opening().length()).isEqualTo(gate.location().clearOpening());
-                assertThat(gate.design()
-                                .leafWidth()
+                assertThat(gate.leaf()
+                                .width()
                                 .plus(USUAL.gate().hingeGap())
                                 .plus(USUAL.gate().latchGap()))
                         .isEqualTo(gate.opening().length());
@@ -130,7 +130,8 @@ class FencePlannerProperties {
             }
         }
         assertThat(plan.bays())
-                .allSatisfy(bay -> assertThat(bay.spacing()).isLessThanOrEqualTo(USUAL.maximumPostSpacing()));
+                .allSatisfy(bay -> assertThat(bay.spacing())
+                        .isLessThanOrEqualTo(USUAL.postSpacing().maximum()));
         Length reach = USUAL.holeDiameter().dividedBy(2);
         for (Segment side : plan.site().lot().outline().orElseThrow().sides()) {
             assertThat(plan.posts())
@@ -173,6 +174,13 @@ class FencePlannerProperties {
         plan.stretches().forEach(stretch -> stretch.boards().ifPresent(layout -> expected.addAll(layout.boards())));
         plan.gates().forEach(gate -> gate.boards().ifPresent(layout -> expected.addAll(layout.boards())));
         assertThat(plan.boards()).extracting(PlannedBoard::placement).containsExactlyElementsOf(expected);
+        List<PlannedBoard> boards = plan.boards();
+        int index = 0;
+        for (PlannedBoard board : boards) {
+            assertThat(board).isEqualTo(boards.get(index));
+            index++;
+        }
+        assertThat(boards.stream().toList()).isEqualTo(List.copyOf(boards));
         assertThat(plan.boardCount()).isEqualTo(expected.size());
     }
 
@@ -182,13 +190,10 @@ class FencePlannerProperties {
         Length nanometre = Length.ofNanometres(1);
         for (Run run : plan.runs()) {
             for (Stretch stretch : run.stretches()) {
-                Profile bottom = stretch.slope().bottomLine();
-                assertThat(run.ground()
-                                .between(
-                                        bottom.extent().start(), bottom.extent().end())
-                                .clearanceUnder(bottom)
-                                .min())
-                        .isGreaterThanOrEqualTo(USUAL.rack().minimumClearance().minus(nanometre));
+                assertThat(stretch.bays())
+                        .allSatisfy(bay -> assertThat(bay.slope().clearance().min())
+                                .isGreaterThanOrEqualTo(
+                                        USUAL.slope().minimumClearance().minus(nanometre)));
             }
         }
     }

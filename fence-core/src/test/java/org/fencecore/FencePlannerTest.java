@@ -133,8 +133,8 @@ class FencePlannerTest {
         assertThat(run.station(gate.from())).isEqualTo(in(110.75));
         assertThat(run.station(gate.to())).isEqualTo(in(161.75));
         assertThat(List.of(gate.from().kind(), gate.to().kind())).containsOnly(PostKind.GATE);
-        assertThat(gate.design().leafWidth()).isEqualTo(in(46.75));
-        assertThat(gate.design().frameHeight()).isEqualTo(in(64));
+        assertThat(gate.leaf().width()).isEqualTo(in(46.75));
+        assertThat(gate.leaf().frameHeight()).isEqualTo(in(64));
         assertThat(gate.boardBottom()).isEqualTo(in(2));
 
         assertThat(plan.stretches()).hasSize(2);

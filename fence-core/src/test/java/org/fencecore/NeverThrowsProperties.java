@@ -11,10 +11,18 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.Size;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.gate.HingeSide;
+import org.fencecore.geometry.Plane;
+import org.fencecore.geometry.Point;
+import org.fencecore.geometry.Polyline;
 import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.Side;
 import org.fencecore.layout.BoardPattern;
+import org.fencecore.layout.PostSpacingSpec;
 import org.fencecore.packet.BuildPacket;
 import org.fencecore.site.GateLocation;
 import org.fencecore.site.Site;
@@ -24,6 +32,7 @@ import org.fencecore.survey.Course;
 import org.fencecore.survey.LotBoundary;
 import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
+import org.fencecore.units.Slope;
 
 /**
  * A site or style that the builders take is planned, however wild: what does not work comes back as findings, never as an
@@ -51,15 +60,13 @@ class NeverThrowsProperties {
 
     /** The courses, and one that leads back to the beginning. */
     private static LotBoundary closed(List<Course> courses) {
-        var at = org.fencecore.geometry.Point.ORIGIN;
+        Point at = Point.ORIGIN;
         for (Course course : courses) {
             at = at.plus(course.bearing(), course.distance());
         }
         List<Course> all = new ArrayList<>(courses);
-        if (!at.equals(org.fencecore.geometry.Point.ORIGIN)) {
-            all.add(Course.of(
-                    at.bearingTo(org.fencecore.geometry.Point.ORIGIN),
-                    at.distanceTo(org.fencecore.geometry.Point.ORIGIN)));
+        if (!at.equals(Point.ORIGIN)) {
+            all.add(Course.of(at.bearingTo(Point.ORIGIN), at.distanceTo(Point.ORIGIN)));
         }
         return all.size() < 3 ? Plans.rectangle(40, 40) : LotBoundary.of(all);
     }
@@ -130,8 +137,10 @@ class NeverThrowsProperties {
                 .as((pattern, posts, spacing, hole, middleRail) -> FenceStyle.builder()
                         .pattern(pattern)
                         .postLumber(posts)
-                        .minimumPostSpacing(Length.ZERO)
-                        .maximumPostSpacing(Length.ofFeet(spacing))
+                        .postSpacing(PostSpacingSpec.builder()
+                                .minimum(Length.ZERO)
+                                .maximum(Length.ofFeet(spacing))
+                                .build())
                         .holeDiameter(
                                 Length.ofInches(Math.max(hole, posts.width().inches() * 1.5)))
                         .gate(GateSpec.builder().middleRail(middleRail).build())
@@ -149,10 +158,72 @@ class NeverThrowsProperties {
                     .isTrue();
         }
         if (plan.isBuildable()) {
-            assertThat(plan.runs()).hasSameSizeAs(site.fencedSides());
+            assertThat(plan.runs().stream().map(Run::side).distinct()).hasSameSizeAs(site.fencedSides());
             assertThat(plan.bays()).allSatisfy(bay -> assertThat(bay.rails()).isNotEmpty());
         }
         assertThat(plan.worksheets()).isNotEmpty();
         assertThat(BuildPacket.of(plan).files()).containsKey("build-sheet.txt");
+    }
+
+    @Property(tries = 200)
+    void whereverPostsWereSetTheFenceIsPlannedToThem(
+            @ForAll("sites") Site site,
+            @ForAll("styles") FenceStyle style,
+            @ForAll @Size(max = 12) List<@IntRange(min = -40, max = 40) Integer> inches) {
+        FencePlan plan = FencePlanner.plan(site, style);
+        List<SetPost> set = new ArrayList<>();
+        for (int i = 0; i < Math.min(inches.size(), plan.posts().size()); i++) {
+            Post post = plan.posts().get(i);
+            set.add(SetPost.of(
+                            post.number(),
+                            Point.of(
+                                    post.centre().east().plus(Length.ofInches(inches.get(i))),
+                                    post.centre().north().minus(Length.ofInches(inches.get(i) / 2))))
+                    .withExposed(Length.ofInches(50 + inches.get(i))));
+        }
+        FencePlan built = plan.withSetPosts(set);
+        assertThat(built.worksheets()).isNotEmpty();
+        assertThat(BuildPacket.of(built).files()).containsKey("build-sheet.txt");
+        for (GateBay gate : plan.gates()) {
+            boolean planned =
+                    built.gates().stream().anyMatch(there -> there.location().equals(gate.location()));
+            assertThat(planned || !built.isBuildable())
+                    .as("%s is in the plan, or a blocker says why not", gate)
+                    .isTrue();
+        }
+    }
+
+    @Property(tries = 200)
+    void anyLineOnAnyPlaneIsPlanned(
+            @ForAll @Size(min = 2, max = 8) List<@DoubleRange(min = -20, max = 120) Double> easts,
+            @ForAll @Size(min = 8, max = 8) List<@DoubleRange(min = -20, max = 120) Double> norths,
+            @ForAll @DoubleRange(min = -150, max = 150) double percent,
+            @ForAll boolean closed,
+            @ForAll Side outside,
+            @ForAll("styles") FenceStyle style) {
+        List<Point> points = new ArrayList<>();
+        for (int i = 0; i < easts.size(); i++) {
+            Point point = Point.of(Length.ofFeet(easts.get(i)), Length.ofFeet(norths.get(i)));
+            if (points.isEmpty() || !points.get(points.size() - 1).equals(point)) {
+                points.add(point);
+            }
+        }
+        if (closed && points.size() > 2 && !points.get(0).equals(points.get(points.size() - 1))) {
+            points.add(points.get(0));
+        }
+        if (points.size() < 2) {
+            points.add(Point.of(Length.ofFeet(500), Length.ZERO));
+        }
+        FencePlan plan = FencePlanner.plan(
+                Site.on(Plans.rectangle(100, 100))
+                        .fenceAlong(Polyline.of(points), outside)
+                        .ground(Plane.of(Point.ORIGIN, Length.ZERO, Slope.ofPercent(percent), Slope.LEVEL))
+                        .build(),
+                style);
+        assertThat(plan.worksheets()).isNotEmpty();
+        assertThat(BuildPacket.of(plan).files()).containsKey("build-sheet.txt");
+        if (plan.isBuildable()) {
+            assertThat(plan.runs()).hasSize(points.size() - 1);
+        }
     }
 }

@@ -2,6 +2,7 @@ package org.fencecore;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.offset;
 import static org.fencecore.Plans.gate;
 import static org.fencecore.Plans.levelSide;
 import static org.fencecore.Plans.rectangle;
@@ -105,8 +106,7 @@ class SetPostsTest {
         FencePlan built = planned.withSetPosts(List.of(latch));
         GateBay after = built.gates().get(0);
         assertThat(after.opening().length()).isEqualTo(in(48.5));
-        assertThat(after.design().leafWidth())
-                .isEqualTo(before.design().leafWidth().plus(in(0.5)));
+        assertThat(after.leaf().width()).isEqualTo(before.leaf().width().plus(in(0.5)));
         assertThat(message(built, "gate-remeasured")).contains("4' 0 1/2\"").contains("4' 0\"");
     }
 
@@ -135,6 +135,35 @@ class SetPostsTest {
         assertThat(built.posts())
                 .extracting(Post::number)
                 .isEqualTo(planned.posts().stream().map(Post::number).toList());
+    }
+
+    /** The last post stands 4 in inside: a post not yet set goes on the new string, 2 in inside halfway, and not beside it. */
+    @Test
+    void stringsPostsStillToBeSetAnew() {
+        FencePlan built = PLANNED.withSetPosts(List.of(set(8, 584.5, -4), set(3, 167, 0)));
+        assertThat(built.findings())
+                .filteredOn(finding -> finding.code().equals("post-out-of-line"))
+                .extracting(Finding::place)
+                .containsExactly("post 3");
+        Run run = built.runs().get(0);
+        for (Post post : built.posts()) {
+            double off = run.postLine().distanceTo(post.centre()).inches();
+            // Of the 4 in, 167 / 584 1/2 fall to the third post, which stands on the old line.
+            assertThat(off).isCloseTo(post.number() == 3 ? 1.143 : 0, offset(1e-3));
+        }
+        assertThat(RUN.postLine().offsetOf(built.posts().get(4).centre()).abs().inches())
+                .isCloseTo(4 * 334 / 584.5, offset(1e-3));
+    }
+
+    /** The line turns by 4 in over its length, which narrows no opening by what a tape can show. */
+    @Test
+    void doesNotRemeasureAGateWhosePostsAreStillToBeSet() {
+        FencePlan planned = FencePlanner.plan(
+                levelSide().gate(gate("garden gate", 1, 20, 48)).build(), USUAL);
+        Run run = planned.runs().get(0);
+        int last = run.posts().get(run.posts().size() - 1).number();
+        FencePlan built = planned.withSetPosts(List.of(SetPost.of(last, run.pointAt(run.length(), in(-4)))));
+        assertThat(built.findings()).extracting(Finding::code).doesNotContain("gate-remeasured", "post-out-of-line");
     }
 
     @Test

@@ -1,7 +1,9 @@
 package org.fencecore.benchmarks;
 
 import java.util.List;
+import org.fencecore.FencePlan;
 import org.fencecore.FencePlanner;
+import org.fencecore.PlannedBoard;
 import org.fencecore.Stretch;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.BoardPlacement;
@@ -21,11 +23,11 @@ public class BoardsBenchmark extends SteadyBenchmark {
     private static final double BOARD = 5.5;
     private static final long BOARD_NANOMETRES = 139_700_000;
 
-    private final List<BoardLayout> layouts =
-            FencePlanner.plan(FenceJob.ofFeet(FEET).site(), FenceJob.style()).stretches().stream()
-                    .map(Stretch::boards)
-                    .flatMap(boards -> boards.stream())
-                    .toList();
+    private final FencePlan plan = FencePlanner.plan(FenceJob.ofFeet(FEET).site(), FenceJob.style());
+    private final List<BoardLayout> layouts = plan.stretches().stream()
+            .map(Stretch::boards)
+            .flatMap(boards -> boards.stream())
+            .toList();
     private final PlainFence plain = PlainFence.plan(FenceJob.ofFeet(FEET));
     private final long[] boardedNanometres = layouts.stream()
             .mapToLong(layout -> layout.clearLength().nanometres())
@@ -44,6 +46,17 @@ public class BoardsBenchmark extends SteadyBenchmark {
             for (BoardPlacement board : layout.boards()) {
                 sum += board.left().nanometres() + board.right().nanometres();
             }
+        }
+        return sum;
+    }
+
+    /** All boards of the plan, fence and gates, through the plan's own list. */
+    @Benchmark
+    public long boardsOfThePlan() {
+        long sum = 0;
+        for (PlannedBoard board : plan.boards()) {
+            sum += board.placement().left().nanometres()
+                    + board.placement().right().nanometres();
         }
         return sum;
     }

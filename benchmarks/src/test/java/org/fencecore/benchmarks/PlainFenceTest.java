@@ -128,11 +128,11 @@ class PlainFenceTest {
         assertThat(gates).hasSize(plain.gates);
         for (int i = 0; i < plain.gates; i++) {
             GateBay gate = gates.get(i);
-            assertThat(gate.design().leafWidth().inches()).isCloseTo(plain.leafWidth[i], INCHES);
+            assertThat(gate.leaf().width().inches()).isCloseTo(plain.leafWidth[i], INCHES);
             assertThat(gate.boardBottom().inches()).isCloseTo(plain.leafBottom[i], INCHES);
             rowsAgree(gate.boards().orElseThrow(), plain.leafBoards[i], plain.leafGap[i]);
-            assertThat(gate.design().braces()).hasSize(1);
-            GateBrace brace = gate.design().braces().get(0);
+            assertThat(gate.leaf().braces()).hasSize(1);
+            GateBrace brace = gate.leaf().braces().get(0);
             assertThat(brace.length().inches()).isCloseTo(plain.braceLength[i], INCHES);
             assertThat(brace.rise().radians()).isCloseTo(plain.braceRise[i], GRADE);
         }
@@ -147,5 +147,28 @@ class PlainFenceTest {
         assertThat(programs.placementsByRow()).isEqualTo(programs.placements());
         // Halves of a nanometre may go either way, at two edges of each board.
         assertThat(Math.abs(programs.nanometres() - programs.placements())).isLessThan(2L * programs.count());
+    }
+
+    @Test
+    void goingThroughAllBoardsOfThePlanMeetsThoseOfTheGatesToo() {
+        BoardsBenchmark programs = new BoardsBenchmark();
+        FencePlan plan = FencePlanner.plan(FenceJob.ofFeet(5000).site(), FenceJob.style());
+        long gates = 0;
+        for (GateBay gate : plan.gates()) {
+            for (BoardPlacement board : gate.boards().orElseThrow().boards()) {
+                gates += board.left().nanometres() + board.right().nanometres();
+            }
+        }
+        assertThat(programs.boardsOfThePlan()).isEqualTo(programs.placements() + gates);
+    }
+
+    @Test
+    void aMillionBoardsAreAtTheVeryPlacesOfThePlainLoops() {
+        MillionBoardsBenchmark programs = new MillionBoardsBenchmark();
+        assertThat(programs.count()).isEqualTo(2_000_001);
+        assertThat(programs.oneRow()).isEqualTo(programs.plainOneRow());
+        assertThat(programs.twoRows()).isEqualTo(programs.plainTwoRows());
+        assertThat(programs.fitMillion().count()).isEqualTo(1_000_000);
+        assertThat(programs.fitTen().count()).isEqualTo(10);
     }
 }

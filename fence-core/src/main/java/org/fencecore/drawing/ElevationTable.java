@@ -44,7 +44,11 @@ final class ElevationTable {
                 "depth of hole", posts(post -> Notes.TAPE.format(post.footing().holeDepth()))));
         rungs.add(row("gap under boards", gaps()));
         rungs.add(row("rise to the right", rises()));
-        rungs.add(row(isOnBothFaces() ? "boards outside + inside" : "boards", boarded(ElevationTable::boards)));
+        List<Ladder.Cell> steps = steps();
+        if (!steps.isEmpty()) {
+            rungs.add(row("step to the right", steps));
+        }
+        rungs.add(row(boardsHeading(), boarded(ElevationTable::boards)));
         if (layouts().map(ElevationTable::space).anyMatch(space -> !space.equals(NONE))) {
             rungs.add(row("space between, about", boarded((layout, count) -> space(layout))));
         }
@@ -57,8 +61,11 @@ final class ElevationTable {
                 run.gates().stream().flatMap(gate -> gate.boards().stream()));
     }
 
-    private boolean isOnBothFaces() {
-        return layouts().anyMatch(layout -> layout.row(Face.INSIDE).count() > 0);
+    private String boardsHeading() {
+        if (layouts().anyMatch(layout -> layout.row(Face.COVER).count() > 0)) {
+            return "boards + over the gaps";
+        }
+        return layouts().anyMatch(layout -> layout.row(Face.INSIDE).count() > 0) ? "boards outside + inside" : "boards";
     }
 
     private static Ladder.Rung row(String heading, List<Ladder.Cell> cells) {
@@ -116,10 +123,29 @@ final class ElevationTable {
             Length rise = unrolled.turned()
                     ? bay.slope().rise().negated()
                     : bay.slope().rise();
-            String figure = Notes.TAPE.format(rise);
-            cells.add(cell(stations(bay), figure.startsWith("-") || figure.startsWith("0") ? figure : "+" + figure));
+            cells.add(cell(stations(bay), signed(rise)));
         }
         return cells;
+    }
+
+    /** The posts where the line of the board bottoms steps, up or down as one looks from left to right. */
+    private List<Ladder.Cell> steps() {
+        List<Ladder.Cell> cells = new ArrayList<>();
+        for (Stretch stretch : run.stretches()) {
+            for (int post = 1; post < stretch.bays().size(); post++) {
+                Length step = stretch.slope().step(post);
+                if (!step.isZero()) {
+                    Length at = stretch.bays().get(post).slope().start();
+                    cells.add(cell(Interval.of(at, at), signed(unrolled.turned() ? step.negated() : step)));
+                }
+            }
+        }
+        return cells;
+    }
+
+    private static String signed(Length rise) {
+        String figure = Notes.TAPE.format(rise);
+        return figure.startsWith("-") || figure.startsWith("0") ? figure : "+" + figure;
     }
 
     /** A figure for each stretch and leaf that has boards, from its layout and how many boards it takes. */
@@ -138,7 +164,7 @@ final class ElevationTable {
         return cells;
     }
 
-    /** Boards on the outside and, if there are any, on the inside, those left out at posts not counted. */
+    /** Boards of the first row and, if there are any, of the second, those left out at posts not counted. */
     private static String boards(BoardLayout layout, int count) {
         int outside = layout.row(Face.OUTSIDE).count();
         return count == outside ? Integer.toString(outside) : outside + " + " + (count - outside);

@@ -10,6 +10,7 @@ import org.fencecore.Stretch;
 import org.fencecore.footing.FootingDesign;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.ProfilePoint;
+import org.fencecore.layout.Face;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
@@ -188,8 +189,10 @@ public final class ElevationView {
             return;
         }
         drawing.key(Layer.OUTSIDE_BOARDS, "board, outside face");
-        if (plan.style().pattern().isShadowbox()) {
-            drawing.key(Layer.INSIDE_BOARDS, "board, inside face");
-        }
+        plan.style()
+                .pattern()
+                .secondFace()
+                .ifPresent(face -> drawing.key(
+                        Layer.of(face), face == Face.INSIDE ? "board, inside face" : "over the gaps, outside face"));
     }
 }

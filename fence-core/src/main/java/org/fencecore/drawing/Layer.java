@@ -1,6 +1,7 @@
 package org.fencecore.drawing;
 
 import java.util.Locale;
+import org.fencecore.layout.Face;
 
 /**
  * What a part of a drawing shows. Layers are painted in the order they have here, each over those before it, and all
@@ -17,6 +18,8 @@ public enum Layer {
     INSIDE_BOARDS,
     /** Boards on the outside face, and those of a stretch too long to draw them one by one. */
     OUTSIDE_BOARDS,
+    /** Boards or battens over the gaps of those on the outside face. */
+    COVER_BOARDS,
     /** Posts in elevation, seen through the boards. */
     POSTS,
     /** Rails in elevation, seen through the boards. */
@@ -27,6 +30,8 @@ public enum Layer {
     GATE_BRACE,
     /** The surface of the ground. */
     GROUND,
+    /** Buried lines, trees, walls and what else is in the way. */
+    OBSTACLES,
     /** The boundary of the lot. */
     BOUNDARY,
     /** The strings the posts are set to. */
@@ -39,6 +44,15 @@ public enum Layer {
     DIMENSIONS,
     /** Everything written. */
     LETTERING;
+
+    /** The layer of the boards of a row. */
+    static Layer of(Face face) {
+        return switch (face) {
+            case OUTSIDE -> OUTSIDE_BOARDS;
+            case INSIDE -> INSIDE_BOARDS;
+            case COVER -> COVER_BOARDS;
+        };
+    }
 
     /**
      * Returns its name as files write it.

@@ -3,18 +3,18 @@ package org.fencecore.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import org.fencecore.GateBay;
+import org.fencecore.gate.BraceKind;
 import org.fencecore.gate.FramePiece;
 import org.fencecore.gate.GateBrace;
-import org.fencecore.gate.GateDesign;
-import org.fencecore.gate.HingeSide;
+import org.fencecore.gate.GateLeaf;
+import org.fencecore.geometry.ProfilePoint;
 import org.fencecore.layout.BoardPlacement;
-import org.fencecore.layout.Face;
 import org.fencecore.units.Length;
 
 /** The boards, frame and braces of a gate leaf in elevation, closed. */
 final class LeafParts {
 
-    private final GateDesign design;
+    private final GateLeaf leaf;
     private final GateBay gate;
     private final Length left;
     private final Length frameBottom;
@@ -22,11 +22,8 @@ final class LeafParts {
     /** Takes the gate, how its run lies across the drawing, and how far boards stick out under the bottom rail. */
     LeafParts(GateBay gate, Unrolled unrolled, Length bottomRailAboveBottoms) {
         this.gate = gate;
-        this.design = gate.design();
-        Length leftGap = design.hingeSide() == HingeSide.LEFT
-                ? design.spec().hingeGap()
-                : design.spec().latchGap();
-        this.left = unrolled.across(gate.opening()).start().plus(leftGap);
+        this.leaf = gate.leaf();
+        this.left = unrolled.across(gate.opening()).start().plus(leaf.place().start());
         this.frameBottom = gate.boardBottom().plus(bottomRailAboveBottoms);
     }
 
@@ -35,7 +32,7 @@ final class LeafParts {
         gate.boards().ifPresent(layout -> {
             for (BoardPlacement board : layout.boards()) {
                 shapes.add(Outline.rectangle(
-                        board.face() == Face.OUTSIDE ? Layer.OUTSIDE_BOARDS : Layer.INSIDE_BOARDS,
+                        Layer.of(board.face()),
                         left.plus(board.left()),
                         gate.boardBottom(),
                         left.plus(board.right()),
@@ -47,18 +44,27 @@ final class LeafParts {
 
     List<Shape> frame() {
         List<Shape> shapes = new ArrayList<>();
-        for (FramePiece piece : design.pieces()) {
-            shapes.add(Outline.rectangle(
-                    Layer.GATE_FRAME,
-                    left.plus(piece.across().start()),
-                    frameBottom.plus(piece.up().start()),
-                    left.plus(piece.across().end()),
-                    frameBottom.plus(piece.up().end())));
+        for (FramePiece piece : leaf.pieces()) {
+            shapes.add(onLeaf(Layer.GATE_FRAME, piece.outline()));
         }
-        for (GateBrace brace : design.braces()) {
-            BraceOutline outline = BraceOutline.of(brace, design.hingeSide()).movedBy(left, frameBottom);
-            shapes.add(new Outline(Layer.GATE_BRACE, outline.corners()));
+        for (GateBrace brace : leaf.braces()) {
+            if (brace.kind() == BraceKind.CABLE) {
+                List<Spot> ends = spots(brace.outline());
+                shapes.add(new Line(Layer.GATE_BRACE, ends));
+            } else {
+                shapes.add(onLeaf(Layer.GATE_BRACE, brace.outline()));
+            }
         }
         return shapes;
+    }
+
+    private Outline onLeaf(Layer layer, List<ProfilePoint> corners) {
+        return new Outline(layer, spots(corners));
+    }
+
+    private List<Spot> spots(List<ProfilePoint> corners) {
+        return corners.stream()
+                .map(corner -> Spot.of(left.plus(corner.station()), frameBottom.plus(corner.elevation())))
+                .toList();
     }
 }

@@ -24,9 +24,8 @@ import org.fencecore.units.Length;
  * The plan of a fence, north up: the boundary with the number, bearing and distance of each side, the strings with their
  * lengths, every post by kind and number, and the gates with the way they swing.
  *
- * <p>Posts are marked with symbols that are not to scale; everything else is. A gate is drawn swinging into the lot, on
- * the hinge side it was designed for; that it opens inward is assumed (common practice, no source), as the plan of a
- * fence does not say. A lot that could not be laid out gives a sheet with notes alone.
+ * <p>Posts are marked with symbols that are not to scale; everything else is. A gate is drawn the way it swings, on
+ * the hinge side it was designed for: into the lot unless its place says otherwise. A lot that could not be laid out gives a sheet with notes alone.
  *
  * <pre>{@code
  * Drawing drawing = PlanView.of(plan);
@@ -79,6 +78,7 @@ public final class PlanView {
         Notes.blockers(plan.findings()).ifPresent(drawing::caution);
         Optional<Polygon> outline = plan.site().lot().outline();
         outline.ifPresent(this::boundary);
+        outline.ifPresent(lot -> ObstacleParts.of(lot, plan.site().obstacles()).forEach(drawing::add));
         plan.runs().forEach(this::run);
         posts();
         // Where there is room for one label only, the number of a post stays, then its gate's name.
@@ -87,11 +87,19 @@ public final class PlanView {
         plan.runs().forEach(this::stringLength);
         if (!plan.runs().isEmpty()) {
             drawing.key(Layer.STRINGS, "string, outside face of posts");
-            drawing.note("Strings run " + Notes.figure(plan.site().setback()) + " inside the boundary.");
+            drawing.note(
+                    plan.site().line().isPresent()
+                            ? "Strings run along the line that was given, not along the boundary."
+                            : "Strings run " + Notes.figure(plan.site().setback()) + " inside the boundary.");
+        }
+        if (!plan.site().obstacles().list().isEmpty()) {
+            drawing.key(Layer.OBSTACLES, "underground and in the way, as told");
         }
         if (!plan.gates().isEmpty()) {
             drawing.key(Layer.SWING, "gate leaf, open, and swing");
-            drawing.note("Gates are drawn swinging into the lot.");
+            boolean anyOut =
+                    plan.gates().stream().anyMatch(gate -> gate.location().opensOutward());
+            drawing.note(anyOut ? "Gates are drawn the way they swing." : "Gates are drawn swinging into the lot.");
         }
         drawing.note("Before digging, have the boundary staked by a licensed surveyor and buried lines marked.");
         return drawing.build();
@@ -99,8 +107,13 @@ public final class PlanView {
 
     private String counts() {
         int gates = plan.gates().size();
-        return Notes.count(plan.runs().size(), "side") + " fenced, "
-                + Notes.count(plan.posts().size(), "post") + ", " + Notes.count(gates, "gate") + ".";
+        return Notes.count(
+                        (int) plan.runs().stream()
+                                .mapToInt(Run::side)
+                                .distinct()
+                                .count(),
+                        "side") + " fenced, " + Notes.count(plan.posts().size(), "post") + ", "
+                + Notes.count(gates, "gate") + ".";
     }
 
     private void boundary(Polygon outline) {
@@ -139,18 +152,20 @@ public final class PlanView {
 
     private void swing(Run run, GateBay gate) {
         boolean startsLeft = run.outside() == Side.RIGHT;
-        boolean hingesAtStart = startsLeft == (gate.design().hingeSide() == HingeSide.LEFT);
-        Length hingeGap = gate.design().spec().hingeGap();
-        Length leaf = gate.design().leafWidth();
+        boolean hingesAtStart = startsLeft == (gate.leaf().hingeSide() == HingeSide.LEFT);
+        Length hingeGap = gate.leaf().spec().besideHinges();
+        Length leaf = gate.leaf().width();
         Length hinge = hingesAtStart
                 ? gate.opening().start().plus(hingeGap)
                 : gate.opening().end().minus(hingeGap);
         Length latch = hingesAtStart ? hinge.plus(leaf) : hinge.minus(leaf);
-        Length inside = run.outside() == Side.RIGHT ? leaf.negated() : leaf;
+        boolean outward = gate.location().opensOutward();
+        boolean toTheRight = (run.outside() == Side.RIGHT) == outward;
+        Length opened = toTheRight ? leaf : leaf.negated();
         Spot hinges = Spot.of(run.postLine().pointAt(hinge));
         Spot closed = Spot.of(run.postLine().pointAt(latch));
-        Spot open = Spot.of(run.postLine().pointAt(hinge, inside));
-        boolean anticlockwise = hingesAtStart == startsLeft;
+        Spot open = Spot.of(run.postLine().pointAt(hinge, opened));
+        boolean anticlockwise = (hingesAtStart == startsLeft) != outward;
         drawing.add(Line.of(Layer.SWING, hinges, open));
         drawing.add(new SwingArc(Layer.SWING, hinges, closed, anticlockwise ? Angle.RIGHT : Angle.RIGHT.negated()));
     }
@@ -190,7 +205,7 @@ public final class PlanView {
 
     private void gateNames(Run run) {
         for (GateBay gate : run.gates()) {
-            Length leaf = gate.design().leafWidth();
+            Length leaf = gate.leaf().width();
             Length inside = run.outside() == Side.RIGHT ? leaf.negated() : leaf;
             Spot beyondSwing = Spot.of(run.postLine().pointAt(gate.opening().middle(), inside));
             String name = gate.name() + ", " + Notes.TAPE.format(gate.opening().length()) + " clear";

@@ -11,7 +11,6 @@ import org.fencecore.Stretch;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
 import org.fencecore.layout.BoardPlacement;
-import org.fencecore.layout.Face;
 import org.fencecore.slope.FittedBay;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
@@ -22,14 +21,12 @@ final class StretchParts {
     private final Stretch stretch;
     private final Unrolled unrolled;
     private final Profile ground;
-    private final Profile bottomLine;
     private final Length boardLength;
 
     StretchParts(Stretch stretch, Unrolled unrolled, Profile ground, Length boardLength) {
         this.stretch = stretch;
         this.unrolled = unrolled;
         this.ground = ground;
-        this.bottomLine = stretch.slope().bottomLine();
         this.boardLength = boardLength;
     }
 
@@ -87,9 +84,11 @@ final class StretchParts {
     /** A board or a strip of it; its bottom is that of the whole board. */
     private Outline board(BoardPlacement board, Length left, Length right) {
         Length start = stretch.boarded().start();
-        Length bottom = bottomAt(
-                Interval.of(board.left(), board.right()).shiftedBy(start).middle());
-        Layer layer = board.face() == Face.OUTSIDE ? Layer.OUTSIDE_BOARDS : Layer.INSIDE_BOARDS;
+        Length bottom = stretch.slope()
+                .bottomAt(Interval.of(board.left(), board.right())
+                        .shiftedBy(start)
+                        .middle());
+        Layer layer = Layer.of(board.face());
         return unrolled.upright(layer, Interval.of(left, right).shiftedBy(start), bottom, bottom.plus(boardLength));
     }
 
@@ -99,22 +98,12 @@ final class StretchParts {
         for (Bay bay : stretch.bays()) {
             Interval stations = Interval.of(bay.slope().start(), bay.slope().end());
             shapes.add(unrolled.leaning(
-                    Layer.OUTSIDE_BOARDS, stations, bottomAt(stations.start()), bottomAt(stations.end()), boardLength));
+                    Layer.OUTSIDE_BOARDS,
+                    stations,
+                    bay.slope().bottomAtStart(),
+                    bay.slope().bottomAtEnd(),
+                    boardLength));
         }
         return shapes;
-    }
-
-    /** The height of the board bottoms, past the first and last post on the grade of the bay there. */
-    private Length bottomAt(Length station) {
-        Interval posts = bottomLine.extent();
-        if (station.compareTo(posts.start()) < 0) {
-            FittedBay first = stretch.bays().get(0).slope();
-            return bottomLine.elevationAt(posts.start()).plus(first.grade().riseOver(station.minus(posts.start())));
-        }
-        if (station.compareTo(posts.end()) > 0) {
-            FittedBay last = stretch.bays().get(stretch.bays().size() - 1).slope();
-            return bottomLine.elevationAt(posts.end()).plus(last.grade().riseOver(station.minus(posts.end())));
-        }
-        return bottomLine.elevationAt(station);
     }
 }

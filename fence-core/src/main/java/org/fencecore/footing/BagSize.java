@@ -55,6 +55,12 @@ public record BagSize(Mass weight, Volume yield) {
         return new BagSize(Mass.ofPounds(pounds), Volume.ofCubicFeet(cubicFeet));
     }
 
+    /** Returns how many bags make that much concrete, rounded up. */
+    int holding(Volume concrete) {
+        // A billionth of a bag is the rounding of doubles, not concrete.
+        return Math.toIntExact((long) Math.ceil(concrete.ratioTo(yield).value() - 1e-9));
+    }
+
     @Override
     public String toString() {
         return Written.bag(weight) + " bag of " + Written.volume(yield);

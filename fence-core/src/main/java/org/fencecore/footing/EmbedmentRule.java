@@ -9,7 +9,9 @@ public enum EmbedmentRule {
     /** No post is set shallower than this, whatever else is known. */
     MINIMUM("the least embedment"),
     /** A third of the post in the ground, two thirds above. */
-    THIRD_OF_POST("a third of the post in the ground");
+    THIRD_OF_POST("a third of the post in the ground"),
+    /** What the standard for setting chain-link fence posts has for a fence of that height. */
+    FENCE_STANDARD("the standard for chain-link posts");
 
     private final String words;
 

@@ -3,8 +3,8 @@ package org.fencecore.footing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import org.fencecore.units.Area;
 import org.fencecore.units.Length;
+import org.fencecore.units.Mass;
 import org.fencecore.units.Volume;
 import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
@@ -21,10 +21,12 @@ import org.jspecify.annotations.Nullable;
  *   <li>lateral soil bearing, for a post free at grade: {@code d = 0.5 A (1 + sqrt(1 + 4.36 h / A))} with
  *       {@code A = 2.34 P / (S1 b)}, where P is the force and h its height above grade, b the width that bears on the
  *       soil, here the diameter of the hole, and S1 the soil's lateral bearing at a third of d. Found to 0.1 mm, never
- *       short;
- *   <li>frost: the bottom of the concrete at the frost line or below it;
+ *       short; with a gate's moment Mg as if the force stood higher. A post held at grade by a slab needs {@code (4.25 M /
+ *       (S3 b))^0.5}, with the moment M at grade and S3 the bearing at d;
+ *   <li>frost: the bottom of the concrete at the frost line, or as far below it as asked for;
  *   <li>the least embedment of any post;
- *   <li>a third of the post in the ground: half of what stands out of it.
+ *   <li>a third of the post in the ground: half of what stands out of it;
+ *   <li>if asked for, what the standard for chain-link posts has: 24 in and 3 in more for each foot over 4 ft.
  * </ul>
  *
  * <p>The post stands on the gravel base, and the concrete reaches down as far as the post. The gravel drains the foot of
@@ -32,10 +34,10 @@ import org.jspecify.annotations.Nullable;
  * below grade the ground above it is not counted either: grade is taken at the top of the concrete, and the force
  * higher above it by as much. Concrete above grade bears on nothing.
  *
- * <p>Left out: the strength of the post itself, uplift, posts held at grade by a slab, groups of posts, sloping ground
- * and water in it. Local code and licensed practice decide.
+ * <p>Freezing ground that grips the concrete may lift a post however deep it is; a finding has the force. Left out: the
+ * strength of the post itself, groups of posts, sloping ground and water in it. Local code and licensed practice decide.
  *
- * <p>Sources: IBC 2018, section 1807.3.2.1, equation 18-1, and section 1806.3.4; IBC 2012, table 1806.2; IRC, section
+ * <p>Sources: IBC 2018, sections 1807.3.2.1 and 1807.3.2.2, equations 18-1 to 18-3, and section 1806.3.4; ASTM F567-07; IBC 2012, table 1806.2; IRC, section
  * R403.1.4.1; the rules without a document are common practice, no source.
  *
  * <p>Example: 15 psf of wind on a 6 ft fence with posts every 8 ft, in sand with 24 in of frost.
@@ -58,6 +60,8 @@ import org.jspecify.annotations.Nullable;
  * }</pre>
  */
 public final class FootingDesign {
+
+    private static final double CONCRETE_PCF = 145;
 
     private final LateralLoad load;
     private final FootingSpec spec;
@@ -85,13 +89,17 @@ public final class FootingDesign {
     }
 
     private static List<EmbedmentCriterion> criteriaOf(LateralLoad load, FootingSpec spec) {
-        List<EmbedmentCriterion> criteria = new ArrayList<>(4);
+        List<EmbedmentCriterion> criteria = new ArrayList<>(5);
         if (!load.isNone()) {
             criteria.add(new EmbedmentCriterion(
-                    EmbedmentRule.LATERAL_BEARING, bearingDepth(load, spec), Sources.POLE_EQUATION));
+                    EmbedmentRule.LATERAL_BEARING,
+                    bearingDepth(load, spec),
+                    spec.heldAtGrade() ? Sources.HELD_POLE : Sources.POLE_EQUATION));
         }
-        spec.frostDepth()
-                .ifPresent(depth -> criteria.add(new EmbedmentCriterion(EmbedmentRule.FROST, depth, Sources.FROST)));
+        if (spec.frostDepth().isPresent()) {
+            criteria.add(new EmbedmentCriterion(
+                    EmbedmentRule.FROST, spec.frostDepth().get().plus(spec.belowFrostLine()), Sources.FROST));
+        }
         criteria.add(new EmbedmentCriterion(
                 EmbedmentRule.MINIMUM,
                 spec.minimumEmbedment(),
@@ -100,17 +108,28 @@ public final class FootingDesign {
             criteria.add(new EmbedmentCriterion(
                     EmbedmentRule.THIRD_OF_POST, spec.exposedHeight().dividedBy(2), Citation.COMMON_PRACTICE));
         }
+        if (spec.fenceStandardMinimum()) {
+            criteria.add(new EmbedmentCriterion(
+                    EmbedmentRule.FENCE_STANDARD, standardDepth(spec.exposedHeight()), Sources.FENCE_STANDARD));
+        }
         return List.copyOf(criteria);
+    }
+
+    /** 24 in, and 3 in for each foot over 4 ft. */
+    private static Length standardDepth(Length exposed) {
+        Length over = Length.max(Length.ZERO, exposed.minus(Length.ofFeet(4)));
+        return Length.ofInches(24).plus(over.dividedBy(4));
     }
 
     private static Length bearingDepth(LateralLoad load, FootingSpec spec) {
         Length notCounted = spec.groundNotCounted();
-        double bearing = spec.soil().lateralBearing().newtonsPerCubicMetre() * (spec.doubledBearing() ? 2 : 1);
-        double depth = LateralBearing.fittingDepth(
-                load.force().newtons(),
-                load.height().plus(notCounted).metres(),
-                bearing,
-                spec.holeDiameter().metres());
+        double moment = load.force().newtons() * load.height().plus(notCounted).metres()
+                + load.gate().newtonMetres();
+        double bearing = spec.bearing().newtonsPerCubicMetre();
+        double width = spec.hole().bearingWidth().metres();
+        double depth = spec.heldAtGrade()
+                ? LateralBearing.held(moment, bearing, width)
+                : LateralBearing.free(load.force().newtons(), moment, bearing, width);
         return Length.ofMetres(depth).plus(notCounted);
     }
 
@@ -172,16 +191,16 @@ public final class FootingDesign {
     /**
      * Returns how deep to dig.
      *
-     * @return the embedment and the gravel base
+     * @return the embedment and the base
      */
     public Length holeDepth() {
-        return embedment.plus(spec.gravelBase());
+        return embedment.plus(spec.base());
     }
 
     /**
      * Returns how wide to dig.
      *
-     * @return the diameter of the round hole
+     * @return the diameter of the hole at grade, or the side of a square one
      */
     public Length holeDiameter() {
         return spec.holeDiameter();
@@ -197,22 +216,43 @@ public final class FootingDesign {
     }
 
     /**
-     * Returns the concrete around the post, from the gravel to its top, as if the hole were dug true; nothing for waste.
+     * Returns the concrete around the post from its base to its top, with a base of dry mix, as if the hole were dug
+     * true; nothing for waste. A crown is a cone from the edge of the hole to a round post of the same area.
      *
      * @return the volume of the hole less that of the post
      */
     public Volume concrete() {
         double post = spec.postWidth().times(spec.postWidth()).squareMetres();
-        return Area.ofSquareMetres(holeArea().squareMetres() - post).times(concreteHeight());
+        double around = spec.hole().volume(spec.base(), holeDepth().plus(spec.concreteTop()), holeDepth())
+                - post * concreteHeight().metres();
+        return Volume.ofCubicMetres(around + crown(post) + (spec.isDryMixBase() ? baseVolume() : 0));
+    }
+
+    private double crown(double post) {
+        double hole = spec.hole().areaAtTop();
+        return spec.crown().metres() * ((hole + Math.sqrt(hole * post) + post) / 3 - post);
+    }
+
+    /**
+     * Returns what the concrete weighs, at 145 lb per cubic foot (plain concrete, from memory).
+     *
+     * @return the mass of {@link #concrete}
+     */
+    public Mass concreteWeight() {
+        return Mass.ofPounds(CONCRETE_PCF * concrete().cubicFeet());
     }
 
     /**
      * Returns the gravel under the post, as if the hole were dug true; nothing for waste.
      *
-     * @return the volume
+     * @return the volume, zero if the base is dry mix
      */
     public Volume gravel() {
-        return holeArea().times(spec.gravelBase());
+        return spec.isDryMixBase() ? Volume.ZERO : Volume.ofCubicMetres(baseVolume());
+    }
+
+    private double baseVolume() {
+        return spec.hole().volume(Length.ZERO, spec.base(), holeDepth());
     }
 
     /**
@@ -223,13 +263,14 @@ public final class FootingDesign {
      * @return whole bags, rounded up
      */
     public int bags(BagSize size) {
-        double bags = concrete().ratioTo(size.yield()).value();
-        // A billionth of a bag is the rounding of doubles, not concrete.
-        return (int) Math.ceil(bags - 1e-9);
+        return size.holding(concrete());
     }
 
     /**
-     * Returns what a builder should know about this footing, worst first.
+     * Returns what a builder should know about this footing, worst first: {@code bearing-over-12-ft},
+     * {@code wind-not-checked}, {@code frost-not-checked}, {@code doubled-bearing}, {@code narrow-hole},
+     * {@code hole-wider-at-top}, {@code frost-grip}, {@code held-at-grade}, {@code lateral-bearing-governs},
+     * {@code presumptive-soil}, {@code post-strength-not-checked} and {@code local-code}.
      *
      * @return the findings, at least the one that defers to local code and licensed practice
      */
@@ -257,10 +298,6 @@ public final class FootingDesign {
 
     Length concreteHeight() {
         return embedment.plus(spec.concreteTop());
-    }
-
-    private Area holeArea() {
-        return spec.holeDiameter().times(spec.holeDiameter()).times(Math.PI / 4);
     }
 
     @Override

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.fencecore.units.Length;
 import org.fencecore.units.Rounding;
+import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Written;
 
@@ -23,9 +24,10 @@ final class FootingFindings {
 
     static List<Finding> of(FootingDesign design) {
         List<Finding> findings = new ArrayList<>();
-        if (design.load().isNone()) {
+        if (!design.load().knowsPush()) {
             findings.add(windNotChecked(design));
-        } else {
+        }
+        if (!design.load().isNone()) {
             ofBearing(design, findings);
         }
         if (design.spec().frostDepth().isEmpty()) {
@@ -40,6 +42,8 @@ final class FootingFindings {
                     .withSource(Sources.FROST));
         }
         narrowHole(design.spec()).ifPresent(findings::add);
+        widerAtTop(design.spec()).ifPresent(findings::add);
+        frostGrip(design).ifPresent(findings::add);
         findings.add(Finding.note(
                         "local-code",
                         PLACE,
@@ -85,6 +89,16 @@ final class FootingFindings {
                     .withRemedy("ask the building official or an engineer whether a fence post is one")
                     .withSource(Sources.DOUBLED_BEARING));
         }
+        if (spec.heldAtGrade()) {
+            findings.add(Finding.warning(
+                            "held-at-grade",
+                            PLACE,
+                            "the post was taken as held at grade by a slab or paving, which must stay and be strong"
+                                    + " enough for "
+                                    + Written.force(design.load().force()) + " and more")
+                    .withRemedy("set the post deeper, as one free at grade, if the paving may go")
+                    .withSource(Sources.HELD_POLE));
+        }
         if (design.governing().rule() == EmbedmentRule.LATERAL_BEARING) {
             findings.add(bearingGoverns(design, bearing));
         }
@@ -120,18 +134,57 @@ final class FootingFindings {
     }
 
     private static Optional<Finding> narrowHole(FootingSpec spec) {
-        Length wanted = spec.postDiagonal().plus(ROOM_FOR_CONCRETE);
-        if (spec.holeDiameter().compareTo(wanted) >= 0) {
+        HoleShape hole = spec.hole();
+        Length post = hole.isSquare() ? spec.postWidth() : spec.postDiagonal();
+        Length wanted = post.plus(ROOM_FOR_CONCRETE);
+        Length narrowest = Length.min(hole.width(), hole.bottomWidth());
+        if (narrowest.compareTo(wanted) >= 0) {
             return Optional.empty();
         }
         return Optional.of(Finding.warning(
                         "narrow-hole",
                         PLACE,
-                        "the hole is " + Written.tape(spec.holeDiameter(), Rounding.DOWN)
-                                + " wide, less than 4 in more than the post's"
-                                + " diagonal of " + Written.tape(spec.postDiagonal(), Rounding.UP)
-                                + ", so concrete may not fill in around it")
+                        "the hole is " + Written.tape(narrowest, Rounding.DOWN)
+                                + " wide, less than 4 in more than the post's "
+                                + (hole.isSquare() ? "width" : "diagonal") + " of "
+                                + Written.tape(post, Rounding.UP) + ", so concrete may not fill in around it")
                 .withRemedy("dig it " + Written.tape(wanted, Rounding.UP) + " wide or more")
                 .withSource(Sources.BACKFILL));
+    }
+
+    private static Optional<Finding> widerAtTop(FootingSpec spec) {
+        if (!spec.hole().isWiderAtTop()) {
+            return Optional.empty();
+        }
+        return Optional.of(Finding.warning(
+                        "hole-wider-at-top",
+                        PLACE,
+                        "the hole is " + spec.hole() + ": wider at the top than at the bottom, which gives freezing"
+                                + " ground a hold to lift it by")
+                .withRemedy("dig it straight down or wider at the bottom")
+                .withSource(Citation.COMMON_PRACTICE));
+    }
+
+    private static Optional<Finding> frostGrip(FootingDesign design) {
+        FootingSpec spec = design.spec();
+        if (spec.frostDepth().isEmpty() || spec.frostGrip().isEmpty()) {
+            return Optional.empty();
+        }
+        Length frost = spec.frostDepth().get();
+        FrostGrip grip = FrostGrip.on(design, frost, spec.frostGrip().get());
+        if (!grip.lifts()) {
+            return Optional.empty();
+        }
+        return Optional.of(Finding.note(
+                        "frost-grip",
+                        PLACE,
+                        "wet ground frozen " + Written.tape(frost) + " deep may grip the concrete's side with up to "
+                                + Written.force(grip.lift()) + ", taken as "
+                                + Written.pressure(spec.frostGrip().get())
+                                + " all around; its weight and the friction below the frost hold "
+                                + Written.force(grip.hold()))
+                .withRemedy("drain the ground, dig the hole wider at the bottom, or line its upper part so that ice"
+                        + " slides along it")
+                .withSource(Sources.FROST_GRIP));
     }
 }

@@ -1,6 +1,7 @@
 package org.fencecore.footing;
 
 import org.fencecore.units.Length;
+import org.fencecore.units.Moment;
 import org.fencecore.units.Pressure;
 import org.fencecore.units.Rounding;
 import org.fencecore.units.UnitWeight;
@@ -26,7 +27,20 @@ final class FootingSheets {
                 case LATERAL_BEARING -> {
                     // Its lines are above.
                 }
-                case FROST, MINIMUM -> sheet.line(name, "", "", criterion.depth(), shown, criterion.source());
+                case FROST ->
+                    sheet.line(
+                            name,
+                            spec.belowFrostLine().isZero() ? "" : "frost depth + how far below it",
+                            spec.belowFrostLine().isZero()
+                                    ? ""
+                                    : Written.inches(criterion.depth().minus(spec.belowFrostLine())) + " + "
+                                            + Written.inches(spec.belowFrostLine()),
+                            criterion.depth(),
+                            shown,
+                            criterion.source());
+                case MINIMUM -> sheet.line(name, "", "", criterion.depth(), shown, criterion.source());
+                case FENCE_STANDARD ->
+                    sheet.line(name, "24 in + 3 in x feet over 4", "", criterion.depth(), shown, criterion.source());
                 case THIRD_OF_POST ->
                     sheet.line(
                             name,
@@ -48,38 +62,45 @@ final class FootingSheets {
                 .build();
     }
 
-    /** Writes out equation 18-1 at the depth that fits it. */
+    /** Writes out equation 18-1, or 18-2, at the depth that fits it. */
     private static void bearing(FootingDesign design, Worksheet.Builder sheet) {
         FootingSpec spec = design.spec();
         LateralLoad load = design.load();
         Length notCounted = spec.groundNotCounted();
         Length depth = design.criteria().get(0).depth();
         Length fitting = depth.minus(notCounted);
-        Length height = load.height().plus(notCounted);
         load.explain(sheet);
-        if (!notCounted.isZero()) {
-            sheet.given("ground above the concrete, not counted", notCounted, Written.tape(notCounted));
-            sheet.line(
-                    "height h of P above the top of the concrete",
-                    "",
-                    Written.feet(load.height()) + " + " + Written.feet(notCounted),
-                    height,
-                    Written.feet(height),
-                    Citation.COMMON_PRACTICE);
-        }
-        Length width = spec.holeDiameter();
+        Length height = height(spec, load, sheet);
+        Length width = spec.hole().bearingWidth();
         sheet.line(
                 "width b bearing on the soil",
-                "hole diameter",
-                Written.inches(width),
+                spec.hole().isSquare() ? "diagonal of the hole" : "hole diameter",
+                spec.hole().isSquare() ? "1.4142 x " + Written.inches(spec.holeDiameter()) : Written.inches(width),
                 width,
                 Written.feet(width),
                 Sources.POLE);
         sheet.given(
-                "gravel base, below the post and not counted as embedment",
-                spec.gravelBase(),
-                Written.tape(spec.gravelBase()));
+                fill(spec) + ", below the post and not counted as embedment", spec.base(), Written.tape(spec.base()));
         UnitWeight bearing = soil(spec, sheet);
+        String added = notCounted.isZero() ? "" : " + ground not counted";
+        String addedFeet = notCounted.isZero() ? "" : " + " + Written.feet(notCounted);
+        String name = "depth for " + EmbedmentRule.LATERAL_BEARING;
+        String shown = Written.feet(depth) + " = " + Written.tape(depth, Rounding.UP);
+        if (spec.heldAtGrade() || !load.knowsPush()) {
+            Moment moment = load.force().times(height).plus(load.knowsPush() ? Moment.ZERO : load.gate());
+            // 1.09 x 7.02, what equation 18-1 comes to without a force.
+            String factor = spec.heldAtGrade() ? "4.25" : "7.6518";
+            sheet.line("moment M", "", "", moment, Written.moment(moment), Citation.GEOMETRY);
+            sheet.line(
+                    name,
+                    "cube root of " + factor + " M / (S b)" + added,
+                    "cube root of " + factor + " x " + Written.moment(moment) + " / (" + Written.bearing(bearing)
+                            + " x " + Written.feet(width) + ")" + addedFeet,
+                    depth,
+                    shown,
+                    spec.heldAtGrade() ? Sources.HELD_POLE : Sources.POLE_EQUATION);
+            return;
+        }
         Pressure atThird = bearing.times(fitting).dividedBy(3);
         Length a = Length.ofMetres(LateralBearing.a(load.force().newtons(), atThird.pascals(), width.metres()));
         sheet.line(
@@ -106,13 +127,42 @@ final class FootingSheets {
                 Sources.POLE);
         String shownA = Written.feet(a);
         sheet.line(
-                "depth for " + EmbedmentRule.LATERAL_BEARING,
-                "0.5 A (1 + sqrt(1 + 4.36 h / A))" + (notCounted.isZero() ? "" : " + ground not counted"),
+                name,
+                "0.5 A (1 + sqrt(1 + 4.36 h / A))" + added,
                 "0.5 x " + shownA + " x (1 + sqrt(1 + 4.36 x " + Written.feet(height) + " / " + shownA + "))"
-                        + (notCounted.isZero() ? "" : " + " + Written.feet(notCounted)),
+                        + addedFeet,
                 depth,
-                Written.feet(depth) + " = " + Written.tape(depth, Rounding.UP),
+                shown,
                 Sources.POLE_EQUATION);
+    }
+
+    /** Writes out how far above the ground that counts the force would stand to have the moment of the gate as well. */
+    private static Length height(FootingSpec spec, LateralLoad load, Worksheet.Builder sheet) {
+        Length notCounted = spec.groundNotCounted();
+        Length height = load.height().plus(notCounted);
+        if (!notCounted.isZero()) {
+            sheet.given("ground above the concrete, not counted", notCounted, Written.tape(notCounted));
+            sheet.line(
+                    "height h of P above the top of the concrete",
+                    "",
+                    Written.feet(load.height()) + " + " + Written.feet(notCounted),
+                    height,
+                    Written.feet(height),
+                    Citation.COMMON_PRACTICE);
+        }
+        if (load.gate().isZero() || !load.knowsPush()) {
+            return height;
+        }
+        Length raised = height.plus(
+                Length.ofMetres(load.gate().newtonMetres() / load.force().newtons()));
+        sheet.line(
+                "height h of P with the moment of the gate",
+                "h + Mg / P",
+                Written.feet(height) + " + " + Written.moment(load.gate()) + " / " + Written.force(load.force()),
+                raised,
+                Written.feet(raised),
+                Citation.GEOMETRY);
+        return raised;
     }
 
     private static UnitWeight soil(FootingSpec spec, Worksheet.Builder sheet) {
@@ -140,19 +190,19 @@ final class FootingSheets {
 
     static Worksheet concrete(FootingDesign design) {
         FootingSpec spec = design.spec();
-        String hole = Written.inches(spec.holeDiameter());
-        String gravel = Written.inches(spec.gravelBase());
+        String base = Written.inches(spec.base());
         String embedment = Written.inches(design.embedment());
-        return Worksheet.titled("Hole and concrete of a post")
+        String fill = fill(spec);
+        Worksheet.Builder sheet = Worksheet.titled("Hole and concrete of a post")
                 .given("embedment", design.embedment(), Written.tape(design.embedment()))
                 .given("post, square", spec.postWidth(), Written.tape(spec.postWidth()))
-                .given("hole diameter", spec.holeDiameter(), Written.tape(spec.holeDiameter()))
-                .given("gravel base", spec.gravelBase(), Written.tape(spec.gravelBase()))
+                .given(isPlain(spec.hole()) ? "hole diameter" : "hole", spec.hole(), shown(spec.hole()))
+                .given(fill, spec.base(), Written.tape(spec.base()))
                 .given("top of the concrete above grade", spec.concreteTop(), Written.tape(spec.concreteTop()))
                 .line(
                         "hole depth",
-                        "embedment + gravel base",
-                        embedment + " + " + gravel,
+                        "embedment + " + fill,
+                        embedment + " + " + base,
                         design.holeDepth(),
                         Written.tape(design.holeDepth()),
                         Citation.GEOMETRY)
@@ -162,15 +212,20 @@ final class FootingSheets {
                         Written.inches(spec.exposedHeight()) + " + " + embedment,
                         design.postLength(),
                         Written.tape(design.postLength()),
-                        Citation.GEOMETRY)
-                .line(
-                        "gravel",
-                        "pi / 4 x hole^2 x gravel base",
-                        "0.7854 x (" + hole + ")^2 x " + gravel + " / 1728",
-                        design.gravel(),
-                        Written.volume(design.gravel()),
-                        Citation.GEOMETRY)
-                .line(
+                        Citation.GEOMETRY);
+        if (!spec.isDryMixBase()) {
+            sheet.line(
+                    "gravel",
+                    areaFormula(spec) + " x gravel base",
+                    areaOfHole(spec) + " x " + base + (spec.hole().isStraight() ? " / 1728" : ""),
+                    design.gravel(),
+                    Written.volume(design.gravel()),
+                    Citation.GEOMETRY);
+        }
+        if (!spec.crown().isZero()) {
+            sheet.given("crown, a cone up to the post", spec.crown(), Written.tape(spec.crown()));
+        }
+        return sheet.line(
                         "height of the concrete",
                         "embedment + top above grade",
                         embedment + " + " + Written.inches(spec.concreteTop()),
@@ -179,12 +234,42 @@ final class FootingSheets {
                         Citation.GEOMETRY)
                 .line(
                         "concrete",
-                        "(pi / 4 x hole^2 - post^2) x height",
-                        "(0.7854 x (" + hole + ")^2 - (" + Written.inches(spec.postWidth()) + ")^2) x "
-                                + Written.inches(design.concreteHeight()) + " / 1728",
+                        "(" + areaFormula(spec) + " - post^2) x height"
+                                + (spec.crown().isZero() ? "" : " + crown")
+                                + (spec.isDryMixBase() ? " + dry mix base" : ""),
+                        "(" + areaOfHole(spec) + " - (" + Written.inches(spec.postWidth()) + ")^2) x "
+                                + Written.inches(design.concreteHeight())
+                                + (spec.hole().isStraight() ? " / 1728" : ""),
                         design.concrete(),
                         Written.volume(design.concrete()),
                         Citation.GEOMETRY)
                 .build();
+    }
+
+    private static boolean isPlain(HoleShape hole) {
+        return hole.isStraight() && !hole.isSquare();
+    }
+
+    private static String shown(HoleShape hole) {
+        return isPlain(hole) ? Written.tape(hole.width()) : hole.toString();
+    }
+
+    private static String fill(FootingSpec spec) {
+        return spec.isDryMixBase() ? "dry mix base" : "gravel base";
+    }
+
+    private static String areaFormula(FootingSpec spec) {
+        if (!spec.hole().isStraight()) {
+            return "area of the hole";
+        }
+        return spec.hole().isSquare() ? "hole^2" : "pi / 4 x hole^2";
+    }
+
+    private static String areaOfHole(FootingSpec spec) {
+        HoleShape hole = spec.hole();
+        if (!hole.isStraight()) {
+            return "area of a hole " + hole;
+        }
+        return (hole.isSquare() ? "" : "0.7854 x ") + "(" + Written.inches(hole.width()) + ")^2";
     }
 }

@@ -3,14 +3,17 @@ package org.fencecore.footing;
 import java.util.Objects;
 import java.util.Optional;
 import org.fencecore.units.Length;
+import org.fencecore.units.Pressure;
 import org.fencecore.units.Rounding;
+import org.fencecore.units.UnitWeight;
 import org.fencecore.worksheet.Written;
 import org.jspecify.annotations.Nullable;
 
 /**
  * How a fence post is set: the post, the ground it stands in, and the hole it is set in.
  *
- * <p>The post is square and stands on a gravel base in a round hole, with concrete around it from the gravel up. What is
+ * <p>The post is square and stands on a base of gravel in a round hole, with concrete around it from the base up; a square,
+ * tapered or belled {@link HoleShape} and a base of dry mix can be asked for. What is
  * not said is taken as follows; the fence's height above grade has to be said.
  *
  * <table>
@@ -25,6 +28,11 @@ import org.jspecify.annotations.Nullable;
  * <tr><td>embedment rounded up to</td><td>1 in</td><td>common practice, no source</td></tr>
  * <tr><td>hole diameter</td><td>three posts wide</td><td>common practice, no source</td></tr>
  * <tr><td>gravel base</td><td>6 in</td><td>common practice, no source</td></tr>
+ * <tr><td>below the frost line</td><td>0 in</td><td>common practice, no source</td></tr>
+ * <tr><td>ASTM F567 minimum</td><td>no</td><td>ASTM F567-07</td></tr>
+ * <tr><td>held at grade</td><td>no</td><td>IBC 2018, section 1807.3.2.2</td></tr>
+ * <tr><td>crown</td><td>level</td><td>common practice, no source</td></tr>
+ * <tr><td>frost grip</td><td>65 kPa in class 5</td><td>Canadian Foundation Engineering Manual, from memory</td></tr>
  * <tr><td>top of the concrete</td><td>flush with grade</td><td>common practice, no source</td></tr>
  * </table>
  *
@@ -43,6 +51,9 @@ public final class FootingSpec {
 
     static final Length USUAL_MINIMUM = Length.ofInches(24);
 
+    /** Canadian Foundation Engineering Manual, fine soil frozen to wood or concrete; from memory. */
+    private static final Pressure FINE_SOIL_GRIP = Pressure.ofPascals(65_000);
+
     private final Length postWidth;
     private final Length exposedHeight;
     private final SoilClass soil;
@@ -51,9 +62,15 @@ public final class FootingSpec {
     private final Length minimumEmbedment;
     private final boolean thirdOfPostInGround;
     private final Length increment;
-    private final Length holeDiameter;
-    private final Length gravelBase;
+    private final Length belowFrostLine;
+    private final boolean fenceStandardMinimum;
+    private final boolean heldAtGrade;
+    private final HoleShape hole;
+    private final Length base;
+    private final boolean dryMixBase;
     private final Length concreteTop;
+    private final Length crown;
+    private final @Nullable Pressure frostGrip;
 
     private FootingSpec(Builder from, Length exposedHeight) {
         this.postWidth = from.postWidth;
@@ -64,15 +81,21 @@ public final class FootingSpec {
         this.minimumEmbedment = from.minimumEmbedment;
         this.thirdOfPostInGround = from.thirdOfPostInGround;
         this.increment = from.increment;
-        this.holeDiameter = from.holeDiameter == null ? postWidth.times(3) : from.holeDiameter;
-        this.gravelBase = from.gravelBase;
+        this.belowFrostLine = from.belowFrostLine;
+        this.fenceStandardMinimum = from.fenceStandardMinimum;
+        this.heldAtGrade = from.heldAtGrade;
+        this.hole = from.hole == null ? HoleShape.round(postWidth.times(3)) : from.hole;
+        this.base = from.base;
+        this.dryMixBase = from.dryMixBase;
         this.concreteTop = from.concreteTop;
-        if (postDiagonal().compareTo(holeDiameter) >= 0) {
-            throw new IllegalArgumentException("holeDiameter was " + holeDiameter
+        this.crown = from.crown;
+        this.frostGrip = from.frostGrip;
+        if (!hole.takes(postWidth)) {
+            throw new IllegalArgumentException("holeDiameter was " + hole.width()
                     + " for a post with a diagonal of " + postDiagonal()
                     + "; the post must fit in its hole, so use a wider hole or check the unit of either");
         }
-        if (concreteTop.compareTo(exposedHeight) >= 0
+        if (concreteTop.plus(crown).compareTo(exposedHeight) >= 0
                 || concreteTop.plus(minimumEmbedment).isNegative()
                 || concreteTop.plus(minimumEmbedment).isZero()) {
             throw new IllegalArgumentException("concreteTop was " + concreteTop
@@ -175,12 +198,66 @@ public final class FootingSpec {
     }
 
     /**
-     * Returns how wide the round hole is.
+     * Returns how far below the frost line the bottom of the concrete has to be.
      *
-     * @return the diameter
+     * @return the depth below it, zero to end at it
+     */
+    public Length belowFrostLine() {
+        return belowFrostLine;
+    }
+
+    /**
+     * Tells whether the least depth of the standard for chain-link fences is followed.
+     *
+     * @return true if so
+     */
+    public boolean fenceStandardMinimum() {
+        return fenceStandardMinimum;
+    }
+
+    /**
+     * Tells whether a slab or paving holds the post at grade.
+     *
+     * @return true if held
+     */
+    public boolean heldAtGrade() {
+        return heldAtGrade;
+    }
+
+    /**
+     * Returns the shape of the hole.
+     *
+     * @return the shape
+     */
+    public HoleShape hole() {
+        return hole;
+    }
+
+    /**
+     * Returns how wide the hole is at grade.
+     *
+     * @return the diameter, or the side of a square hole
      */
     public Length holeDiameter() {
-        return holeDiameter;
+        return hole.width();
+    }
+
+    /**
+     * Returns how thick the base under the post is.
+     *
+     * @return the thickness, zero for none
+     */
+    public Length base() {
+        return base;
+    }
+
+    /**
+     * Tells whether the base is dry concrete mix rather than gravel.
+     *
+     * @return true for dry mix
+     */
+    public boolean isDryMixBase() {
+        return dryMixBase;
     }
 
     /**
@@ -189,7 +266,28 @@ public final class FootingSpec {
      * @return the thickness, zero for none
      */
     public Length gravelBase() {
-        return gravelBase;
+        return dryMixBase ? Length.ZERO : base;
+    }
+
+    /**
+     * Returns how far the concrete rises from the edge of the hole to the post, to shed water.
+     *
+     * @return the rise, zero if level
+     */
+    public Length crown() {
+        return crown;
+    }
+
+    /**
+     * Returns how hard freezing ground may grip the side of the concrete.
+     *
+     * @return the stress if given, or in soil of class 5 the 65 kPa of fine soil on concrete; empty for other soils
+     */
+    public Optional<Pressure> frostGrip() {
+        if (frostGrip == null && soil.equals(SoilClass.CLAY)) {
+            return Optional.of(FINE_SOIL_GRIP);
+        }
+        return Optional.ofNullable(frostGrip);
     }
 
     /**
@@ -211,6 +309,11 @@ public final class FootingSpec {
         return concreteTop.isNegative() ? concreteTop.negated() : Length.ZERO;
     }
 
+    /** The lateral bearing that is counted on. */
+    UnitWeight bearing() {
+        return doubledBearing ? soil.lateralBearing().times(2) : soil.lateralBearing();
+    }
+
     /** Brings a depth up to the increment. */
     Length roundUp(Length depth) {
         return depth.roundedTo(increment, Rounding.UP);
@@ -227,9 +330,15 @@ public final class FootingSpec {
                 && minimumEmbedment.equals(that.minimumEmbedment)
                 && thirdOfPostInGround == that.thirdOfPostInGround
                 && increment.equals(that.increment)
-                && holeDiameter.equals(that.holeDiameter)
-                && gravelBase.equals(that.gravelBase)
-                && concreteTop.equals(that.concreteTop);
+                && belowFrostLine.equals(that.belowFrostLine)
+                && fenceStandardMinimum == that.fenceStandardMinimum
+                && heldAtGrade == that.heldAtGrade
+                && hole.equals(that.hole)
+                && base.equals(that.base)
+                && dryMixBase == that.dryMixBase
+                && concreteTop.equals(that.concreteTop)
+                && crown.equals(that.crown)
+                && Objects.equals(frostGrip, that.frostGrip);
     }
 
     @Override
@@ -243,18 +352,25 @@ public final class FootingSpec {
                 minimumEmbedment,
                 thirdOfPostInGround,
                 increment,
-                holeDiameter,
-                gravelBase,
-                concreteTop);
+                belowFrostLine,
+                fenceStandardMinimum,
+                heldAtGrade,
+                hole,
+                base,
+                dryMixBase,
+                concreteTop,
+                crown,
+                frostGrip);
     }
 
     @Override
     public String toString() {
         return "post " + Written.tape(postWidth) + " wide standing " + Written.tape(exposedHeight)
                 + " out of the ground, in " + soil + (doubledBearing ? " doubled" : "") + ", frost "
-                + (frostDepth == null ? "not known" : Written.tape(frostDepth)) + ", hole "
-                + Written.tape(holeDiameter) + " wide, gravel " + Written.tape(gravelBase) + ", concrete to "
-                + Written.tape(concreteTop) + " above grade";
+                + (frostDepth == null ? "not known" : Written.tape(frostDepth)) + ", hole " + hole
+                + (dryMixBase ? ", dry mix " : ", gravel ") + Written.tape(base) + ", concrete to "
+                + Written.tape(concreteTop) + " above grade"
+                + (crown.isZero() ? "" : " and crowned by " + Written.tape(crown));
     }
 
     /** Collects how a post is set, starting from the usual. */
@@ -264,8 +380,7 @@ public final class FootingSpec {
         private static final Length WIDEST_POST = Length.ofInches(24);
         private static final Length HIGHEST = Length.ofFeet(100);
         private static final Length DEEPEST = Length.ofFeet(20);
-        private static final Length WIDEST_HOLE = Length.ofFeet(10);
-        private static final Length THICKEST_GRAVEL = Length.ofFeet(4);
+        private static final Length THICKEST_BASE = Length.ofFeet(4);
         private static final Length FARTHEST_TOP = Length.ofFeet(2);
         private static final Length COARSEST = Length.ofInches(12);
 
@@ -277,9 +392,15 @@ public final class FootingSpec {
         private Length minimumEmbedment = USUAL_MINIMUM;
         private boolean thirdOfPostInGround = true;
         private Length increment = Length.ofInches(1);
-        private @Nullable Length holeDiameter;
-        private Length gravelBase = Length.ofInches(6);
+        private Length belowFrostLine = Length.ZERO;
+        private boolean fenceStandardMinimum;
+        private boolean heldAtGrade;
+        private @Nullable HoleShape hole;
+        private Length base = Length.ofInches(6);
+        private boolean dryMixBase;
         private Length concreteTop = Length.ZERO;
+        private Length crown = Length.ZERO;
+        private @Nullable Pressure frostGrip;
 
         private Builder() {}
 
@@ -292,9 +413,15 @@ public final class FootingSpec {
             this.minimumEmbedment = from.minimumEmbedment;
             this.thirdOfPostInGround = from.thirdOfPostInGround;
             this.increment = from.increment;
-            this.holeDiameter = from.holeDiameter;
-            this.gravelBase = from.gravelBase;
+            this.belowFrostLine = from.belowFrostLine;
+            this.fenceStandardMinimum = from.fenceStandardMinimum;
+            this.heldAtGrade = from.heldAtGrade;
+            this.hole = from.hole;
+            this.base = from.base;
+            this.dryMixBase = from.dryMixBase;
             this.concreteTop = from.concreteTop;
+            this.crown = from.crown;
+            this.frostGrip = from.frostGrip;
         }
 
         /**
@@ -394,6 +521,42 @@ public final class FootingSpec {
         }
 
         /**
+         * Sets how far below the frost line the bottom of the concrete has to be, as holes are often dug to just below
+         * it; at the line if not set.
+         *
+         * @param depth the depth below the frost line, from 0 to 20 ft
+         * @return this builder
+         * @throws IllegalArgumentException if out of that range
+         */
+        public Builder belowFrostLine(Length depth) {
+            this.belowFrostLine = Limits.within("depth", depth, Length.ZERO, DEEPEST);
+            return this;
+        }
+
+        /**
+         * Sets whether to follow the least depth that ASTM F567 has for chain-link posts: 24 in, and 3 in more for each
+         * foot of fence over 4 ft; not if not set.
+         *
+         * @param wanted true to follow it
+         * @return this builder
+         */
+        public Builder fenceStandardMinimum(boolean wanted) {
+            this.fenceStandardMinimum = wanted;
+            return this;
+        }
+
+        /**
+         * Sets whether a slab or paving around it holds the post at grade, so that it needs less depth; not if not set.
+         *
+         * @param held true if held, by something that stays
+         * @return this builder
+         */
+        public Builder heldAtGrade(boolean held) {
+            this.heldAtGrade = held;
+            return this;
+        }
+
+        /**
          * Sets how wide the round hole is; three posts wide if not set.
          *
          * @param diameter the diameter, over the post's diagonal, to 10 ft
@@ -401,7 +564,17 @@ public final class FootingSpec {
          * @throws IllegalArgumentException if not over 0 or over 10 ft
          */
         public Builder holeDiameter(Length diameter) {
-            this.holeDiameter = Limits.overZero("holeDiameter", diameter, WIDEST_HOLE);
+            return hole(HoleShape.round(diameter));
+        }
+
+        /**
+         * Sets the shape of the hole; round and three posts wide if not set.
+         *
+         * @param shape the shape, which must take the post
+         * @return this builder
+         */
+        public Builder hole(HoleShape shape) {
+            this.hole = Objects.requireNonNull(shape, "shape");
             return this;
         }
 
@@ -413,7 +586,21 @@ public final class FootingSpec {
          * @throws IllegalArgumentException if out of that range
          */
         public Builder gravelBase(Length thickness) {
-            this.gravelBase = Limits.within("gravelBase", thickness, Length.ZERO, THICKEST_GRAVEL);
+            this.base = Limits.within("gravelBase", thickness, Length.ZERO, THICKEST_BASE);
+            this.dryMixBase = false;
+            return this;
+        }
+
+        /**
+         * Sets a base of dry concrete mix under the post in place of gravel.
+         *
+         * @param thickness the thickness, over 0, to 4 ft
+         * @return this builder
+         * @throws IllegalArgumentException if out of that range
+         */
+        public Builder dryMixBase(Length thickness) {
+            this.base = Limits.overZero("thickness", thickness, THICKEST_BASE);
+            this.dryMixBase = true;
             return this;
         }
 
@@ -427,6 +614,38 @@ public final class FootingSpec {
          */
         public Builder concreteTop(Length aboveGrade) {
             this.concreteTop = Limits.within("concreteTop", aboveGrade, FARTHEST_TOP.negated(), FARTHEST_TOP);
+            return this;
+        }
+
+        /**
+         * Sets how far the concrete rises from the edge of the hole to the post, so that water runs off; level if not
+         * set. With {@link #concreteTop} below grade it is sloped away under the soil, with it at grade or above it is
+         * crowned.
+         *
+         * @param rise the rise, from 0 to 12 in
+         * @return this builder
+         * @throws IllegalArgumentException if out of that range
+         */
+        public Builder crown(Length rise) {
+            this.crown = Limits.within("rise", rise, Length.ZERO, COARSEST);
+            return this;
+        }
+
+        /**
+         * Sets how hard freezing ground may grip the side of the concrete; if not set, 65 kPa in soil of class 5, and
+         * not reckoned in others, which drain.
+         *
+         * @param stress the stress, from 0 to 1,000 kPa
+         * @return this builder
+         * @throws IllegalArgumentException if out of that range
+         */
+        public Builder frostGrip(Pressure stress) {
+            Objects.requireNonNull(stress, "stress");
+            if (stress.isNegative() || stress.pascals() > 1_000_000) {
+                throw new IllegalArgumentException("stress was " + Written.pressure(stress)
+                        + "; it must be from 0 to 1,000 kPa, so check its unit");
+            }
+            this.frostGrip = stress;
             return this;
         }
 

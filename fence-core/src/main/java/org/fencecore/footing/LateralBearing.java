@@ -3,17 +3,20 @@ package org.fencecore.footing;
 import org.fencecore.internal.Root;
 
 /**
- * How deep a post free at grade must stand for the soil beside it to hold it up: IBC equation 18-1 in SI units.
+ * How deep a post must stand for the soil beside it to hold it up, in SI units.
  *
- * <p>The equation gives the depth d from A = 2.34 P / (S1 b), and S1, the bearing pressure at a third of the depth, from
- * d again. Its right side falls as d grows, so there is one depth that fits. With K = 7.02 P / (S b) the equation is the
- * same as d^3 = K d + 1.09 K h. Its root is at least m, the larger of sqrt(K) and cbrt(1.09 K h), as each of the two
- * terms alone asks that much; and at most their sum, so no more than 2 m.
+ * <p>Free at grade, IBC equation 18-1 gives the depth d from A = 2.34 P / (S1 b), and S1, the bearing pressure at a third
+ * of the depth, from d again. With K = 7.02 P / (S b) that is the cubic d^3 = K d + 1.09 K h, and K h = 7.02 M / (S b) with
+ * the moment M at grade, so that a moment without a force has a depth too. The cubic has one root over zero. It is no less
+ * than sqrt(K) or cbrt(1.09 K h), which each term alone asks for, and no more than the sum of the two; between them the
+ * cubic rises, and the root is closed in on from both sides.
+ *
+ * <p>Held at grade, equations 18-2 and 18-3 with the bearing pressure S3 at d are d^3 = 4.25 M / (S b).
  */
 final class LateralBearing {
 
-    /** Metres; what a post hole can be dug to is a hundred times coarser. */
-    private static final double TOLERANCE = 0.0001;
+    /** Metres; what a post hole can be dug to is a thousand times coarser. */
+    private static final double TOLERANCE = 1e-6;
 
     private LateralBearing() {}
 
@@ -27,11 +30,21 @@ final class LateralBearing {
         return 0.5 * a * (1 + Math.sqrt(1 + 4.36 * height / a));
     }
 
-    /** Returns the depth in metres that fits its own bearing pressure, not less than it and over by 0.1 mm at most. */
-    static double fittingDepth(double force, double height, double bearingPerDepth, double width) {
-        double k = 3 * a(force, bearingPerDepth, width);
-        double m = Math.max(Math.sqrt(k), Math.cbrt(1.09 * k * height));
-        return Root.fromAbove(
-                d -> d - depth(a(force, bearingPerDepth * d / 3, width), height), m / 2, 2 * m, TOLERANCE);
+    /** Returns the depth in metres of a post free at grade, not under the root and over by a micrometre at most. */
+    static double free(double force, double moment, double bearingPerDepth, double width) {
+        double k = 7.02 * force / (bearingPerDepth * width);
+        double c = 1.09 * 7.02 * moment / (bearingPerDepth * width);
+        if (k == 0 || c == 0) {
+            return Math.max(Math.sqrt(k), Math.cbrt(c));
+        }
+        double low = Math.max(Math.sqrt(k), Math.cbrt(c));
+        // A little more than the sum, for where one term is nothing beside the other.
+        double high = (Math.sqrt(k) + Math.cbrt(c)) * (1 + 1e-9) + TOLERANCE;
+        return Root.fromAbove(d -> d * (d * d - k) - c, low * (1 - 1e-9), high, TOLERANCE);
+    }
+
+    /** Returns the depth in metres of a post held at grade. */
+    static double held(double moment, double bearingPerDepth, double width) {
+        return Math.cbrt(4.25 * moment / (bearingPerDepth * width));
     }
 }

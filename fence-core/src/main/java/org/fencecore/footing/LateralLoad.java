@@ -1,8 +1,10 @@
 package org.fencecore.footing;
 
 import java.util.Objects;
+import org.fencecore.units.Angle;
 import org.fencecore.units.Force;
 import org.fencecore.units.Length;
+import org.fencecore.units.Moment;
 import org.fencecore.units.Pressure;
 import org.fencecore.units.Ratio;
 import org.fencecore.worksheet.Citation;
@@ -26,26 +28,33 @@ import org.jspecify.annotations.Nullable;
 public final class LateralLoad {
 
     /** Nothing known about the wind; a footing designed for this has its usual minimums only, and a finding says so. */
-    public static final LateralLoad NONE = new LateralLoad(Force.ZERO, Length.ZERO, null);
+    public static final LateralLoad NONE = new LateralLoad(Force.ZERO, Length.ZERO, Moment.ZERO, null);
 
     private static final Force LEAST_FORCE = Force.ofPoundsForce(0.01);
     private static final Force MOST_FORCE = Force.ofPoundsForce(1_000_000);
+    private static final Moment MOST_MOMENT = Moment.ofPoundFeet(1_000_000);
     private static final Length MOST_HEIGHT = Length.ofFeet(100);
     private static final Length MOST_WIDTH = Length.ofFeet(1000);
     private static final Ratio WALL_ON_GROUND = Ratio.of(0.55);
 
     private final Force force;
     private final Length height;
-    private final @Nullable WindOnFence wind;
+    private final Moment gate;
+    private final @Nullable Origin origin;
 
-    private LateralLoad(Force force, Length height, @Nullable WindOnFence wind) {
+    private LateralLoad(Force force, Length height, Moment gate, @Nullable Origin origin) {
         this.force = force;
         this.height = height;
-        this.wind = wind;
+        this.gate = gate;
+        this.origin = origin;
     }
 
-    /** What a load was worked out from, for the worksheet. */
-    private record WindOnFence(Pressure pressure, Length width, Length bottom, Length top) {}
+    /** What a push was worked out from, for the worksheet. */
+    private sealed interface Origin permits WindOnFence, TwoRuns {}
+
+    private record WindOnFence(Pressure pressure, Length width, Length bottom, Length top) implements Origin {}
+
+    private record TwoRuns(LateralLoad first, LateralLoad second, Angle turn) implements Origin {}
 
     /**
      * Returns a load that is known by its force.
@@ -56,7 +65,7 @@ public final class LateralLoad {
      * @throws IllegalArgumentException if either is out of its range
      */
     public static LateralLoad of(Force force, Length height) {
-        return new LateralLoad(requireForce(force), Limits.overZero("height", height, MOST_HEIGHT), null);
+        return new LateralLoad(requireForce(force), Limits.overZero("height", height, MOST_HEIGHT), Moment.ZERO, null);
     }
 
     /**
@@ -95,7 +104,61 @@ public final class LateralLoad {
         return new LateralLoad(
                 requireForce(force),
                 Length.max(top.times(WALL_ON_GROUND), middle),
+                Moment.ZERO,
                 new WindOnFence(windPressure, tributaryWidth, bottom, top));
+    }
+
+    /**
+     * Returns the push on a post where two runs meet, each pushed as hard as it can be: the two pushes added as arrows
+     * square to their runs. Straight on they add up; at a right angle it is the root of their squares.
+     *
+     * <p>Example: 300 lbf and 400 lbf at a right angle, both 3 ft up, are 500 lbf 3 ft up.
+     *
+     * @param other the push of the other run
+     * @param turn how much the fence turns at the post, 0 straight on; to which side does not matter
+     * @return the load of both, with what hangs on either
+     */
+    public LateralLoad together(LateralLoad other, Angle turn) {
+        Objects.requireNonNull(turn, "turn");
+        Moment hung = gate.plus(other.gate);
+        if (!other.knowsPush() || !knowsPush()) {
+            LateralLoad known = knowsPush() ? this : other;
+            return new LateralLoad(known.force, known.height, hung, known.origin);
+        }
+        double cosine = Math.abs(turn.cos());
+        double both = sum(force.newtons(), other.force.newtons(), cosine);
+        double moment = sum(
+                force.times(height).newtonMetres(),
+                other.force.times(other.height).newtonMetres(),
+                cosine);
+        return new LateralLoad(
+                requireForce(Force.ofNewtons(both)),
+                Length.ofMetres(moment / both),
+                hung,
+                new TwoRuns(this, other, turn));
+    }
+
+    private static double sum(double a, double b, double cosine) {
+        return Math.sqrt(a * a + b * b + 2 * a * b * cosine);
+    }
+
+    /**
+     * Returns this load with a gate hung on the post. Its moment is taken to go the way of the push, as it does when the
+     * gate is open; known alone, it has an embedment of its own.
+     *
+     * <p>Example: a gate of 80 lb, 4 ft wide: 80 lb x 2 ft = 160 lbf-ft.
+     *
+     * @param moment the weight of the gate times how far its middle is from the post, 0 to 1,000,000 lbf-ft
+     * @return the load
+     * @throws IllegalArgumentException if out of that range
+     */
+    public LateralLoad withGate(Moment moment) {
+        Objects.requireNonNull(moment, "moment");
+        if (moment.isNegative() || moment.compareTo(MOST_MOMENT) > 0) {
+            throw new IllegalArgumentException("moment was " + Written.moment(moment)
+                    + "; it must be from 0 to 1,000,000 lbf-ft, so check its unit and sign");
+        }
+        return new LateralLoad(force, height, moment, origin);
     }
 
     private static Force requireForce(Force force) {
@@ -127,21 +190,80 @@ public final class LateralLoad {
     }
 
     /**
+     * Returns the moment of a gate hung on the post.
+     *
+     * @return the moment, zero without a gate
+     */
+    public Moment gate() {
+        return gate;
+    }
+
+    /**
+     * Returns the moment at grade.
+     *
+     * @return force times height, and the gate's moment
+     */
+    public Moment moment() {
+        return force.times(height).plus(gate);
+    }
+
+    /**
      * Tells whether nothing is known about the load.
      *
      * @return true for {@link #NONE}
      */
     public boolean isNone() {
-        return force.isZero();
+        return force.isZero() && gate.isZero();
+    }
+
+    /**
+     * Tells whether the push of the wind is known, rather than at most a gate's weight.
+     *
+     * @return true if there is a force
+     */
+    public boolean knowsPush() {
+        return !force.isZero();
     }
 
     /** Adds to a worksheet where the load comes from. */
     void explain(Worksheet.Builder sheet) {
-        if (wind == null) {
+        if (origin instanceof WindOnFence wind) {
+            explain(sheet, wind);
+        } else if (origin instanceof TwoRuns runs) {
+            explain(sheet, runs);
+        } else if (knowsPush()) {
             sheet.given("force P", force, Written.force(force));
             sheet.given("height h of P above grade", height, Written.feet(height));
-            return;
         }
+        if (!gate.isZero()) {
+            sheet.given("moment Mg of the gate's weight", gate, Written.moment(gate));
+        }
+    }
+
+    private void explain(Worksheet.Builder sheet, TwoRuns runs) {
+        String first = Written.force(runs.first.force);
+        String second = Written.force(runs.second.force);
+        sheet.given("push P1 of the one run", runs.first, runs.first.toString());
+        sheet.given("push P2 of the other run", runs.second, runs.second.toString());
+        sheet.given("turn t of the fence", runs.turn, Written.degrees(runs.turn));
+        sheet.line(
+                "force P",
+                "sqrt(P1^2 + P2^2 + 2 P1 P2 |cos t|)",
+                "sqrt((" + first + ")^2 + (" + second + ")^2 + 2 x " + first + " x " + second + " x |cos "
+                        + Written.degrees(runs.turn) + "|)",
+                force,
+                Written.force(force),
+                Citation.GEOMETRY);
+        sheet.line(
+                "height h of P above grade",
+                "moments added alike / P",
+                "",
+                height,
+                Written.feet(height),
+                Citation.GEOMETRY);
+    }
+
+    private void explain(Worksheet.Builder sheet, WindOnFence wind) {
         sheet.given("wind pressure, allowable stress level", wind.pressure, Written.pressure(wind.pressure));
         sheet.given("tributary width of fence", wind.width, Written.tape(wind.width));
         sheet.given("bottom of the wind's surface above grade", wind.bottom, Written.tape(wind.bottom));
@@ -170,16 +292,19 @@ public final class LateralLoad {
         return other instanceof LateralLoad that
                 && force.equals(that.force)
                 && height.equals(that.height)
-                && Objects.equals(wind, that.wind);
+                && gate.equals(that.gate)
+                && Objects.equals(origin, that.origin);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(force, height, wind);
+        return Objects.hash(force, height, gate, origin);
     }
 
     @Override
     public String toString() {
-        return isNone() ? "wind not known" : Written.force(force) + " at " + Written.feet(height) + " above grade";
+        String push =
+                knowsPush() ? Written.force(force) + " at " + Written.feet(height) + " above grade" : "wind not known";
+        return gate.isZero() ? push : push + ", gate of " + Written.moment(gate);
     }
 }

@@ -11,6 +11,13 @@ final class Sources {
 
     static final Citation POLE_EQUATION = Citation.of("IBC", "section 1807.3.2.1, equation 18-1", "2018");
 
+    static final Citation HELD_POLE = Citation.of("IBC", "section 1807.3.2.2, equations 18-2 and 18-3", "2018");
+
+    static final Citation FENCE_STANDARD = Citation.of("ASTM F567", "line posts", "2007");
+
+    static final Citation FROST_GRIP =
+            Citation.of("Canadian Foundation Engineering Manual", "adfreeze, from memory", "");
+
     static final Citation DOUBLED_BEARING = Citation.of("IBC", "section 1806.3.4", "2018");
 
     /** The same words stand in section 1807.3.3 of later editions (from memory). */

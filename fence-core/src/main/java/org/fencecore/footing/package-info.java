@@ -5,14 +5,18 @@
  * embedment, and how far the others fall short. In reading order:
  *
  * <ul>
- *   <li>{@link org.fencecore.footing.LateralLoad}: how hard the wind pushes on the post, and how far up;
+ *   <li>{@link org.fencecore.footing.LateralLoad}: how hard the wind pushes on the post, and how far up; of two runs at a
+ *       corner, and with a gate hung on it;
  *   <li>{@link org.fencecore.footing.SoilClass}: how hard the soil pushes back;
- *   <li>{@link org.fencecore.footing.FootingSpec}: the post, the ground and the hole, with what is usual where nothing is
- *       said;
+ *   <li>{@link org.fencecore.footing.FrostEstimate}: how deep the ground may freeze under a
+ *       {@link org.fencecore.footing.GroundCover}, where nobody knows;
+ *   <li>{@link org.fencecore.footing.FootingSpec}: the post, the ground and the hole, a
+ *       {@link org.fencecore.footing.HoleShape}, with what is usual where nothing is said;
  *   <li>{@link org.fencecore.footing.FootingDesign}: the answer, made of a
  *       {@link org.fencecore.footing.EmbedmentCriterion} for each {@link org.fencecore.footing.EmbedmentRule}, with its
  *       findings and worksheets;
- *   <li>{@link org.fencecore.footing.BagSize}: concrete as it is bought.
+ *   <li>{@link org.fencecore.footing.HoleList} and {@link org.fencecore.footing.BagSize}: the holes of a job, alike ones
+ *       together, and concrete as it is bought.
  * </ul>
  *
  * <p>Example: posts 8 ft apart, 15 psf of wind on a 6 ft fence, sand with 24 in of frost.
@@ -38,7 +42,7 @@
  * rule of a third, with a warning that this was not checked against wind. The usual depths are often less than the soil
  * asks for.
  *
- * <p>All types are immutable. A design is made in a few microseconds; findings and worksheets are made when asked for.
+ * <p>All types are immutable. A design is made in less than a microsecond; findings and worksheets are made when asked for.
  * What cannot be built comes back as a finding; only misuse, such as a post wider than its hole, throws.
  */
 @NullMarked

@@ -1,69 +1,67 @@
 package org.fencecore.gate;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.fencecore.geometry.Interval;
 import org.fencecore.units.Length;
-import org.fencecore.worksheet.Citation;
+import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Finding;
-import org.fencecore.worksheet.Worksheet;
-import org.fencecore.worksheet.Written;
 import org.jspecify.annotations.Nullable;
 
 /**
- * One gate leaf worked out for an opening: its size, every piece of its frame with its place, and its braces.
+ * A gate worked out for an opening: one leaf, or two of the same width that meet in the middle.
  *
  * <pre>
- * leaf width         = clear opening - hinge gap - latch gap
- * stile length       = frame height
- * rail length        = leaf width - 2 x member width
- * middle rail centre = frame height / 2
- * clear height       = frame height - 2 x member width, or (frame height - 3 x member width) / 2 in each half
- * diagonal           = sqrt(leaf width^2 + frame height^2)
+ * one leaf    width = clear opening - hinge build-out - hinge gap - latch gap - latch build-out
+ * two leaves  width = (clear opening - 2 x (hinge build-out + hinge gap) - centre gap) / 2
  * </pre>
  *
- * <p>Without a middle rail one brace rises from the bottom hinge corner to the top latch corner; with one, each half
- * has a brace, and both rise away from the hinges.
+ * <p>Of two leaves one is active, which is the one that people open; the other is fixed by a rod into the ground and
+ * carries the strike of the latch. An odd nanometre goes to the active leaf. A raked gate follows sloping ground: its
+ * stiles stand plumb and its rails rise like the fence beside it.
  *
- * <p>What does not work is told by {@link #findings}: a leaf or frame too small for its members or for its brace cannot
- * be built, a leaf wider than is reasonable and a brace flatter than 45 degrees deserve a second look. The design is
- * complete as far as it goes; pieces and braces that cannot be made are left out.
+ * <p>What does not work is told by {@link #findings}. The design is complete as far as it goes; pieces and braces that
+ * cannot be made are left out.
  *
- * <p>Left out: double leaves, other joints, cables, boards or pickets on the frame, the weight of the leaf and its pull
- * on hinges and post, and the clearance over the ground.
+ * <p>Left out here: weight, hinges and the ground under the swing, which have a package of their own, and boards or
+ * pickets, which are laid out over {@link GateLeaf#width} like any other opening.
  *
- * <p>Sources: the rules are common practice without a source, except for the direction of the brace (see
- * {@link GateBrace}) and its least rise of 45 degrees (Manual of Purpose-Made Woodworking Joinery, p. 85).
- *
- * <p>Example: for an opening of 47 1/2 in and a frame height of 56 in, with the usual gaps and 3 1/2 in lumber, the
- * leaf is 46 3/4 in wide, the rails are 39 3/4 in long, and the diagonal is 72.949 in. See the package for the calls.
+ * <p>Source: common practice, no source. Example: an opening of 47 1/2 in with the usual gaps takes a leaf of 46 3/4 in;
+ * one of 96 in takes two of 47 1/4 in. See the package for the calls.
  */
 public final class GateDesign {
 
+    /** The steepest grade a gate is raked to: 1 in 1. */
+    public static final Slope STEEPEST_RAKE = Slope.ofPercent(100);
+
     private final Length clearOpening;
     private final Length frameHeight;
-    private final HingeSide hingeSide;
+    private final HingeSide active;
+    private final boolean paired;
+    private final Slope rake;
     private final GateSpec spec;
 
-    private GateDesign(Length clearOpening, Length frameHeight, HingeSide hingeSide, GateSpec spec) {
+    private GateDesign(
+            Length clearOpening, Length frameHeight, HingeSide active, boolean paired, Slope rake, GateSpec spec) {
         this.clearOpening = clearOpening;
         this.frameHeight = frameHeight;
-        this.hingeSide = hingeSide;
+        this.active = active;
+        this.paired = paired;
+        this.rake = rake;
         this.spec = spec;
     }
 
     /**
-     * Works out the leaf for an opening.
+     * Works out one leaf for an opening.
      *
      * <p>Openings of at least {@link GateSpec#minimumOpening} and heights of at least {@link GateSpec#minimumHeight}, no
      * more than 100 ft, are never refused and never blocked.
      *
      * @param clearOpening the level distance between the faces of the hinge post and the latch post, wider than both
-     *     gaps together, to 100 ft
-     * @param frameHeight the height of the frame, over 0, to 100 ft
+     *     gaps and build-outs together, to 100 ft
+     * @param frameHeight the height of the frame, plumb: its top less its bottom, over 0, to 100 ft
      * @param hingeSide the side it hangs on, seen from outside
      * @param spec how it is made
      * @return the design, with its findings
@@ -71,19 +69,69 @@ public final class GateDesign {
      */
     public static GateDesign forOpening(Length clearOpening, Length frameHeight, HingeSide hingeSide, GateSpec spec) {
         Objects.requireNonNull(hingeSide, "hingeSide");
-        GateSpec.requireSize("clearOpening", clearOpening);
-        GateSpec.requireSize("frameHeight", frameHeight);
-        if (clearOpening.compareTo(spec.gaps()) <= 0) {
-            throw new IllegalArgumentException("clearOpening was " + clearOpening
-                    + "; it must be over the hinge gap and the latch gap together, " + spec.gaps()
-                    + ", to leave room for a leaf, and is sure to do from " + spec.minimumOpening()
-                    + "; check its unit, or set smaller gaps");
-        }
-        return new GateDesign(clearOpening, frameHeight, hingeSide, spec);
+        requireRoom(
+                clearOpening,
+                frameHeight,
+                spec.gaps(),
+                "the hinge gap and the latch gap together, ",
+                spec.minimumOpening());
+        return new GateDesign(clearOpening, frameHeight, hingeSide, false, Slope.LEVEL, spec);
     }
 
     /**
-     * Returns the opening the leaf hangs in.
+     * Works out two leaves for an opening, each hung on its own post.
+     *
+     * <p>Openings of at least {@link GateSpec#minimumPairOpening} and heights of at least
+     * {@link GateSpec#minimumHeight}, no more than 100 ft, are never refused and never blocked.
+     *
+     * @param clearOpening the level distance between the faces of the two hinge posts, wider than the gaps together, to
+     *     100 ft
+     * @param frameHeight the height of the frames, plumb: their top less their bottom, over 0, to 100 ft
+     * @param active the side the active leaf hangs on, seen from outside
+     * @param spec how they are made
+     * @return the design, with its findings
+     * @throws IllegalArgumentException if {@code clearOpening} or {@code frameHeight} is out of its range
+     */
+    public static GateDesign pairForOpening(Length clearOpening, Length frameHeight, HingeSide active, GateSpec spec) {
+        Objects.requireNonNull(active, "active");
+        // Each leaf needs a nanometre.
+        Length least = spec.pairGaps().plus(Length.ofNanometres(1));
+        requireRoom(
+                clearOpening,
+                frameHeight,
+                least,
+                "the gaps beside and between two leaves together, ",
+                spec.minimumPairOpening());
+        return new GateDesign(clearOpening, frameHeight, active, true, Slope.LEVEL, spec);
+    }
+
+    private static void requireRoom(Length clearOpening, Length frameHeight, Length gaps, String what, Length sure) {
+        GateSpec.requireSize("clearOpening", clearOpening);
+        GateSpec.requireSize("frameHeight", frameHeight);
+        if (clearOpening.compareTo(gaps) <= 0) {
+            throw new IllegalArgumentException("clearOpening was " + clearOpening + "; it must be over " + what + gaps
+                    + ", to leave room for a leaf, and is sure to do from " + sure
+                    + "; check its unit, or set smaller gaps");
+        }
+    }
+
+    /**
+     * Returns this gate raked to sloping ground, so that the fence's top and bottom lines run through it.
+     *
+     * @param risingRight the grade of its rails, from left to right seen from outside, 100 % at most either way
+     * @return the gate with that rake
+     * @throws IllegalArgumentException if steeper than that
+     */
+    public GateDesign withRake(Slope risingRight) {
+        if (risingRight.abs().compareTo(STEEPEST_RAKE) > 0) {
+            throw new IllegalArgumentException("risingRight was " + risingRight
+                    + "; it must be from -100 % to 100 %, so hang the gate level or move it to flatter ground");
+        }
+        return new GateDesign(clearOpening, frameHeight, active, paired, risingRight, spec);
+    }
+
+    /**
+     * Returns the opening.
      *
      * @return the level distance between the posts
      */
@@ -92,7 +140,7 @@ public final class GateDesign {
     }
 
     /**
-     * Returns the height of the frame, which is the length of its stiles.
+     * Returns the plumb height of each frame.
      *
      * @return the height
      */
@@ -101,12 +149,12 @@ public final class GateDesign {
     }
 
     /**
-     * Returns the side it hangs on, seen from outside.
+     * Returns how its rails rise, from left to right seen from outside.
      *
-     * @return the side
+     * @return the grade, level unless raked
      */
-    public HingeSide hingeSide() {
-        return hingeSide;
+    public Slope rake() {
+        return rake;
     }
 
     /**
@@ -119,205 +167,76 @@ public final class GateDesign {
     }
 
     /**
-     * Returns the width of the leaf: the clear opening less both gaps.
+     * Tells whether there are two leaves.
      *
-     * @return the width over the stiles, over zero
+     * @return true for two
      */
-    public Length leafWidth() {
-        return clearOpening.minus(spec.gaps());
+    public boolean isPair() {
+        return paired;
     }
 
     /**
-     * Returns the clear width between the stiles, which is the length of the rails.
+     * Returns the leaves from left to right, seen from outside.
      *
-     * @return the leaf width less both stiles; zero or less if they leave no room, which is a blocker
+     * @return one or two leaves, unmodifiable
      */
-    public Length clearWidth() {
-        return leafWidth().minus(spec.stiles());
-    }
-
-    /**
-     * Returns the clear height between rail and rail, the lowest first; both halves of a frame with a middle rail are
-     * the same but for an odd nanometre.
-     *
-     * @return one height, or two with a middle rail; zero or less where the rails leave no room, which is a blocker
-     */
-    public List<Length> clearHeights() {
-        List<Length> heights = new ArrayList<>();
-        List<Length> bottoms = railBottoms();
-        for (int i = 1; i < bottoms.size(); i++) {
-            heights.add(bottoms.get(i).minus(bottoms.get(i - 1)).minus(spec.memberWidth()));
+    public List<GateLeaf> leaves() {
+        if (!paired) {
+            Length left = active == HingeSide.LEFT
+                    ? spec.besideHinges()
+                    : spec.latchBuildOut().plus(spec.latchGap());
+            return List.of(leaf(active, left, clearOpening.minus(spec.gaps())));
         }
-        return List.copyOf(heights);
+        Length both = clearOpening.minus(spec.pairGaps());
+        Length smaller = both.portion(1, 2);
+        Length leftWidth = active == HingeSide.LEFT ? both.minus(smaller) : smaller;
+        Length rightStart = spec.besideHinges().plus(leftWidth).plus(spec.centreGap());
+        return List.of(
+                leaf(HingeSide.LEFT, spec.besideHinges(), leftWidth),
+                leaf(HingeSide.RIGHT, rightStart, both.minus(leftWidth)));
+    }
+
+    private GateLeaf leaf(HingeSide hinges, Length left, Length width) {
+        return new GateLeaf(clearOpening, paired, Interval.of(left, left.plus(width)), frameHeight, hinges, rake, spec);
     }
 
     /**
-     * Returns how high the centre of the middle rail is above the bottom of the frame: half the frame height.
+     * Returns the leaf that people open: the only one, or the active one of two.
      *
-     * @return the height, rounded down to the nanometre; empty if there is no middle rail
+     * @return the leaf
      */
-    public Optional<Length> middleRailCentre() {
-        return spec.middleRail() ? Optional.of(frameHeight.portion(1, 2)) : Optional.empty();
+    public GateLeaf activeLeaf() {
+        return leaves().get(paired && active == HingeSide.RIGHT ? 1 : 0);
     }
 
     /**
-     * Returns the distance from corner to corner of the frame: when both diagonals measure this, the frame is square.
+     * Returns the leaf that is held by a rod into the ground.
      *
-     * @return the diagonal, to the nearest nanometre
+     * @return the other one of two; empty if there is one
      */
-    public Length diagonal() {
-        return GateBrace.diagonal(leafWidth(), frameHeight);
-    }
-
-    /**
-     * Returns the pieces of the frame: both stiles, then the rails from the bottom up.
-     *
-     * @return the pieces, unmodifiable; none if there is no room for the rails, which is a blocker
-     */
-    public List<FramePiece> pieces() {
-        if (!hasRoom()) {
-            return List.of();
-        }
-        Interval between = betweenStiles();
-        Interval left = Interval.of(Length.ZERO, between.start());
-        Interval right = Interval.of(between.end(), leafWidth());
-        Interval height = Interval.of(Length.ZERO, frameHeight);
-        boolean onLeft = hingeSide == HingeSide.LEFT;
-        List<FramePiece> pieces = new ArrayList<>();
-        pieces.add(piece(FrameMember.HINGE_STILE, onLeft ? left : right, height));
-        pieces.add(piece(FrameMember.LATCH_STILE, onLeft ? right : left, height));
-        for (int i = 0; i < rails().size(); i++) {
-            Length bottom = railBottoms().get(i);
-            pieces.add(piece(rails().get(i), between, Interval.of(bottom, bottom.plus(spec.memberWidth()))));
-        }
-        return List.copyOf(pieces);
-    }
-
-    private FramePiece piece(FrameMember member, Interval across, Interval up) {
-        return new FramePiece(member, across, up, spec.memberThickness());
-    }
-
-    /**
-     * Returns the braces, the lowest first: one in each clear space between the rails.
-     *
-     * @return the braces, unmodifiable; none if a brace does not fit, which is a blocker
-     */
-    public List<GateBrace> braces() {
-        if (!hasRoom() || !GateBrace.fits(spec.braceWidth(), clearWidth(), lowestClearHeight())) {
-            return List.of();
-        }
-        Interval across = betweenStiles();
-        List<GateBrace> braces = new ArrayList<>();
-        for (int i = 1; i < rails().size(); i++) {
-            FrameCorner foot = new FrameCorner(rails().get(i - 1), FrameMember.HINGE_STILE);
-            FrameCorner head = new FrameCorner(rails().get(i), FrameMember.LATCH_STILE);
-            Interval up = Interval.of(
-                    railBottoms().get(i - 1).plus(spec.memberWidth()),
-                    railBottoms().get(i));
-            braces.add(new GateBrace(foot, head, across, up, spec.braceWidth(), spec.memberThickness()));
-        }
-        return List.copyOf(braces);
-    }
-
-    private Interval betweenStiles() {
-        return Interval.of(spec.memberWidth(), spec.memberWidth().plus(clearWidth()));
-    }
-
-    private List<FrameMember> rails() {
-        return spec.middleRail()
-                ? List.of(FrameMember.BOTTOM_RAIL, FrameMember.MIDDLE_RAIL, FrameMember.TOP_RAIL)
-                : List.of(FrameMember.BOTTOM_RAIL, FrameMember.TOP_RAIL);
-    }
-
-    /** How high the lower edge of each rail is, from the bottom up. */
-    private List<Length> railBottoms() {
-        Length top = frameHeight.minus(spec.memberWidth());
-        return middleRailCentre()
-                .map(centre ->
-                        List.of(Length.ZERO, centre.minus(spec.memberWidth().portion(1, 2)), top))
-                .orElse(List.of(Length.ZERO, top));
-    }
-
-    Length lowestClearHeight() {
-        return Collections.min(clearHeights());
-    }
-
-    /** Tells whether the rails have a length and a clear height between them. */
-    boolean hasRoom() {
-        return clearWidth().isPositive() && lowestClearHeight().isPositive();
+    public Optional<GateLeaf> fixedLeaf() {
+        return paired ? Optional.of(leaves().get(active == HingeSide.RIGHT ? 0 : 1)) : Optional.empty();
     }
 
     /**
      * Returns everything a builder should know about this design: blockers {@code gate-leaf-narrow},
-     * {@code gate-frame-low} and {@code gate-brace-wide}, warnings {@code gate-leaf-wide} and {@code gate-brace-flat}.
+     * {@code gate-frame-low}, {@code gate-brace-wide} and {@code gate-brace-falls}, warnings {@code gate-leaf-wide},
+     * {@code gate-brace-flat} and {@code gate-brace-wrong-way}. Of two leaves alike, each is told once.
      *
      * @return the findings, unmodifiable; none if all is well
      */
     public List<Finding> findings() {
-        return GateFindings.of(this);
-    }
-
-    /**
-     * Returns the leaf and its frame worked out line by line, from the clear opening to the diagonal, which is the shop
-     * check for square. Each brace has a worksheet of its own.
-     *
-     * @return the worksheet; its last line is {@link #diagonal}
-     */
-    public Worksheet worksheet() {
-        String leaf = Written.inches(leafWidth());
-        String height = Written.inches(frameHeight);
-        String member = Written.inches(spec.memberWidth());
-        Worksheet.Builder sheet = Worksheet.titled("Gate leaf and frame")
-                .given("clear opening", clearOpening, Written.tape(clearOpening))
-                .given("hinge gap", spec.hingeGap(), Written.tape(spec.hingeGap()))
-                .given("latch gap", spec.latchGap(), Written.tape(spec.latchGap()))
-                .given("frame height", frameHeight, Written.tape(frameHeight))
-                .given("member width", spec.memberWidth(), Written.tape(spec.memberWidth()))
-                .line(
-                        "leaf width",
-                        "clear opening - hinge gap - latch gap",
-                        Written.inches(clearOpening) + " - " + Written.inches(spec.hingeGap()) + " - "
-                                + Written.inches(spec.latchGap()),
-                        leafWidth(),
-                        Written.tape(leafWidth()),
-                        Citation.COMMON_PRACTICE)
-                .line(
-                        "stile length",
-                        "frame height",
-                        "",
-                        frameHeight,
-                        Written.tape(frameHeight),
-                        Citation.COMMON_PRACTICE)
-                .line(
-                        "rail length",
-                        "leaf width - 2 x member width",
-                        leaf + " - 2 x " + member,
-                        clearWidth(),
-                        Written.tape(clearWidth()),
-                        Citation.COMMON_PRACTICE);
-        middleRailCentre()
-                .ifPresent(centre -> sheet.line(
-                        "middle rail centre",
-                        "frame height / 2",
-                        height + " / 2",
-                        centre,
-                        Written.tape(centre),
-                        Citation.COMMON_PRACTICE));
-        return sheet.line(
-                        spec.middleRail() ? "clear height of each half" : "clear height",
-                        spec.middleRail() ? "(frame height - 3 x member width) / 2" : "frame height - 2 x member width",
-                        spec.middleRail() ? "(" + height + " - 3 x " + member + ") / 2" : height + " - 2 x " + member,
-                        lowestClearHeight(),
-                        Written.tape(lowestClearHeight()),
-                        Citation.GEOMETRY)
-                .line(
-                        "diagonal",
-                        "sqrt(leaf width^2 + frame height^2)",
-                        "sqrt((" + leaf + ")^2 + (" + height + ")^2)",
-                        diagonal(),
-                        Written.tape(diagonal()),
-                        Citation.GEOMETRY)
-                .build();
+        List<Finding> findings = new ArrayList<>();
+        for (GateLeaf leaf : leaves()) {
+            for (Finding finding : leaf.findings()) {
+                if (!paired) {
+                    findings.add(finding);
+                } else if (!findings.contains(finding.within("each leaf"))) {
+                    findings.add(finding.within("each leaf"));
+                }
+            }
+        }
+        return List.copyOf(findings);
     }
 
     @Override
@@ -325,18 +244,21 @@ public final class GateDesign {
         return other instanceof GateDesign that
                 && clearOpening.equals(that.clearOpening)
                 && frameHeight.equals(that.frameHeight)
-                && hingeSide == that.hingeSide
+                && active == that.active
+                && paired == that.paired
+                && rake.equals(that.rake)
                 && spec.equals(that.spec);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(clearOpening, frameHeight, hingeSide, spec);
+        return Objects.hash(clearOpening, frameHeight, active, paired, rake, spec);
     }
 
     @Override
     public String toString() {
-        return "gate leaf " + Written.tape(leafWidth()) + " wide and " + Written.tape(frameHeight) + " high, hinged "
-                + (hingeSide == HingeSide.LEFT ? "left" : "right");
+        return paired
+                ? "two leaves: " + leaves().get(0) + "; " + leaves().get(1)
+                : activeLeaf().toString();
     }
 }

@@ -1,22 +1,25 @@
 /**
- * One gate leaf: the size that hangs in an opening, the pieces of its frame, and its brace with every cut.
+ * A gate for an opening: one leaf or two, the pieces of their frames, and their braces with every cut.
  *
- * <p>Read {@link org.fencecore.gate.GateSpec} first, which says how gates are made here: gaps, lumber, middle rail.
- * {@link org.fencecore.gate.GateDesign} works out one leaf for an opening, hinged on a
- * {@link org.fencecore.gate.HingeSide}: its {@link org.fencecore.gate.FramePiece}s, each a
- * {@link org.fencecore.gate.FrameMember}, and its {@link org.fencecore.gate.GateBrace}s, each from one
- * {@link org.fencecore.gate.FrameCorner} to another.
+ * <p>Read {@link org.fencecore.gate.GateSpec} first, which says how gates are made here: gaps, joints
+ * ({@link org.fencecore.gate.FrameJoint}), lumber, middle rail, brace ({@link org.fencecore.gate.BraceKind},
+ * {@link org.fencecore.gate.BraceEnds}). {@link org.fencecore.gate.GateDesign} works out the gate for an opening: one or
+ * two {@link org.fencecore.gate.GateLeaf leaves}, each hinged on a {@link org.fencecore.gate.HingeSide}, with its
+ * {@link org.fencecore.gate.FramePiece}s, each a {@link org.fencecore.gate.FrameMember}, and its
+ * {@link org.fencecore.gate.GateBrace}s, each from one {@link org.fencecore.gate.FrameCorner} to another. What the leaf
+ * weighs, and whether it swings clear of the ground, is a package of its own, {@code org.fencecore.gate.hang}.
  *
  * <p>Example: a leaf for an opening of 47 1/2 in, its frame 56 in high with a middle rail.
  *
  * <pre>{@code
  * GateSpec spec = GateSpec.builder().middleRail(true).build();
  * GateDesign gate = GateDesign.forOpening(Length.ofInches(47.5), Length.ofInches(56), HingeSide.LEFT, spec);
- * gate.leafWidth();                        // 46 3/4 in: the opening less gaps of 1/2 and 1/4 in
- * gate.pieces();                           // 2 stiles of 56 in and 3 rails of 39 3/4 in
- * gate.middleRailCentre();                 // 28 in up
- * gate.diagonal();                         // 72.949 in from corner to corner when the frame is square
- * GateBrace brace = gate.braces().get(0);  // the lower one of two
+ * GateLeaf leaf = gate.activeLeaf();
+ * leaf.width();                            // 46 3/4 in: the opening less gaps of 1/2 and 1/4 in
+ * leaf.pieces();                           // 2 stiles of 56 in and 3 rails of 39 3/4 in
+ * leaf.middleRailCentre();                 // 28 in up
+ * leaf.diagonal();                         // 72.949 in from corner to corner when the frame is square
+ * GateBrace brace = leaf.braces().get(0);  // the lower one of two
  * brace.length();                          // 45.800 in from point to point
  * brace.railCut();                         // 60.22 degrees off square
  * brace.stileCut();                        // 29.78 degrees off square

@@ -124,7 +124,7 @@ public final class InsetRings {
         if (sides.size() > 1 && sides.get(0).equals(sides.get(sides.size() - 1))) {
             sides.remove(sides.size() - 1);
         }
-        if (!sides.isEmpty() && isAgainst(closed, sides)) {
+        if (!sides.isEmpty() && isAgainst(closed)) {
             Collections.reverse(sides);
         }
         Collections.rotate(sides, -sides.indexOf(Collections.min(sides, Comparator.naturalOrder())));
@@ -132,7 +132,7 @@ public final class InsetRings {
     }
 
     /** The buffer may go round the other way than the boundary does. */
-    private boolean isAgainst(Coordinate[] closed, List<Integer> sides) {
+    private boolean isAgainst(Coordinate[] closed) {
         double twiceArea = 0;
         for (int i = 0; i + 1 < closed.length; i++) {
             twiceArea += (closed[i].x - closed[0].x) * (closed[i + 1].y - closed[0].y)

@@ -1,14 +1,18 @@
 package org.fencecore.layout;
 
-/** Full boards on the other face, each centred behind a gap of the front. */
+/** Full boards of a second row, each centred on a gap of the front. */
 final class BackBoards implements BoardRule {
 
-    private final BoardRule front;
+    private final FrontBoards front;
     private final int count;
     private final long width;
 
-    /** @param count how many gaps there are between boards of the front */
-    BackBoards(BoardRule front, int count, long width) {
+    /**
+     * Takes the front, and the boards that cover its gaps.
+     *
+     * @param count how many gaps there are between boards of the front, or 0 for no second row
+     */
+    BackBoards(FrontBoards front, int count, long width) {
         this.front = front;
         this.count = count;
         this.width = width;
@@ -16,12 +20,15 @@ final class BackBoards implements BoardRule {
 
     @Override
     public long left(int index) {
-        long gapStart = front.right(index);
-        long bothLaps = width - (front.left(index + 1) - gapStart);
-        long less = Math.floorDiv(bothLaps, 2);
+        return left(index, front.right(index), front.left(index + 1));
+    }
+
+    /** Where a board's left edge is, from where the gap it covers begins and ends. */
+    long left(int index, long gapStart, long gapEnd) {
+        long bothLaps = width - (gapEnd - gapStart);
+        long less = bothLaps >> 1;
         // An odd nanometre goes to the lap farther from the middle: so the row is the same from either end, and two
-        // boards
-        // behind one in front overlap by no nanometre.
+        // boards behind one in front overlap by no nanometre.
         return gapStart - (2 * index + 1 < count ? bothLaps - less : less);
     }
 
@@ -33,5 +40,13 @@ final class BackBoards implements BoardRule {
     @Override
     public boolean isFull(int index) {
         return true;
+    }
+
+    int count() {
+        return count;
+    }
+
+    long width() {
+        return width;
     }
 }

@@ -19,7 +19,8 @@ final class BoardFitter {
     private final long preferred;
     private final long most;
     private final long smallest;
-    private final boolean shadowbox;
+    private final boolean lapped;
+    private final long cover;
     /** How many gaps there are more than boards: -1 or 1. */
     private final int moreGaps;
 
@@ -30,7 +31,8 @@ final class BoardFitter {
         preferred = pattern.preferredGap().nanometres();
         most = pattern.mostGap().nanometres();
         smallest = Math.max(1, pattern.width().times(pattern.smallestPart()).nanometres());
-        shadowbox = pattern.isShadowbox();
+        lapped = pattern.isLapped();
+        cover = pattern.coverWidth().orElse(pattern.width()).nanometres();
         moreGaps = pattern.hasGapAtEnds() ? 1 : -1;
         // With this, and with widths and gaps of 100 m at most, no product overflows; the first part guards the second.
         if (length / (width + preferred) > MOST_BOARDS || boardsReaching(preferred) > MOST_BOARDS) {
@@ -80,9 +82,9 @@ final class BoardFitter {
         return smallest;
     }
 
-    /** The least width of a ripped board between others: its share, and in a shadowbox room for both boards behind it. */
+    /** The least width of a ripped board between others: its share, and room for both laps of those that cover its gaps. */
     long leastWidth(long gap) {
-        return shadowbox ? Math.max(smallest, width - gap) : smallest;
+        return lapped ? Math.max(smallest, cover - gap) : smallest;
     }
 
     private long boardsReaching(long gap) {
@@ -137,9 +139,9 @@ final class BoardFitter {
     private Optional<BoardFit> rippedCloser() {
         int boards = reaching();
         long gap = Math.floorDiv((boards - 2) * (width - smallest) - excess(boards, 0), spaces(boards));
-        if (shadowbox) {
-            // Where width - gap is the least width: excess(boards, gap) = (boards - 2) gap.
-            gap = Math.min(gap, -excess(boards, 0));
+        if (lapped) {
+            // Where cover - gap is the least width: excess(boards, gap) = (boards - 2) (width - cover + gap).
+            gap = Math.min(gap, (boards - 2) * (width - cover) - excess(boards, 0));
         }
         return gap < least ? Optional.empty() : ripped(Fitting.MIDDLE_RIPPED_CLOSER, gap);
     }
@@ -148,8 +150,8 @@ final class BoardFitter {
     private Optional<BoardFit> allRipped() {
         int boards = reaching();
         long widest = Math.min(most, Math.floorDiv(length - boards * smallest, spaces(boards)));
-        // Between two boards behind it, a board must cover width - gap: length - spaces gap >= boards (width - gap).
-        long narrowest = shadowbox && boards > 2 ? Math.max(least, excess(boards, 0)) : least;
+        // With a gap on either side a board takes both laps, cover - gap: length - spaces gap >= boards (cover - gap).
+        long narrowest = lapped && boards > 2 ? Math.max(least, boards * cover - length) : least;
         if (narrowest > widest) {
             return Optional.empty();
         }

@@ -25,9 +25,9 @@ import org.jspecify.annotations.Nullable;
  * section is the same from both ends. The ends stay full unless the section is too short for that. With
  * {@linkplain BoardPattern#withGapAtEnds gaps at the ends} there are {@code n + 1} gaps, and signs change to suit.
  *
- * <p>The inside boards of a shadowbox are full, and each is centred behind a gap of the outside: the lap on each side is
- * half of what the board is wider than the gap. A ripped outside board is never so narrow that the two behind it would
- * overlap.
+ * <p>The boards of a second row, behind those of a shadowbox or over those of board on board and board and batten, are
+ * full, and each is centred on a gap of the outside: the lap on each side is half of what it is wider than the gap. A
+ * ripped outside board is never so narrow that the two which lap it would overlap.
  *
  * <p>Widths and gaps sum to the clear length to the nanometre; nothing is rounded to the tape. A layout costs the same
  * for ten boards and for ten million on a face, which is the limit, as its boards are worked out when asked for.
@@ -48,6 +48,7 @@ import org.jspecify.annotations.Nullable;
  * layout.row(Face.INSIDE).boards().get(0).left();    // 4.45 in
  * layout.lap();                                  // 1.05 in
  * layout.choice();                               // FULL_BOARDS
+ * layout.row(Face.OUTSIDE).storyPole(Length.ofInches(0.0625)).get(1);    // 8 7/8 in, for 8.9
  * }</pre>
  */
 public final class BoardLayout {
@@ -56,8 +57,9 @@ public final class BoardLayout {
     private final BoardPattern pattern;
     private final BoardFit fit;
     private final FrontBoards front;
+    private final BoardList boards;
     private final BoardRow outside;
-    private final BoardRow inside;
+    private final BoardRow second;
 
     private BoardLayout(Length clearLength, BoardPattern pattern) {
         this.clearLength = clearLength;
@@ -67,14 +69,18 @@ public final class BoardLayout {
         long gap = fit.gap();
         long pitch = gap + (fit.ripped() == fit.count() ? fit.rippedWidth() : width);
         this.front = new FrontBoards(fit, width, pattern.hasGapAtEnds() ? 1 : 0);
-        this.outside = new BoardRow(Face.OUTSIDE, fit.count(), front, gap, pitch);
-        int behind = pattern.isShadowbox() ? fit.spaces() : 0;
-        this.inside = new BoardRow(
-                Face.INSIDE,
-                behind,
-                new BackBoards(front, behind, width),
-                behind < 2 ? 0 : pitch - width,
-                behind < 2 ? width : pitch);
+        Face secondFace = pattern.secondFace().orElse(Face.INSIDE);
+        int behind = pattern.isLapped() ? fit.spaces() : 0;
+        long cover = pattern.coverWidth().orElse(pattern.width()).nanometres();
+        BackBoards back = new BackBoards(front, behind, cover);
+        this.boards = new BoardList(front, back, secondFace);
+        this.outside = new BoardRow(Face.OUTSIDE, boards.subList(0, fit.count()), front, gap, pitch);
+        this.second = new BoardRow(
+                secondFace,
+                boards.subList(fit.count(), boards.size()),
+                back,
+                behind < 2 ? 0 : pitch - cover,
+                behind < 2 ? cover : pitch);
     }
 
     /**
@@ -122,21 +128,20 @@ public final class BoardLayout {
      * @return its row, without boards if the pattern has none there
      */
     public BoardRow row(Face face) {
-        return switch (face) {
-            case OUTSIDE -> outside;
-            case INSIDE -> inside;
-        };
+        if (face == Face.OUTSIDE) {
+            return outside;
+        }
+        return face == second.face() ? second : new BoardRow(face, boards.subList(0, 0), front, 0, 0);
     }
 
     /**
-     * Returns all boards: those outside from left to right, then those inside.
+     * Returns all boards: those outside from left to right, then those of the second row.
      *
-     * @return an unmodifiable view that works out a board when it is asked for
+     * @return an unmodifiable view that holds no boards; going through it steps from board to board and leaves nothing to
+     *     clean up, {@code get} finds one by division
      */
     public List<BoardPlacement> boards() {
-        int outsideCount = outside.count();
-        return new IndexedView<>(
-                count(), index -> index < outsideCount ? outside.board(index) : inside.board(index - outsideCount));
+        return boards;
     }
 
     /**
@@ -145,18 +150,16 @@ public final class BoardLayout {
      * @return an unmodifiable view, each mark measured from the left end and exact to the nanometre
      */
     public List<Length> marks() {
-        int outsideCount = outside.count();
-        return new IndexedView<>(
-                count(), index -> index < outsideCount ? outside.mark(index) : inside.mark(index - outsideCount));
+        return boards.marks();
     }
 
     /**
-     * Returns how many boards there are on both faces.
+     * Returns how many boards there are in both rows, battens among them.
      *
      * @return the count, at least 1
      */
     public int count() {
-        return outside.count() + inside.count();
+        return outside.count() + second.count();
     }
 
     /**
@@ -178,14 +181,46 @@ public final class BoardLayout {
     }
 
     /**
-     * Returns how far an inside board of a shadowbox laps behind the outside board on each side.
+     * Returns how far a board of the second row laps the outside board on each side.
      *
-     * @return the lap to the nearest nanometre; empty without inside boards
+     * @return the lap to the nearest nanometre; empty without a second row
      */
     public Optional<Length> lap() {
-        return inside.count() == 0
+        return second.count() == 0
                 ? Optional.empty()
-                : Optional.of(pattern.width().minus(outside.gap()).dividedBy(2));
+                : pattern.coverWidth().map(cover -> cover.minus(outside.gap()).dividedBy(2));
+    }
+
+    /**
+     * Returns the nearest length that takes full boards alone and is no longer than this one, so that a post can be moved
+     * until the boards come out flush: that of as many full boards as fit, with the widest gaps.
+     *
+     * @return the length, this very one if its boards are all full
+     */
+    public Length flushShorter() {
+        return isFlush() ? clearLength : flush((int) fitter().mostBoards(), pattern.mostGap());
+    }
+
+    /**
+     * Returns the nearest length that takes full boards alone and is no shorter than this one: that of one full board
+     * more, with the narrowest gaps.
+     *
+     * @return the length, this very one if its boards are all full
+     */
+    public Length flushLonger() {
+        return isFlush() ? clearLength : flush((int) fitter().mostBoards() + 1, pattern.leastGap());
+    }
+
+    private boolean isFlush() {
+        return fit.choice() == Fitting.FULL_BOARDS;
+    }
+
+    private BoardFitter fitter() {
+        return new BoardFitter(clearLength, pattern);
+    }
+
+    private Length flush(int boardCount, Length gap) {
+        return pattern.width().times(boardCount).plus(gap.times(fitter().spaces(boardCount)));
     }
 
     /**
@@ -207,8 +242,8 @@ public final class BoardLayout {
     }
 
     /**
-     * Returns what is wrong with the layout: blockers for a gap out of its range and for a ripped board that is too
-     * narrow, and a warning for end boards that are ripped.
+     * Returns what is wrong with the layout: blockers {@code gap-out-of-range} for a gap out of its range and {@code
+     * board-too-narrow} for ripped boards, and a warning {@code end-board-ripped} for end boards that are ripped.
      *
      * @return all findings, empty if the pattern is kept
      */

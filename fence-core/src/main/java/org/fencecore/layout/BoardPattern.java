@@ -2,6 +2,7 @@ package org.fencecore.layout;
 
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
 import org.fencecore.worksheet.Written;
@@ -11,7 +12,7 @@ import org.jspecify.annotations.Nullable;
  * How boards are to follow each other along a fence: their width, the gap that is preferred and those still accepted,
  * and how narrow a ripped board may be.
  *
- * <p>Three arrangements:
+ * <p>Five arrangements:
  *
  * <ul>
  *   <li>{@linkplain #sideBySide side by side}: boards that touch, or nearly; gaps from 0 to 1/8 in are accepted, 0
@@ -20,6 +21,10 @@ import org.jspecify.annotations.Nullable;
  *   <li>{@linkplain #shadowbox shadowbox}: boards on both faces in turn, each lapping behind its neighbours. The gap on
  *       a face is the board less two laps. A lap of 1 in is preferred, 3/4 in to 1 1/2 in accepted, less on boards under
  *       4 in.
+ *   <li>{@linkplain #boardOnBoard board on board}: two layers on the outside, the second over the gaps of the first, with
+ *       the laps of a shadowbox.
+ *   <li>{@linkplain #boardAndBatten board and batten}: boards 1/2 in apart, 1/4 in to 3/4 in accepted, and a batten over
+ *       each gap. A batten laps 1/2 in or more, so that gaps are smaller under battens less than 1 3/4 in wide.
  * </ul>
  *
  * <p>A ripped board is at least half a board. All these figures are common practice, no source, and each can be
@@ -41,12 +46,16 @@ public final class BoardPattern {
     private static final Length LIMIT = Length.ofMetres(100);
     private static final Length USUAL_LAP = Length.ofInches(1);
     private static final Length USUAL_SLACK = Length.ofInches(0.125);
+    private static final Length BATTEN_LAP = Length.ofInches(0.5);
+    private static final Length BATTEN_GAP = Length.ofInches(0.25);
     private static final Ratio HALF = Ratio.of(0.5);
 
     private enum Arrangement {
         SIDE_BY_SIDE,
         SPACED,
-        SHADOWBOX;
+        SHADOWBOX,
+        BOARD_ON_BOARD,
+        BOARD_AND_BATTEN;
 
         String words() {
             return name().toLowerCase(Locale.ROOT).replace('_', ' ');
@@ -55,6 +64,7 @@ public final class BoardPattern {
 
     private final Arrangement arrangement;
     private final Length width;
+    private final Length coverWidth;
     private final Length leastGap;
     private final Length preferredGap;
     private final Length mostGap;
@@ -64,6 +74,7 @@ public final class BoardPattern {
     private BoardPattern(
             Arrangement arrangement,
             Length width,
+            Length coverWidth,
             Length leastGap,
             Length preferredGap,
             Length mostGap,
@@ -71,6 +82,7 @@ public final class BoardPattern {
             boolean gapAtEnds) {
         this.arrangement = arrangement;
         this.width = width;
+        this.coverWidth = coverWidth;
         this.leastGap = leastGap;
         this.preferredGap = preferredGap;
         this.mostGap = mostGap;
@@ -87,7 +99,7 @@ public final class BoardPattern {
      */
     public static BoardPattern sideBySide(Length width) {
         requireWidth(width);
-        return new BoardPattern(Arrangement.SIDE_BY_SIDE, width, Length.ZERO, Length.ZERO, USUAL_SLACK, HALF, false);
+        return unspaced(Arrangement.SIDE_BY_SIDE, width, width).withGaps(Length.ZERO, Length.ZERO, USUAL_SLACK);
     }
 
     /**
@@ -106,8 +118,7 @@ public final class BoardPattern {
                     + "; it must be over 0 and up to 100 m, and for boards that touch use sideBySide");
         }
         Length half = preferredGap.dividedBy(2);
-        return new BoardPattern(Arrangement.SPACED, width, Length.ZERO, Length.ZERO, Length.ZERO, HALF, false)
-                .withGaps(half, preferredGap, preferredGap.plus(half));
+        return unspaced(Arrangement.SPACED, width, width).withGaps(half, preferredGap, preferredGap.plus(half));
     }
 
     /**
@@ -119,8 +130,48 @@ public final class BoardPattern {
      */
     public static BoardPattern shadowbox(Length width) {
         requireWidth(width);
-        return new BoardPattern(Arrangement.SHADOWBOX, width, Length.ZERO, Length.ZERO, Length.ZERO, HALF, false)
-                .withLap(Length.min(USUAL_LAP, width.dividedBy(4)));
+        return unspaced(Arrangement.SHADOWBOX, width, width).withLap(Length.min(USUAL_LAP, width.dividedBy(4)));
+    }
+
+    /**
+     * Returns boards in two layers on the outside face, the second over the gaps of the first and lapping 1 in, or a
+     * quarter of a board under 4 in wide. The first layer reaches from end to end, so that every board is fixed to the
+     * rails, those of the second layer through the first.
+     *
+     * @param width the width of a board
+     * @return the pattern
+     * @throws IllegalArgumentException if {@code width} is not over zero and up to 100 m
+     */
+    public static BoardPattern boardOnBoard(Length width) {
+        requireWidth(width);
+        return unspaced(Arrangement.BOARD_ON_BOARD, width, width).withLap(Length.min(USUAL_LAP, width.dividedBy(4)));
+    }
+
+    /**
+     * Returns boards with a narrow gap and a batten over each: gaps of 1/4 in to 3/4 in, 1/2 in preferred, as far as the
+     * batten laps 1/2 in on each side.
+     *
+     * @param width the width of a board
+     * @param battenWidth the width of a batten
+     * @return the pattern
+     * @throws IllegalArgumentException if {@code width} is not over zero and up to 100 m, or {@code battenWidth} is under
+     *     1 1/4 in or over {@code width}
+     */
+    public static BoardPattern boardAndBatten(Length width, Length battenWidth) {
+        requireWidth(width);
+        Length narrowest = BATTEN_GAP.plus(BATTEN_LAP.times(2));
+        if (battenWidth.compareTo(narrowest) < 0 || battenWidth.compareTo(width) > 0) {
+            throw new IllegalArgumentException("battenWidth was " + battenWidth + " on boards " + width
+                    + " wide; it must be from " + narrowest + " to the width of a board: it laps " + BATTEN_LAP
+                    + " on each side of a gap of " + BATTEN_GAP + " or more");
+        }
+        Length most = Length.min(BATTEN_GAP.times(3), battenWidth.minus(BATTEN_LAP.times(2)));
+        return unspaced(Arrangement.BOARD_AND_BATTEN, width, battenWidth)
+                .keepingTo(BATTEN_GAP, Length.min(BATTEN_GAP.times(2), most), most);
+    }
+
+    private static BoardPattern unspaced(Arrangement arrangement, Length width, Length coverWidth) {
+        return new BoardPattern(arrangement, width, coverWidth, Length.ZERO, Length.ZERO, Length.ZERO, HALF, false);
     }
 
     private static void requireWidth(Length width) {
@@ -131,30 +182,30 @@ public final class BoardPattern {
     }
 
     /**
-     * Returns this shadowbox with another lap, and with laps accepted from 3/4 of it to 1 1/2 times, but well short of
-     * half a board.
+     * Returns this lapped pattern with another lap, and with laps accepted from 3/4 of it to 1 1/2 times, but well short
+     * of half a board, or of half a batten.
      *
-     * @param preferred how much a board should lap behind its neighbour on each side
+     * @param preferred how much a board or batten should lap its neighbour on each side
      * @return the pattern with that lap
-     * @throws IllegalArgumentException if the lap is negative, or half a board or more, or this is no shadowbox
+     * @throws IllegalArgumentException if the lap is negative, or half a board or more, or nothing laps here
      */
     public BoardPattern withLap(Length preferred) {
         requireLap("preferred", preferred);
         Length most = Length.min(
                 preferred.times(3).dividedBy(2),
-                preferred.plus(width.dividedBy(2)).dividedBy(2));
+                preferred.plus(coverWidth.dividedBy(2)).dividedBy(2));
         return withLaps(preferred.times(3).dividedBy(4), preferred, most);
     }
 
     /**
-     * Returns this shadowbox with other laps.
+     * Returns this lapped pattern with other laps.
      *
      * @param least the smallest lap accepted
-     * @param preferred how much a board should lap behind its neighbour on each side
+     * @param preferred how much a board or batten should lap its neighbour on each side
      * @param most the largest lap accepted
      * @return the pattern with those laps
-     * @throws IllegalArgumentException if a lap is negative, or half a board or more, or they are not in order, or this
-     *     is no shadowbox
+     * @throws IllegalArgumentException if a lap is negative, or half a board or more, or they are not in order, or
+     *     nothing laps here
      */
     public BoardPattern withLaps(Length least, Length preferred, Length most) {
         requireLap("least", least);
@@ -165,18 +216,19 @@ public final class BoardPattern {
     }
 
     private void requireLap(String name, Length lap) {
-        if (!isShadowbox()) {
+        if (!isLapped()) {
             throw new IllegalArgumentException(name + " lap was " + lap + " for boards " + arrangement.words()
                     + ", which do not lap; use withGaps, or start from shadowbox");
         }
         if (lap.isNegative() || !gapAtLap(lap).isPositive()) {
-            throw new IllegalArgumentException(name + " lap was " + lap + " for boards " + width
-                    + " wide; it must be from 0 to under half a board, or nothing is left of the gap in front");
+            String cover = arrangement == Arrangement.BOARD_AND_BATTEN ? "batten" : "board";
+            throw new IllegalArgumentException(name + " lap was " + lap + " for " + cover + "s " + coverWidth
+                    + " wide; it must be from 0 to under half a " + cover + ", or nothing is left of the gap");
         }
     }
 
     private Length gapAtLap(Length lap) {
-        return width.minus(lap.times(2));
+        return coverWidth.minus(lap.times(2));
     }
 
     /**
@@ -187,13 +239,13 @@ public final class BoardPattern {
      * @param preferred the gap wanted
      * @param most the largest gap accepted
      * @return the pattern with those gaps
-     * @throws IllegalArgumentException if a gap is negative or over 100 m, or they are not in order, or this is a
-     *     shadowbox
+     * @throws IllegalArgumentException if a gap is negative or over 100 m, or they are not in order, or this is
+     *     a lapped pattern
      */
     public BoardPattern withGaps(Length least, Length preferred, Length most) {
-        if (isShadowbox()) {
-            throw new IllegalArgumentException("gaps from " + least + " to " + most
-                    + " were given for a shadowbox, whose gaps follow from the laps; use withLaps");
+        if (isLapped()) {
+            throw new IllegalArgumentException("gaps from " + least + " to " + most + " were given for a "
+                    + arrangement.words() + ", whose gaps follow from the laps; use withLaps");
         }
         if (least.isNegative() || most.compareTo(LIMIT) > 0) {
             throw new IllegalArgumentException("gaps were from " + least + " to " + most
@@ -211,7 +263,7 @@ public final class BoardPattern {
     }
 
     private BoardPattern keepingTo(Length least, Length preferred, Length most) {
-        return new BoardPattern(arrangement, width, least, preferred, most, smallestPart, gapAtEnds);
+        return new BoardPattern(arrangement, width, coverWidth, least, preferred, most, smallestPart, gapAtEnds);
     }
 
     /**
@@ -226,21 +278,21 @@ public final class BoardPattern {
             throw new IllegalArgumentException("part was " + part
                     + "; it must be over 0 and up to 1: the share of a board's width that a ripped board must keep");
         }
-        return new BoardPattern(arrangement, width, leastGap, preferredGap, mostGap, part, gapAtEnds);
+        return new BoardPattern(arrangement, width, coverWidth, leastGap, preferredGap, mostGap, part, gapAtEnds);
     }
 
     /**
      * Returns this pattern with a gap in place of a board at both ends, as for pickets between two posts.
      *
      * @return the pattern with gaps at its ends, equal to those between boards
-     * @throws IllegalArgumentException if this is a shadowbox, which needs boards at its ends to lap behind
+     * @throws IllegalArgumentException if this is a lapped pattern, which needs boards at its ends to lap
      */
     public BoardPattern withGapAtEnds() {
-        if (isShadowbox()) {
-            throw new IllegalArgumentException("gaps at the ends were asked of a shadowbox, whose inside boards lap"
-                    + " behind the outside ones at both ends; use spaced or sideBySide");
+        if (isLapped()) {
+            throw new IllegalArgumentException("gaps at the ends were asked of a " + arrangement.words()
+                    + ", whose second row laps the first at both ends; use spaced or sideBySide");
         }
-        return new BoardPattern(arrangement, width, leastGap, preferredGap, mostGap, smallestPart, true);
+        return new BoardPattern(arrangement, width, coverWidth, leastGap, preferredGap, mostGap, smallestPart, true);
     }
 
     /**
@@ -250,6 +302,38 @@ public final class BoardPattern {
      */
     public Length width() {
         return width;
+    }
+
+    /**
+     * Returns the width of the boards or battens of the second row.
+     *
+     * @return the width, as wide as the boards except for battens; empty if there is one row
+     */
+    public Optional<Length> coverWidth() {
+        return isLapped() ? Optional.of(coverWidth) : Optional.empty();
+    }
+
+    /**
+     * Returns how much the second row is to lap the first on each side.
+     *
+     * @return half of what it is wider than the preferred gap; empty if there is one row
+     */
+    public Optional<Length> preferredLap() {
+        return isLapped() ? Optional.of(coverWidth.minus(preferredGap).dividedBy(2)) : Optional.empty();
+    }
+
+    /**
+     * Returns where the second row is fixed.
+     *
+     * @return the inside face for a shadowbox, over the first row for board on board and board and batten; empty if there
+     *     is one row
+     */
+    public Optional<Face> secondFace() {
+        return switch (arrangement) {
+            case SIDE_BY_SIDE, SPACED -> Optional.empty();
+            case SHADOWBOX -> Optional.of(Face.INSIDE);
+            case BOARD_ON_BOARD, BOARD_AND_BATTEN -> Optional.of(Face.COVER);
+        };
     }
 
     /**
@@ -289,6 +373,15 @@ public final class BoardPattern {
     }
 
     /**
+     * Tells whether a second row of boards or battens laps the first.
+     *
+     * @return true for a shadowbox, board on board, and board and batten
+     */
+    public boolean isLapped() {
+        return secondFace().isPresent();
+    }
+
+    /**
      * Tells whether boards stand on both faces in turn.
      *
      * @return true for a shadowbox
@@ -322,6 +415,7 @@ public final class BoardPattern {
         return other instanceof BoardPattern that
                 && arrangement == that.arrangement
                 && width.equals(that.width)
+                && coverWidth.equals(that.coverWidth)
                 && leastGap.equals(that.leastGap)
                 && preferredGap.equals(that.preferredGap)
                 && mostGap.equals(that.mostGap)
@@ -331,7 +425,7 @@ public final class BoardPattern {
 
     @Override
     public int hashCode() {
-        return Objects.hash(arrangement, width, leastGap, preferredGap, mostGap, smallestPart, gapAtEnds);
+        return Objects.hash(arrangement, width, coverWidth, leastGap, preferredGap, mostGap, smallestPart, gapAtEnds);
     }
 
     /**
@@ -341,7 +435,9 @@ public final class BoardPattern {
      */
     @Override
     public String toString() {
-        return "boards " + Written.tape(width) + " wide, " + arrangement.words() + ", gaps " + Written.tape(leastGap)
+        String battens = coverWidth.equals(width) ? "" : " with battens " + Written.tape(coverWidth);
+        return "boards " + Written.tape(width) + " wide, " + arrangement.words() + battens + ", gaps "
+                + Written.tape(leastGap)
                 + " to " + Written.tape(mostGap) + ", " + Written.tape(preferredGap) + " preferred"
                 + (gapAtEnds ? ", a gap at both ends" : "");
     }

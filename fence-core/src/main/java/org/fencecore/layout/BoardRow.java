@@ -13,14 +13,16 @@ import org.fencecore.worksheet.Written;
 public final class BoardRow {
 
     private final Face face;
+    private final BoardList boards;
     private final int count;
     private final BoardRule rule;
     private final Length gap;
     private final Length pitch;
 
-    BoardRow(Face face, int count, BoardRule rule, long gap, long pitch) {
+    BoardRow(Face face, BoardList boards, BoardRule rule, long gap, long pitch) {
         this.face = face;
-        this.count = count;
+        this.boards = boards;
+        this.count = boards.size();
         this.rule = rule;
         this.gap = Length.ofNanometres(gap);
         this.pitch = Length.ofNanometres(pitch);
@@ -45,7 +47,8 @@ public final class BoardRow {
     }
 
     /**
-     * Returns the gap between two boards. Gaps are equal to within a nanometre; on the inside of a shadowbox they are
+     * Returns the gap between two boards: the width of the spacer to set between them, though marks are surer, as a
+     * spacer's error adds up. Gaps are equal to within a nanometre; on the inside of a shadowbox they are
      * smaller behind a ripped board, by what was ripped off.
      *
      * @return the gap to the nearest nanometre, zero if the row has no gaps
@@ -70,7 +73,7 @@ public final class BoardRow {
      * @return an unmodifiable view that works out a board when it is asked for
      */
     public List<BoardPlacement> boards() {
-        return new IndexedView<>(count, this::board);
+        return boards;
     }
 
     /**
@@ -80,7 +83,26 @@ public final class BoardRow {
      * @return an unmodifiable view, exact to the nanometre; rounding to the tape is left to whoever writes it down
      */
     public List<Length> marks() {
-        return new IndexedView<>(count, this::mark);
+        return boards.marks();
+    }
+
+    /**
+     * Returns the marks as a story pole has them: each measured from the left end and rounded to the tape by itself, so
+     * that the last is no farther off than the first.
+     *
+     * <p>Example: boards 8.9 in apart are marked, in sixteenths, at 0, 8 7/8, 17 13/16 and 26 11/16 in; a crew that
+     * steps off 8 7/8 ten times is 1/4 in short.
+     *
+     * @param increment the distance between marks of the tape, such as 1/16 in, over zero
+     * @return an unmodifiable view of the left edges, each to the nearest mark of the tape
+     * @throws IllegalArgumentException if {@code increment} is not over zero
+     */
+    public List<Length> storyPole(Length increment) {
+        if (!increment.isPositive()) {
+            throw new IllegalArgumentException(
+                    "increment was " + increment + "; it must be over 0: give the distance between marks of the tape");
+        }
+        return new BoardMarks(boards, increment);
     }
 
     /**
@@ -94,7 +116,7 @@ public final class BoardRow {
     public List<BoardPlacement> boardsMeeting(Interval stretch) {
         int first = firstPast(stretch.start().nanometres());
         int end = firstFrom(stretch.end().nanometres(), first);
-        return boards().subList(first, end);
+        return boards.subList(first, end);
     }
 
     /** Returns the first board whose right edge is past a place, by halving. */
@@ -125,14 +147,6 @@ public final class BoardRow {
             }
         }
         return low;
-    }
-
-    Length mark(int index) {
-        return Length.ofNanometres(rule.left(index));
-    }
-
-    BoardPlacement board(int index) {
-        return new BoardPlacement(face, index, rule.left(index), rule.right(index), rule.isFull(index));
     }
 
     /**

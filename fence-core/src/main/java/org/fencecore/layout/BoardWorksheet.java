@@ -24,6 +24,9 @@ final class BoardWorksheet {
     Worksheet worksheet() {
         given("clear length", layout.clearLength());
         given("board width", pattern.width());
+        if (isBattened()) {
+            given("batten width", pattern.coverWidth().orElseThrow());
+        }
         given("least gap", pattern.leastGap());
         given("preferred gap", pattern.preferredGap());
         given("most gap", pattern.mostGap());
@@ -111,8 +114,15 @@ final class BoardWorksheet {
                 : "(" + clearLength() + " - " + Written.inches(together) + ") / " + fit.spaces();
         layout.lap()
                 .ifPresent(lap -> line(
-                        "lap", "(board width - " + formula + ") / 2", "(" + width() + " - " + numbers + ") / 2", lap));
+                        "lap",
+                        (isBattened() ? "(batten width - " : "(board width - ") + formula + ") / 2",
+                        "(" + Written.inches(pattern.coverWidth().orElseThrow()) + " - " + numbers + ") / 2",
+                        lap));
         line("gap", formula, numbers, layout.row(Face.OUTSIDE).gap());
+    }
+
+    private boolean isBattened() {
+        return pattern.coverWidth().map(cover -> !cover.equals(pattern.width())).orElse(false);
     }
 
     private int full() {

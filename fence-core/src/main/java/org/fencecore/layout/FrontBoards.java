@@ -5,6 +5,7 @@ import org.fencecore.units.Length;
 /** Boards with equal gaps, full but for a block in the middle that is ripped. */
 final class FrontBoards implements BoardRule {
 
+    private final int count;
     private final long width;
     private final int ripped;
     private final int firstRipped;
@@ -14,9 +15,10 @@ final class FrontBoards implements BoardRule {
     private final int gapsBeforeFirst;
 
     FrontBoards(BoardFit fit, long width, int gapsBeforeFirst) {
+        this.count = fit.count();
         this.width = width;
         this.ripped = fit.ripped();
-        this.firstRipped = (fit.count() - ripped) / 2;
+        this.firstRipped = (count - ripped) / 2;
         this.rips = Length.ofNanometres(fit.rippedTotal());
         this.gaps = Length.ofNanometres(fit.gapTotal());
         this.spaces = fit.spaces();
@@ -38,8 +40,33 @@ final class FrontBoards implements BoardRule {
         return index < firstRipped || index >= firstRipped + ripped;
     }
 
+    int count() {
+        return count;
+    }
+
     int firstRipped() {
         return firstRipped;
+    }
+
+    int ripped() {
+        return ripped;
+    }
+
+    long width() {
+        return width;
+    }
+
+    /** All gaps together, to be shared out among {@link #spaces}. */
+    long gapTotal() {
+        return gaps.nanometres();
+    }
+
+    int spaces() {
+        return spaces;
+    }
+
+    int gapsBeforeFirst() {
+        return gapsBeforeFirst;
     }
 
     private long widthOfFirst(int boards) {
@@ -52,7 +79,7 @@ final class FrontBoards implements BoardRule {
                 : (boards - ripped) * width + rips.nanometres();
     }
 
-    private long firstGaps(int count) {
-        return count == 0 ? 0 : gaps.portion(count, spaces).nanometres();
+    private long firstGaps(int gapCount) {
+        return gapCount == 0 ? 0 : gaps.portion(gapCount, spaces).nanometres();
     }
 }

@@ -1,13 +1,19 @@
 /**
  * Posts along a stretch, and boards along a clear length: where they go so that nothing is left over at the end.
  *
- * <p>A {@link org.fencecore.layout.PostSpacing} divides a stretch into equal bays. A
- * {@link org.fencecore.layout.BoardPattern} says how boards are to follow each other: side by side, spaced, or on both
- * faces in turn as a shadowbox, with the gaps or laps that are accepted. A {@link org.fencecore.layout.BoardLayout} fits
+ * <p>A {@link org.fencecore.layout.PostSpacing} divides a stretch into bays as a
+ * {@link org.fencecore.layout.PostSpacingSpec} and its {@link org.fencecore.layout.BayRule} ask, and keeps posts out of
+ * where they may not stand. A
+ * {@link org.fencecore.layout.BoardPattern} says how boards are to follow each other: side by side, spaced, on both
+ * faces in turn as a shadowbox, or in two layers as board on board or board and batten, with the gaps or laps that are
+ * accepted. A {@link org.fencecore.layout.BoardLayout} fits
  * the pattern into a clear length with full boards at both ends and says with a
  * {@link org.fencecore.layout.Fitting} how that was possible. Each {@link org.fencecore.layout.Face} of it has a
  * {@link org.fencecore.layout.BoardRow}, whose {@link org.fencecore.layout.BoardPlacement boards} are worked out when
  * they are asked for.
+ *
+ * <p>A {@link org.fencecore.layout.CourseLayout} lays boards level, in courses with their joints on posts, and
+ * {@link org.fencecore.layout.GateBoards} fits those of a gate and its neighbours so that the pattern reads through.
  *
  * <p>Everything is measured along the fence from the left end of the stretch or clear length, seen from the outside. It
  * knows no ground, gates or styles: where a section begins and ends, and how tall its boards are, is for others to say.

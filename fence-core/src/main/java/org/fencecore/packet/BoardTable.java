@@ -55,14 +55,7 @@ final class BoardTable {
         }
 
         private void row(BoardPlacement board, Length mark, Length width, String kind) {
-            table.row(
-                    where,
-                    from,
-                    board.face() == Face.OUTSIDE ? "outside" : "inside",
-                    board.index() + 1,
-                    tape.format(mark),
-                    tape.format(width),
-                    kind);
+            table.row(where, from, words(board.face()), board.index() + 1, tape.format(mark), tape.format(width), kind);
         }
     }
 
@@ -75,8 +68,22 @@ final class BoardTable {
         return layout.row(Face.OUTSIDE).count();
     }
 
-    /** How many boards a layout has on the inside. */
-    static int inside(BoardLayout layout) {
+    /** What the packet calls the row of a face. */
+    static String words(Face face) {
+        return switch (face) {
+            case OUTSIDE -> "outside";
+            case INSIDE -> "inside";
+            case COVER -> "over gaps";
+        };
+    }
+
+    /** What the packet calls the second row of a plan, if its pattern has one. */
+    static String second(FencePlan plan) {
+        return words(plan.style().pattern().secondFace().orElse(Face.INSIDE));
+    }
+
+    /** How many boards a layout has in its second row. */
+    static int second(BoardLayout layout) {
         return layout.count() - outside(layout);
     }
 

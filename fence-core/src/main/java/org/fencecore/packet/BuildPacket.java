@@ -1,7 +1,9 @@
 package org.fencecore.packet;
 
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
@@ -12,6 +14,8 @@ import org.fencecore.drawing.GateView;
 import org.fencecore.drawing.Paper;
 import org.fencecore.drawing.PlanView;
 import org.fencecore.drawing.Svg;
+import org.fencecore.stakeout.StakeSheet;
+import org.fencecore.stakeout.StringLayout;
 import org.fencecore.takeoff.Takeoff;
 import org.fencecore.units.tape.TapeFormat;
 import org.fencecore.worksheet.Worksheet;
@@ -70,6 +74,14 @@ public final class BuildPacket {
         Map<String, String> files = new LinkedHashMap<>();
         files.put("build-sheet.txt", sheet().toText());
         if (!plan.runs().isEmpty()) {
+            StringLayout strings = StringLayout.of(plan);
+            files.put("strings.csv", StringTable.strings(plan, tape).toCsv());
+            files.put("ties.csv", TieTable.of(plan, strings, tape).toCsv());
+            files.put("batter-boards.csv", StringTable.boards(strings, tape).toCsv());
+            if (!strings.corners().isEmpty()) {
+                files.put("corners.csv", StringTable.corners(strings, tape).toCsv());
+            }
+            files.put("stakes.csv", StakeTable.of(StakeSheet.of(plan), tape).toCsv());
             files.put("posts.csv", PostTable.of(plan, tape).toCsv());
             files.put("rails.csv", RailTable.of(plan, tape).toCsv());
             files.put("boards.csv", BoardTable.of(plan, tape).toCsv());
@@ -85,7 +97,9 @@ public final class BuildPacket {
             }
         }
         StringBuilder worked = new StringBuilder();
-        for (Worksheet worksheet : plan.worksheets()) {
+        List<Worksheet> worksheets = new ArrayList<>(plan.worksheets());
+        worksheets.addAll(StringLayout.of(plan).worksheets());
+        for (Worksheet worksheet : worksheets) {
             worked.append(worksheet.toText()).append('\n');
         }
         files.put("worksheets.txt", worked.toString());

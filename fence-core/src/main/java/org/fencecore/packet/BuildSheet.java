@@ -8,8 +8,13 @@ import java.util.stream.Stream;
 import org.fencecore.BoardAtPost;
 import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
+import org.fencecore.Post;
 import org.fencecore.Run;
 import org.fencecore.Stretch;
+import org.fencecore.slope.SlopeSpec;
+import org.fencecore.slope.Treatment;
+import org.fencecore.stakeout.StakeSheet;
+import org.fencecore.stakeout.StringLayout;
 import org.fencecore.takeoff.MaterialLine;
 import org.fencecore.takeoff.Takeoff;
 import org.fencecore.units.Length;
@@ -18,7 +23,7 @@ import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Severity;
 
 /**
- * The sheet a crew of two builds from, as plain text: what to watch for, strings and stakes, holes, rails, boards, gates
+ * The sheet a crew of two builds from, as plain text: what to watch for, strings, stakes, holes, rails, boards, gates
  * and the shopping list, in the order of the work.
  *
  * <p>Lengths are rounded once, here, to the marks of the tape it is given; 1/16 in when not said.
@@ -28,9 +33,13 @@ public final class BuildSheet {
     private final FencePlan plan;
     private final Takeoff takeoff;
     private final TapeFormat tape;
+    private final StringLayout strings;
+    private final StakeSheet stakes;
 
     private BuildSheet(FencePlan plan, Takeoff takeoff, TapeFormat tape) {
         this.plan = plan;
+        strings = StringLayout.of(plan);
+        stakes = StakeSheet.of(plan);
         this.takeoff = takeoff;
         this.tape = tape;
     }
@@ -71,6 +80,7 @@ public final class BuildSheet {
         findings(text);
         if (!plan.runs().isEmpty()) {
             strings(text);
+            stakes(text);
             posts(text);
             rails(text);
             boards(text);
@@ -96,7 +106,12 @@ public final class BuildSheet {
         text.append("  Fence: ")
                 .append(tape.format(fence))
                 .append(" on ")
-                .append(plural(plan.runs().size(), "side"))
+                .append(plural(
+                        (int) plan.runs().stream()
+                                .mapToInt(Run::side)
+                                .distinct()
+                                .count(),
+                        "side"))
                 .append(", ")
                 .append(plural(plan.posts().size(), "post"))
                 .append(", ")
@@ -143,9 +158,10 @@ public final class BuildSheet {
         }
     }
 
-    /** What the plan and the takeoff found, most serious first. */
+    /** What the plan, its strings and stakes and the takeoff found, most serious first. */
     private List<Finding> allFindings() {
-        return Stream.concat(plan.findings().stream(), takeoff.findings().stream())
+        return Stream.of(plan.findings(), strings.findings(), stakes.findings(), takeoff.findings())
+                .flatMap(List::stream)
                 .sorted(Comparator.comparing(Finding::severity).reversed())
                 .toList();
     }
@@ -154,17 +170,45 @@ public final class BuildSheet {
         section(text, "3. STRINGS AND CORNERS", StringTable.strings(plan, tape));
         notes(
                 text,
-                "Strings run " + tape.format(plan.site().setback())
-                        + " inside the boundary and mark the outside face of the posts.",
-                "From and to the lot corner: level, along the side, to the middle of the post. Off the side: square to it,"
-                        + " to the same middle.");
-        TextTable corners = StringTable.corners(plan, tape);
+                stringPlace() + " They mark the outside face of the posts.",
+                "From and to the corner: level, along the side from where it begins and to where it ends, to the middle of"
+                        + " the post. Off side: square to it, to the same middle."
+                        + (plan.site().line().isPresent() ? " Sides are those of the line that was given." : ""));
+        if (plan.site().line().isEmpty()
+                && plan.site().fencedSides().stream()
+                        .anyMatch(
+                                side -> plan.site().lot().sides().get(side - 1).isCurved())) {
+            notes(
+                    text,
+                    "A curved side is followed in straight parts that stay on the lot; from and to the corner is along these"
+                            + " parts, so find their ends by the ties below.");
+        }
+        text.append("\n  To find them from the lot, swing two tapes from its corners until they meet:\n")
+                .append(TieTable.of(plan, strings, tape).toText("  "));
+        notes(
+                text,
+                "East and north: of the first lot corner, in feet; of the two places where the tapes meet they tell which."
+                        + " A side starts at the corner where its call begins. Tape level. The lot corners are the surveyor's marks: never take a fence or a hedge for one.");
+        text.append("\n  Batter boards hold the strings beyond the corners:\n")
+                .append(StringTable.boards(strings, tape).toText("  "));
+        notes(
+                text,
+                "Where: beyond the start or the end of a side, "
+                        + tape.format(strings.spec().setBack())
+                        + " past where the strings cross. String: how long it is from board to board. Along the string: from"
+                        + " the string's first corner to where it crosses the board. From outer stake: along the board, from"
+                        + " where the two boards of a corner meet.",
+                "A board that is not on the lot stands on a neighbour's ground or in the street: ask first. Whether a"
+                        + " house, a tree or a wall is in the way was not known here.");
+        TextTable corners = StringTable.corners(strings, tape);
         if (!corners.isEmpty()) {
             text.append(
                             "\n  To prove a corner, mark both strings from where they cross and measure between the marks:\n")
                     .append(corners.toText("  "));
             notes(
                     text,
+                    "First string: that of the side named first. Tape everything level. Move the string, never the mark,"
+                            + " until the tape reads the diagonal.",
                     "Set a corner post square to the side whose boards stop. Where the corner is not square the post"
                             + " stands a little proud of the other string: plane it there, or hollow the rail.",
                     "Rails are mitred off square by the angle given, with the long point outside; where a saw does not turn"
@@ -172,14 +216,48 @@ public final class BuildSheet {
                     "The side whose boards stop ends flush with its rails, and the first board of the other laps their"
                             + " edges; where the corner is not square, bevel the edges to meet.");
         }
+        TextTable diagonals = StringTable.diagonals(strings, tape);
+        if (!diagonals.isEmpty()) {
+            text.append("\n  To prove them all, measure from where strings cross, or end, to where strings cross:\n")
+                    .append(diagonals.toText("  "));
+        }
+    }
+
+    private String stringPlace() {
+        if (plan.posts().stream().anyMatch(Post::isSet)) {
+            return "Strings run beside the posts at the ends of each run, as they were set.";
+        }
+        return plan.site().line().isPresent()
+                ? "Strings run through the points of the line that was given, not at a distance from the boundary."
+                : "Strings run " + tape.format(plan.site().setback()) + " inside the boundary.";
+    }
+
+    private void stakes(StringBuilder text) {
+        section(text, "4. STAKES", StakeTable.of(stakes, tape));
+        notes(
+                text,
+                "Have underground lines marked before a stake is driven.",
+                "From start and from end: along the string, from where the strings cross or the string ends, to the middle of"
+                        + " the post; the two together are the whole string. Level, or on ground for a tape that lies on it. Hook"
+                        + " the tape once and mark all stakes; do not step off from stake to stake.",
+                "Off string: square to it and inside, to the middle of the post. A distance below zero is that far beyond where"
+                        + " the strings cross. Drop: plumb from the string to the ground;"
+                        + " the string is tied " + stringHeight()
+                        + ". Cut or fill: what would bring the ground as far below the string as at its tie.");
+    }
+
+    private String stringHeight() {
+        String above = tape.format(stakes.height().above());
+        return stakes.height().isLevel()
+                ? "level, " + above + " over the ground at the higher end"
+                : above + " over the ground at both ends";
     }
 
     private void posts(StringBuilder text) {
-        section(text, "4. POSTS AND HOLES", PostTable.of(plan, tape));
+        section(text, "5. POSTS AND HOLES", PostTable.of(plan, tape));
         notes(
                 text,
-                "Along: level distance from the middle of the side's first post; keep the tape level. Post middles stand "
-                        + tape.format(half()) + " inside the string.",
+                "Post middles stand " + tape.format(half()) + " inside the string, where section 4 puts them.",
                 "Exposed: from the ground at the post to its top. Set posts uncut, corner and gate posts first, and brace"
                         + " them plumb until the concrete has hardened; then mark each top plumb from the ground at its"
                         + " post, sight from post to post, and cut.",
@@ -188,7 +266,7 @@ public final class BuildSheet {
     }
 
     private void rails(StringBuilder text) {
-        section(text, "5. RAILS", RailTable.of(plan, tape));
+        section(text, "6. RAILS", RailTable.of(plan, tape));
         notes(
                 text,
                 "Marks are the TOP of each rail above the ground at the post, plumb, from the bottom rail up.",
@@ -200,7 +278,15 @@ public final class BuildSheet {
 
     private void boards(StringBuilder text) {
         TextTable table = TextTable.of(
-                "stretch", "begins", "boarded", "outside", "gap", "ripped to fill", "inside", "ripped at posts", "fit");
+                "stretch",
+                "begins",
+                "boarded",
+                "outside",
+                "gap",
+                "ripped to fill",
+                BoardTable.second(plan),
+                "ripped at posts",
+                "fit");
         for (Stretch stretch : plan.stretches()) {
             stretch.boards()
                     .ifPresent(layout -> table.row(
@@ -214,20 +300,18 @@ public final class BuildSheet {
                                     : layout.ripped().stream()
                                             .map(board -> tape.format(board.width()))
                                             .collect(Collectors.joining(", ")),
-                            BoardTable.inside(layout) - BoardTable.leftOut(stretch),
+                            BoardTable.second(layout) - BoardTable.leftOut(stretch),
                             stretch.boardsAtPosts().size() - BoardTable.leftOut(stretch),
                             BoardTable.fit(layout)));
         }
-        section(text, "6. BOARDS", table);
+        section(text, "7. BOARDS", table);
         notes(
                 text,
                 "Begins: how far the boarding begins before the middle of the stretch's first post.",
                 "Set each board to its mark in boards.csv: the level distance from that beginning to the edge of the board"
                         + " nearer to it. Carry marks down plumb; do not tape them along a sloping rail, and do not add gaps"
                         + " up.",
-                "A full board stands at every corner, end and gate. Board bottoms stand "
-                        + tape.format(plan.style().rack().clearance())
-                        + " above the ground at the posts unless the findings say otherwise.");
+                "A full board stands at every corner, end and gate. " + bottoms());
         if (plan.stretches().stream()
                 .anyMatch(stretch -> !stretch.boardsAtPosts().isEmpty())) {
             notes(
@@ -239,11 +323,21 @@ public final class BuildSheet {
         }
     }
 
+    private String bottoms() {
+        SlopeSpec slope = plan.style().slope();
+        if (slope.treatment() == Treatment.RACKED) {
+            return "Board bottoms stand " + tape.format(slope.clearance())
+                    + " above the ground at the posts unless the findings say otherwise.";
+        }
+        return "The fence runs " + slope.treatment() + ": how high the boards of each bay stand at its posts is in its"
+                + " worksheet, and the gaps under them are in the elevations.";
+    }
+
     private void gates(StringBuilder text) {
         if (plan.gates().isEmpty()) {
             return;
         }
-        text.append("\n7. GATES\n");
+        text.append("\n8. GATES\n");
         for (GateBay gate : plan.gates()) {
             text.append(GateText.of(gate, plan, tape));
         }
@@ -257,8 +351,8 @@ public final class BuildSheet {
     }
 
     private void shopping(StringBuilder text) {
-        section(text, "8. TO BUY", materials(takeoff));
-        section(text, "9. CUT LIST", CutTable.of(takeoff, tape));
+        section(text, "9. TO BUY", materials(takeoff));
+        section(text, "10. CUT LIST", CutTable.of(takeoff, tape));
         notes(
                 text,
                 "Each line is one or more sticks cut alike; the pieces in the order of the cuts. The saw takes "

@@ -13,8 +13,8 @@ import java.util.List;
 public final class Cautions {
 
     private static final List<String> ALL = List.of(
-            "Before digging, have underground lines marked by the local one-call service (in the United States dial 811)"
-                    + " and wait until all have answered. It marks public lines only: find private ones (gas to a grill,"
+            "Before digging, and before a stake or a batter board is driven, have underground lines marked by the local"
+                    + " one-call service (in the United States dial 811) and wait until all have answered. It marks public lines only: find private ones (gas to a grill,"
                     + " sprinklers, lights, septic) as well. Near a mark dig by hand.",
             "This sheet is arithmetic from the figures that were given. The lot line is what a licensed surveyor sets;"
                     + " heights, setbacks, permits and footings are what the local office requires. Where soil is soft or"
@@ -26,7 +26,7 @@ public final class Cautions {
                     + " burns skin and eyes: wear gloves, boots and eye protection and rinse at once.",
             "Boards and gates catch the wind before the concrete has cured: brace the posts, hang gates last, and do not"
                     + " leave a leaf unlatched. Keep hands clear of the hinge side. Cover open holes when you leave them.",
-            "A gate at a pool or above a drop has rules of its own; this plan does not check them.");
+            "A gate at a pool or above a drop has rules of its own; this plan checks those it was given, and no others.");
 
     private Cautions() {}
 

@@ -15,16 +15,7 @@ final class PostTable {
 
     static TextTable of(FencePlan plan, TapeFormat tape) {
         TextTable table = TextTable.of(
-                "post",
-                "kind",
-                "run",
-                "along",
-                "ground",
-                "exposed",
-                "in ground",
-                "post length",
-                "hole across",
-                "hole deep");
+                "post", "kind", "run", "ground", "exposed", "in ground", "post length", "hole across", "hole deep");
         TapeFormat heights = TapeFormat.decimalFeet(2);
         Set<Post> listed = new HashSet<>();
         for (Run run : plan.runs()) {
@@ -32,9 +23,8 @@ final class PostTable {
                 if (listed.add(post)) {
                     table.row(
                             post.number(),
-                            post.kind().name().toLowerCase(Locale.ROOT),
+                            post.kind().name().toLowerCase(Locale.ROOT) + (post.isSet() ? ", set" : ""),
                             run.name(),
-                            tape.format(run.station(post)),
                             heights.format(post.ground()),
                             tape.format(post.exposed()),
                             tape.format(post.footing().embedment()),

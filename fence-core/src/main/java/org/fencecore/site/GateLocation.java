@@ -28,13 +28,16 @@ public final class GateLocation {
     private final Length centre;
     private final Length clearOpening;
     private final HingeSide hinges;
+    private final boolean opensOutward;
 
-    private GateLocation(String name, int side, Length centre, Length clearOpening, HingeSide hinges) {
+    private GateLocation(
+            String name, int side, Length centre, Length clearOpening, HingeSide hinges, boolean opensOutward) {
         this.name = name;
         this.side = side;
         this.centre = centre;
         this.clearOpening = clearOpening;
         this.hinges = hinges;
+        this.opensOutward = opensOutward;
     }
 
     /**
@@ -94,6 +97,15 @@ public final class GateLocation {
     }
 
     /**
+     * Tells which way the gate swings.
+     *
+     * @return true out of the lot, false into it
+     */
+    public boolean opensOutward() {
+        return opensOutward;
+    }
+
+    /**
      * Returns the opening as a stretch of the side.
      *
      * @return from post face to post face, in distances along the side
@@ -116,6 +128,7 @@ public final class GateLocation {
         private @Nullable Length centre;
         private @Nullable Length clearOpening;
         private HingeSide hinges = HingeSide.LEFT;
+        private boolean opensOutward = false;
 
         private Builder(String name) {
             if (name.isBlank()) {
@@ -169,6 +182,17 @@ public final class GateLocation {
         }
 
         /**
+         * Sets which way the gate swings; into the lot when not said.
+         *
+         * @param outward true to swing out of the lot, as a gate around a pool may have to
+         * @return this builder
+         */
+        public Builder opensOutward(boolean outward) {
+            opensOutward = outward;
+            return this;
+        }
+
+        /**
          * Returns the gate's place.
          *
          * @return the gate
@@ -192,7 +216,7 @@ public final class GateLocation {
                 throw new IllegalArgumentException("clear opening of " + name + " was " + clearOpening
                         + "; it must be over 0 and no more than " + WIDEST + ": check its unit");
             }
-            return new GateLocation(name, side, centre, clearOpening, hinges);
+            return new GateLocation(name, side, centre, clearOpening, hinges, opensOutward);
         }
     }
 }

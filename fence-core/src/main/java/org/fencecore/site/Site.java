@@ -15,9 +15,13 @@ import org.fencecore.geometry.Polyline;
 import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Side;
 import org.fencecore.geometry.Surface;
+import org.fencecore.obstacles.Obstacles;
+import org.fencecore.rules.LocalRules;
 import org.fencecore.survey.LotBoundary;
 import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
+import org.fencecore.wind.Wind;
+import org.fencecore.worksheet.Written;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -57,14 +61,17 @@ public final class Site {
     private final Map<Integer, Profile> ground;
     private final @Nullable Surface surface;
     private final List<GateLocation> gates;
+    private final Obstacles obstacles;
+    private final LocalRules rules;
     private final SoilClass soil;
     private final boolean doubledBearing;
     private final @Nullable Length frostDepth;
     private final @Nullable Pressure windPressure;
+    private final @Nullable Wind wind;
 
     private Site(Builder from) {
         lot = from.lot;
-        SortedSet<Integer> sides = new TreeSet<>(from.fencedSides);
+        TreeSet<Integer> sides = new TreeSet<>(from.fencedSides);
         if (from.line != null) {
             IntStream.rangeClosed(1, sideCount(from.lot, from.line)).forEach(sides::add);
         }
@@ -75,10 +82,17 @@ public final class Site {
         surface = from.surface;
         ground = Collections.unmodifiableMap(new TreeMap<>(from.ground));
         gates = List.copyOf(from.gates);
+        obstacles = from.obstacles;
+        rules = from.rules;
         soil = from.soil;
         doubledBearing = from.doubledBearing;
         frostDepth = from.frostDepth;
         windPressure = from.windPressure;
+        wind = from.wind;
+        if (wind != null && windPressure != null) {
+            throw new IllegalArgumentException("windPressure was " + Written.pressure(windPressure) + " and wind "
+                    + wind + "; give one of them, the pressure if an engineer gave it");
+        }
     }
 
     /**
@@ -195,6 +209,24 @@ public final class Site {
     }
 
     /**
+     * Returns what is underground and in the way.
+     *
+     * @return buried lines, trees, walls and the like; none when not said
+     */
+    public Obstacles obstacles() {
+        return obstacles;
+    }
+
+    /**
+     * Returns the rules of the place.
+     *
+     * @return the rules that the fence is checked against; none when not said
+     */
+    public LocalRules rules() {
+        return rules;
+    }
+
+    /**
      * Returns the soil the posts stand in.
      *
      * @return the class of soil
@@ -230,6 +262,15 @@ public final class Site {
         return Optional.ofNullable(windPressure);
     }
 
+    /**
+     * Returns the design wind of the place, from which each run gets its pressure zone by zone.
+     *
+     * @return the wind; empty when not said, or said as a pressure
+     */
+    public Optional<Wind> wind() {
+        return Optional.ofNullable(wind);
+    }
+
     /** Collects what is known of a site. */
     public static final class Builder {
 
@@ -241,10 +282,13 @@ public final class Site {
         private @Nullable Surface surface;
         private final Map<Integer, Profile> ground = new TreeMap<>();
         private final List<GateLocation> gates = new ArrayList<>();
+        private Obstacles obstacles = Obstacles.none();
+        private LocalRules rules = LocalRules.none();
         private SoilClass soil = SoilClass.CLAY;
         private boolean doubledBearing;
         private @Nullable Length frostDepth;
         private @Nullable Pressure windPressure;
+        private @Nullable Wind wind;
 
         private Builder(LotBoundary lot) {
             this.lot = Objects.requireNonNull(lot, "lot");
@@ -341,6 +385,31 @@ public final class Site {
         }
 
         /**
+         * Sets what is underground and in the way; nothing when not said. Line posts are spaced so that no hole falls into
+         * its ground, and findings tell what else runs into it.
+         *
+         * @param newObstacles buried lines as they were marked, trees, walls and the like, east and north of the first lot
+         *     corner
+         * @return this builder
+         */
+        public Builder obstacles(Obstacles newObstacles) {
+            obstacles = Objects.requireNonNull(newObstacles, "newObstacles");
+            return this;
+        }
+
+        /**
+         * Sets the rules of the place, as the local office states them; none when not said. The plan's findings tell where
+         * the fence breaks one. What the rules are, and whether a fence keeps them, is for the office to say.
+         *
+         * @param newRules the rules, their zones east and north of the first lot corner
+         * @return this builder
+         */
+        public Builder rules(LocalRules newRules) {
+            rules = Objects.requireNonNull(newRules, "newRules");
+            return this;
+        }
+
+        /**
          * Sets the soil; clay and silt, the weakest with a presumptive value, when not said.
          *
          * @param newSoil the class of soil
@@ -393,6 +462,18 @@ public final class Site {
                         + "; it must be from 1 to 500 psf: leave it out if it is not known");
             }
             windPressure = newWindPressure;
+            return this;
+        }
+
+        /**
+         * Sets the design wind of the place, from which each run gets its pressure zone by zone: more at free ends and
+         * corners than in the middle.
+         *
+         * @param newWind the wind; not together with {@link #windPressure}
+         * @return this builder
+         */
+        public Builder wind(Wind newWind) {
+            wind = Objects.requireNonNull(newWind, "newWind");
             return this;
         }
 

@@ -32,7 +32,7 @@ final class RackedLine {
     private final long[] lifts;
     private final long minimum;
 
-    private RackedLine(Profile ground, long[] stations, RackSpec spec) {
+    private RackedLine(Profile ground, long[] stations, SlopeSpec spec) {
         this.ground = ground;
         this.stations = stations;
         this.minimum = spec.minimumClearance().nanometres();
@@ -45,7 +45,7 @@ final class RackedLine {
     }
 
     /** Returns the elevation of the board bottoms at each post. */
-    static long[] bottoms(Profile ground, long[] stations, RackSpec spec) {
+    static long[] bottoms(Profile ground, long[] stations, SlopeSpec spec) {
         RackedLine line = new RackedLine(ground, stations, spec);
         line.clearHighSpots();
         long[] bottoms = line.resting;
@@ -93,7 +93,12 @@ final class RackedLine {
 
     private long leastGap(int bay, long leftLift, long rightLift) {
         return new FittedBay(
-                        ground, stations[bay], resting[bay] + leftLift, stations[bay + 1], resting[bay + 1] + rightLift)
+                        Treatment.RACKED,
+                        ground,
+                        stations[bay],
+                        resting[bay] + leftLift,
+                        stations[bay + 1],
+                        resting[bay + 1] + rightLift)
                 .clearance()
                 .min()
                 .nanometres();

@@ -1,6 +1,7 @@
 package org.fencecore.slope;
 
 import org.fencecore.units.Length;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Where the rails sit on the boards.
@@ -9,7 +10,7 @@ import org.fencecore.units.Length;
  * bottoms wherever that is lifted. Where nothing is said (common practice, no source): boards of 6 ft, three rails on
  * edge 3 1/2 in deep, the top of the top rail 4 in below the tops of the boards, and the bottom of the bottom rail 4 in
  * above their bottoms, which is 6 in above the ground where the boards stand 2 in clear of it. Further rails share the
- * height between those two evenly.
+ * height between those two evenly; their number is given, or follows from the widest space allowed between two.
  */
 public final class RailSpec {
 
@@ -26,8 +27,26 @@ public final class RailSpec {
         this.railDepth = builder.railDepth;
         this.topRailBelowTops = builder.topRailBelowTops;
         this.bottomRailAboveBottoms = builder.bottomRailAboveBottoms;
-        this.rails = builder.rails;
+        this.rails = builder.maximumSpace == null ? builder.rails : railsFor(builder.maximumSpace);
         requireRoom(railDepth);
+    }
+
+    /** With n rails the spaces are (span - n * depth) / (n - 1), so n is at least (span + space) / (depth + space). */
+    private int railsFor(Length space) {
+        Length span = boardLength.minus(topRailBelowTops).minus(bottomRailAboveBottoms);
+        Length whole = span.plus(space);
+        Length each = railDepth.plus(space);
+        long count = Math.max(2, whole.wholePieces(each) + (isWhole(whole, each) ? 0 : 1));
+        if (count > MOST_RAILS) {
+            throw new IllegalArgumentException("maximumSpace was " + space + ", which takes " + count
+                    + " rails on boards of " + boardLength + "; there may be up to " + MOST_RAILS
+                    + ", so allow more space between them");
+        }
+        return (int) count;
+    }
+
+    private static boolean isWhole(Length whole, Length each) {
+        return each.times(whole.wholePieces(each)).equals(whole);
     }
 
     /**
@@ -109,6 +128,7 @@ public final class RailSpec {
         private Length topRailBelowTops = Length.ofInches(4);
         private Length bottomRailAboveBottoms = Length.ofInches(4);
         private int rails = 3;
+        private @Nullable Length maximumSpace;
 
         private Builder() {}
 
@@ -173,6 +193,20 @@ public final class RailSpec {
                         "rails was " + count + "; it must be from 2 to 10, a bottom and a top rail and those between");
             }
             this.rails = count;
+            this.maximumSpace = null;
+            return this;
+        }
+
+        /**
+         * Sets as many rails as it takes for no space between two, on level bays, to be wider than this, in place of a
+         * number of rails.
+         *
+         * @param space the widest clear space between two rails, over zero
+         * @return this builder
+         * @throws IllegalArgumentException if not over zero
+         */
+        public Builder maximumSpace(Length space) {
+            this.maximumSpace = requirePositive("maximumSpace", space);
             return this;
         }
 
@@ -180,7 +214,8 @@ public final class RailSpec {
          * Returns the spec.
          *
          * @return the spec
-         * @throws IllegalArgumentException if the rails leave no space between them on the boards
+         * @throws IllegalArgumentException if the rails leave no space between them on the boards, or if the maximum space
+         *     takes over 10 of them
          */
         public RailSpec build() {
             return new RailSpec(this);

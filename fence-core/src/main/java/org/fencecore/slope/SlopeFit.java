@@ -2,26 +2,35 @@ package org.fencecore.slope;
 
 import java.util.AbstractList;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
 import java.util.RandomAccess;
-import org.fencecore.geometry.Clearance;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
 import org.fencecore.units.Length;
-import org.fencecore.units.Rounding;
 import org.fencecore.units.Slope;
-import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Worksheet;
 import org.fencecore.worksheet.Written;
 
 /**
  * How each bay of a run meets the ground: the line of the board bottoms and, bay by bay, grade, rail length, end cut
- * and the gaps under the boards.
+ * and the gaps under the boards, for every {@link Treatment} alike.
  *
- * <p>In a racked run the boards stand plumb and their bottoms follow one unbroken line with its bends at the posts. At a
+ * <p>The boards stand plumb, and in each bay their bottoms follow one straight line. Where the lines of two bays do not
+ * meet at the post between them, the fence steps there: {@link #step}.
+ *
+ * <table>
+ * <caption>The treatments</caption>
+ * <tr><th scope="col">factory</th><th scope="col">the line of the board bottoms</th></tr>
+ * <tr><td>{@link #rack}</td><td>straight from post to post along the ground</td></tr>
+ * <tr><td>{@link #step(Profile, List, SlopeSpec) step}, {@link #stepEvenly}</td><td>level in each bay, a step at the posts</td></tr>
+ * <tr><td>{@link #strings}</td><td>straight over as many bays as can be</td></tr>
+ * <tr><td>{@link #mix}</td><td>level in steep bays, on strings in the others</td></tr>
+ * </table>
+ *
+ * <p>In a racked run the line is unbroken, with its bends at the posts. At a
  * post it stands the clearance over the ground. Where a high spot between two posts would come nearer to it than the
  * minimum clearance, it is lifted at both posts of that bay just as much as is lacking; a post that a needier neighbour
  * lifts higher already counts, and then the other one is lifted less or not at all. The result is the same seen from
@@ -44,7 +53,7 @@ import org.fencecore.worksheet.Written;
  *         .point(Length.ofFeet(16), Length.ZERO)
  *         .build();
  * List<Length> posts = List.of(Length.ZERO, Length.ofFeet(8), Length.ofFeet(16));
- * SlopeFit fit = SlopeFit.rack(ground, posts, RackSpec.builder().build());
+ * SlopeFit fit = SlopeFit.rack(ground, posts, SlopeSpec.builder().build());
  * fit.bottomAbove(0);             // 4 in
  * fit.bottomAbove(1);             // 4 in
  * fit.bottomAbove(2);             // 2 in
@@ -59,15 +68,58 @@ public final class SlopeFit {
     private static final int MOST_POSTS = 100_000;
 
     private final Profile ground;
-    private final RackSpec spec;
+    private final SlopeSpec spec;
+    private final Treatment treatment;
     private final long[] stations;
-    private final long[] bottoms;
+    private final long[] starts;
+    private final long[] ends;
+    private final Treatment[] treatments;
+    private final boolean[] nails;
 
-    private SlopeFit(Profile ground, RackSpec spec, long[] stations, long[] bottoms) {
+    /** Begins with no bay fitted. */
+    private SlopeFit(Treatment treatment, Profile ground, List<Length> posts, SlopeSpec spec) {
+        Objects.requireNonNull(spec, "spec");
+        this.treatment = treatment;
         this.ground = ground;
         this.spec = spec;
-        this.stations = stations;
-        this.bottoms = bottoms;
+        this.stations = stations(posts);
+        requireCovered(ground, posts);
+        requireNotTooSteep(ground, posts);
+        int bays = stations.length - 1;
+        this.starts = new long[bays];
+        this.ends = new long[bays];
+        this.treatments = new Treatment[bays];
+        this.nails = new boolean[stations.length];
+        nails[0] = true;
+        nails[bays] = true;
+    }
+
+    /**
+     * Fits the bays by the treatment of the spec.
+     *
+     * @param ground the ground along the run
+     * @param posts the stations of the post centres in order, 2 to 100,000 of them, all within the ground
+     * @param spec the treatment, its clearances and limits
+     * @return the fit
+     * @throws IllegalArgumentException if there are too few or too many posts, if a station does not increase or lies
+     *     outside the ground, or if the ground from one post to the next is steeper than 100 %
+     */
+    public static SlopeFit of(Profile ground, List<Length> posts, SlopeSpec spec) {
+        return of(spec.treatment(), ground, posts, spec);
+    }
+
+    static SlopeFit of(Treatment treatment, Profile ground, List<Length> posts, SlopeSpec spec) {
+        SlopeFit fit = new SlopeFit(treatment, ground, posts, spec);
+        int bays = posts.size() - 1;
+        switch (treatment) {
+            case RACKED -> fit.layRacked();
+            case STEPPED -> fit.layLevel(Treatment.STEPPED, 0, SteppedLine.own(ground, fit.stations, spec));
+            case EVENLY_STEPPED ->
+                fit.layLevel(Treatment.EVENLY_STEPPED, 0, SteppedLine.even(ground, fit.stations, spec));
+            case STRINGS -> fit.layStrings(0, bays);
+            case MIXED -> fit.layMixed();
+        }
+        return fit;
     }
 
     /**
@@ -75,17 +127,187 @@ public final class SlopeFit {
      *
      * @param ground the ground along the run
      * @param posts the stations of the post centres in order, 2 to 100,000 of them, all within the ground
-     * @param spec the clearances and the rack limit
+     * @param spec the clearances and limits
      * @return the fit
      * @throws IllegalArgumentException if there are too few or too many posts, if a station does not increase or lies
      *     outside the ground, or if the ground from one post to the next is steeper than 100 %
      */
-    public static SlopeFit rack(Profile ground, List<Length> posts, RackSpec spec) {
-        Objects.requireNonNull(spec, "spec");
-        long[] stations = stations(posts);
-        requireCovered(ground, posts);
-        requireRackable(ground, posts);
-        return new SlopeFit(ground, spec, stations, RackedLine.bottoms(ground, stations, spec));
+    public static SlopeFit rack(Profile ground, List<Length> posts, SlopeSpec spec) {
+        return of(Treatment.RACKED, ground, posts, spec);
+    }
+
+    /**
+     * Fits level bays to the ground, each as low as it can stand: the clearance over the ground at its two posts and the
+     * minimum in between, in steps of whole increments. The bay that needs to stand highest stands exactly so.
+     *
+     * @param ground the ground along the run
+     * @param posts the stations of the post centres in order, 2 to 100,000 of them, all within the ground
+     * @param spec the clearances and limits
+     * @return the fit
+     * @throws IllegalArgumentException if there are too few or too many posts, if a station does not increase or lies
+     *     outside the ground, or if the ground from one post to the next is steeper than 100 %
+     */
+    public static SlopeFit step(Profile ground, List<Length> posts, SlopeSpec spec) {
+        return of(Treatment.STEPPED, ground, posts, spec);
+    }
+
+    /**
+     * Fits level bays to the ground with the same step at every post, a whole number of increments: the staircase that
+     * meets every bay's need and stands lowest at the middle of the run.
+     *
+     * @param ground the ground along the run
+     * @param posts the stations of the post centres in order, 2 to 100,000 of them, all within the ground
+     * @param spec the clearances and limits
+     * @return the fit
+     * @throws IllegalArgumentException if there are too few or too many posts, if a station does not increase or lies
+     *     outside the ground, or if the ground from one post to the next is steeper than 100 %
+     */
+    public static SlopeFit stepEvenly(Profile ground, List<Length> posts, SlopeSpec spec) {
+        return of(Treatment.EVENLY_STEPPED, ground, posts, spec);
+    }
+
+    /**
+     * Fits the run to the fewest straight strings that bend only at posts, meet there, are no longer than the longest
+     * string, and keep the gap between the minimum and the maximum at every post and every break of the ground; among
+     * those, to strings whose gaps differ least, hung so that the middle of their gaps is the clearance, as far as the
+     * two limits allow. In a bay where no string can keep both limits the maximum is given up, and its gap is a finding.
+     *
+     * <p>Strings of two bays meet at one height, since their rails meet on the post and their boards run on past it. The
+     * number of strings is the least there is, and so is the difference of their gaps, to a thousandth of a millimetre; a
+     * run and its mirror image have mirrored strings, unless the ground is its own mirror image.
+     *
+     * @param ground the ground along the run
+     * @param posts the stations of the post centres in order, 2 to 100,000 of them, all within the ground
+     * @param spec the clearances and limits
+     * @return the fit
+     * @throws IllegalArgumentException if there are too few or too many posts, if a station does not increase or lies
+     *     outside the ground, or if the ground from one post to the next is steeper than 100 %
+     */
+    public static SlopeFit strings(Profile ground, List<Length> posts, SlopeSpec spec) {
+        return of(Treatment.STRINGS, ground, posts, spec);
+    }
+
+    /**
+     * Fits each stretch of bays over the rack limit by steps, and each stretch of the others to the fewest strings: the
+     * steep part in short pieces and the gentle part in long ones. Where the two meet, the fence steps at the post.
+     *
+     * @param ground the ground along the run
+     * @param posts the stations of the post centres in order, 2 to 100,000 of them, all within the ground
+     * @param spec the clearances and limits
+     * @return the fit
+     * @throws IllegalArgumentException if there are too few or too many posts, if a station does not increase or lies
+     *     outside the ground, or if the ground from one post to the next is steeper than 100 %
+     */
+    public static SlopeFit mix(Profile ground, List<Length> posts, SlopeSpec spec) {
+        return of(Treatment.MIXED, ground, posts, spec);
+    }
+
+    /**
+     * Fits the run by each treatment and compares them by {@link SlopeChoice#USUAL}: first what can be built with the
+     * parts, then the gaps, the steps, the cuts and the lumber.
+     *
+     * @param ground the ground along the run
+     * @param posts the stations of the post centres in order, 2 to 100,000 of them, all within the ground
+     * @param spec the clearances and limits
+     * @return the fit
+     * @throws IllegalArgumentException if there are too few or too many posts, if a station does not increase or lies
+     *     outside the ground, or if the ground from one post to the next is steeper than 100 %
+     */
+    public static SlopeChoice best(Profile ground, List<Length> posts, SlopeSpec spec) {
+        return SlopeChoice.among(ground, posts, spec, SlopeChoice.USUAL);
+    }
+
+    private void layRacked() {
+        long[] bottoms = RackedLine.bottoms(ground, stations, spec);
+        int bays = stations.length - 1;
+        for (int bay = 0; bay < bays; bay++) {
+            lay(bay, Treatment.RACKED, bottoms[bay], bottoms[bay + 1]);
+        }
+        // Bays that run on straight, to the nanometre of rounding, are one string to the crew.
+        LineReach straight = new LineReach();
+        int nail = 0;
+        straight.begin(0, 0, 0);
+        for (int post = 1; post <= bays; post++) {
+            if (!passes(straight, bottoms, nail, post)) {
+                nail = post - 1;
+                nails[nail] = true;
+                straight.begin(0, 0, 0);
+                passes(straight, bottoms, nail, post);
+            }
+        }
+    }
+
+    private boolean passes(LineReach straight, long[] bottoms, int nail, int post) {
+        double height = bottoms[post] - bottoms[nail];
+        double along = stations[post] - stations[nail];
+        return straight.pass(along, height - 1, height + 1);
+    }
+
+    private void layLevel(Treatment level, int first, long[] levels) {
+        for (int bay = 0; bay < levels.length; bay++) {
+            lay(first + bay, level, levels[bay], levels[bay]);
+            nails[first + bay] |= bay == 0 || levels[bay] != levels[bay - 1];
+        }
+        nails[first + levels.length] = true;
+    }
+
+    private void layStrings(int first, int last) {
+        long[] heights = FewestStrings.nails(ground, Arrays.copyOfRange(stations, first, last + 1), spec);
+        int nail = first;
+        for (int post = first + 1; post <= last; post++) {
+            if (heights[post - first] == Long.MIN_VALUE) {
+                continue;
+            }
+            FittedBay string = new FittedBay(
+                    Treatment.STRINGS,
+                    ground,
+                    stations[nail],
+                    heights[nail - first],
+                    stations[post],
+                    heights[post - first]);
+            for (int bay = nail; bay < post; bay++) {
+                lay(
+                        bay,
+                        Treatment.STRINGS,
+                        string.bottomAt(station(bay)).nanometres(),
+                        string.bottomAt(station(bay + 1)).nanometres());
+            }
+            nails[nail] = true;
+            nails[post] = true;
+            nail = post;
+        }
+    }
+
+    private void layMixed() {
+        int bays = stations.length - 1;
+        Slope limit = spec.maximumGrade().orElse(STEEPEST);
+        int first = 0;
+        while (first < bays) {
+            boolean steep = isOver(limit, first);
+            int past = first + 1;
+            while (past < bays && isOver(limit, past) == steep) {
+                past++;
+            }
+            if (steep) {
+                layLevel(
+                        Treatment.STEPPED,
+                        first,
+                        SteppedLine.own(ground, Arrays.copyOfRange(stations, first, past + 1), spec));
+            } else {
+                layStrings(first, past);
+            }
+            first = past;
+        }
+    }
+
+    private boolean isOver(Slope limit, int bay) {
+        return ground.slopeBetween(station(bay), station(bay + 1)).abs().compareTo(limit) > 0;
+    }
+
+    private void lay(int bay, Treatment own, long start, long end) {
+        treatments[bay] = own;
+        starts[bay] = start;
+        ends[bay] = end;
     }
 
     private static long[] stations(List<Length> posts) {
@@ -117,13 +339,13 @@ public final class SlopeFit {
         }
     }
 
-    private static void requireRackable(Profile ground, List<Length> posts) {
+    private static void requireNotTooSteep(Profile ground, List<Length> posts) {
         for (int post = 1; post < posts.size(); post++) {
             Slope grade = ground.slopeBetween(posts.get(post - 1), posts.get(post));
             if (grade.abs().compareTo(STEEPEST) > 0) {
                 throw new IllegalArgumentException("grade of the ground from post " + post + " at "
                         + posts.get(post - 1) + " to post " + (post + 1) + " at " + posts.get(post) + " was "
-                        + Written.percent(grade) + "; a racked bay takes up to 100 % either way, so check the unit of"
+                        + Written.percent(grade) + "; a bay takes up to 100 % either way, so check the unit of"
                         + " the shots, or put the fence on a retaining wall or steps there");
             }
         }
@@ -139,28 +361,119 @@ public final class SlopeFit {
     }
 
     /**
-     * Returns the line of the board bottoms, with a point at every post.
+     * Returns by which treatment the run was fitted.
      *
-     * @return the profile of the board bottoms
+     * @return the treatment
      */
-    public Profile bottomLine() {
-        Profile.Builder line = Profile.builder();
-        for (int post = 0; post < stations.length; post++) {
-            line.point(station(post), Length.ofNanometres(bottoms[post]));
-        }
-        return line.build();
+    public Treatment treatment() {
+        return treatment;
     }
 
     /**
-     * Returns how high the board bottoms stand over the ground at a post: the clearance and whatever the post is lifted.
+     * Returns the ground the run was fitted to.
+     *
+     * @return the ground
+     */
+    public Profile ground() {
+        return ground;
+    }
+
+    /**
+     * Returns the spec the run was fitted by.
+     *
+     * @return the clearances and limits
+     */
+    public SlopeSpec spec() {
+        return spec;
+    }
+
+    /**
+     * Returns the straight strings a crew stretches for the board bottoms, each over one or more bays: from where the
+     * line bends or steps to where it does so next.
+     *
+     * @return the stations of the posts where each begins and ends, in order, unmodifiable
+     */
+    public List<Interval> strings() {
+        List<Interval> strings = new ArrayList<>();
+        int nail = 0;
+        for (int post = 1; post < stations.length; post++) {
+            if (nails[post]) {
+                strings.add(Interval.of(station(nail), station(post)));
+                nail = post;
+            }
+        }
+        return List.copyOf(strings);
+    }
+
+    /**
+     * Returns the height of the line of the board bottoms at a station, in the datum of the ground: past the first and
+     * the last post on the grade of the bay there, and at a post where the line steps that of the higher side.
+     *
+     * @param station the station, on the run or past it
+     * @return the elevation, to the nearest nanometre
+     */
+    public Length bottomAt(Length station) {
+        return bayAt(station).bottomAt(station);
+    }
+
+    /** Returns the bay a station is in, past the ends the outermost; at a post the bay with the higher bottoms there. */
+    FittedBay bayAt(Length station) {
+        int found = Arrays.binarySearch(stations, station.nanometres());
+        boolean between = found > 0 && found < starts.length;
+        if (between && ends[found - 1] > starts[found]) {
+            return bay(found - 1);
+        }
+        return bay(Math.max(0, Math.min(found >= 0 ? found : -found - 2, starts.length - 1)));
+    }
+
+    /**
+     * Returns how high the board bottoms stand over the ground at a post, on the higher side if the line steps there:
+     * how far the post must reach up before the boards begin.
      *
      * @param post the number of the post, from 0
      * @return the height over the ground
      * @throws IllegalArgumentException if there is no such post
      */
     public Length bottomAbove(int post) {
+        return Length.max(bottomBefore(post), bottomAfter(post));
+    }
+
+    /**
+     * Returns how high the board bottoms of the bay before a post stand over the ground at that post; at the first post,
+     * those of the bay after it.
+     *
+     * @param post the number of the post, from 0
+     * @return the height over the ground
+     * @throws IllegalArgumentException if there is no such post
+     */
+    public Length bottomBefore(int post) {
         requireIndex("post", post, stations.length);
-        return Length.ofNanometres(bottoms[post]).minus(ground.elevationAt(station(post)));
+        return post == 0 ? bay(0).aboveStart() : bay(post - 1).aboveEnd();
+    }
+
+    /**
+     * Returns how high the board bottoms of the bay after a post stand over the ground at that post; at the last post,
+     * those of the bay before it.
+     *
+     * @param post the number of the post, from 0
+     * @return the height over the ground
+     * @throws IllegalArgumentException if there is no such post
+     */
+    public Length bottomAfter(int post) {
+        requireIndex("post", post, stations.length);
+        return post == starts.length ? bay(post - 1).aboveEnd() : bay(post).aboveStart();
+    }
+
+    /**
+     * Returns how far the line of the board bottoms steps up at a post, seen along the run.
+     *
+     * @param post the number of the post, from 0
+     * @return the bottom after the post less the bottom before it: negative for a step down, zero where the line is
+     *     unbroken and at both ends of the run
+     * @throws IllegalArgumentException if there is no such post
+     */
+    public Length step(int post) {
+        return bottomAfter(post).minus(bottomBefore(post));
     }
 
     /**
@@ -168,179 +481,64 @@ public final class SlopeFit {
      * stations:
      *
      * <ul>
-     *   <li>{@code lifted-post}, a note: the boards stand higher at a post than the clearance, to clear a high spot;
+     *   <li>{@code lifted-post}, a note: the boards of a racked run stand higher at a post than the clearance, to clear a
+     *       high spot;
      *   <li>{@code wide-gap}, a warning: the gap under the boards is wider than the maximum clearance;
-     *   <li>{@code rack-limit}, a warning: the bay is steeper than the parts can rack;
+     *   <li>{@code rack-limit}, a warning: a bay that is not stepped is steeper than the parts can rack;
      *   <li>{@code too-steep}, a blocker: lifting made the bay steeper than 100 %.
      * </ul>
      *
      * @return the findings, worked out anew at each call; empty if all is well
      */
     public List<Finding> findings() {
-        List<Finding> findings = new ArrayList<>();
-        for (int post = 0; post < stations.length; post++) {
-            liftedPost(post).ifPresent(findings::add);
-        }
-        for (int bay = 0; bay < stations.length - 1; bay++) {
-            wideGap(bay).ifPresent(findings::add);
-            steepBay(bay).ifPresent(findings::add);
-        }
-        return List.copyOf(findings);
-    }
-
-    private Optional<Finding> liftedPost(int post) {
-        Length above = bottomAbove(post);
-        if (above.equals(spec.clearance())) {
-            return Optional.empty();
-        }
-        // The high spot is in the bay, of the two beside the post, where the boards come nearest to the ground.
-        Clearance before = bay(Math.max(post - 1, 0)).clearance();
-        Clearance after = bay(Math.min(post, stations.length - 2)).clearance();
-        Clearance nearest = before.min().compareTo(after.min()) <= 0 ? before : after;
-        return Optional.of(Finding.note(
-                        "lifted-post",
-                        "post at " + Written.station(station(post)),
-                        "the boards stand " + Written.tape(above) + " above the ground here, "
-                                + Written.tape(above.minus(spec.clearance()))
-                                + " more than the clearance, to stay " + Written.tape(spec.minimumClearance())
-                                + " clear of the ground at " + Written.station(nearest.minStation()))
-                .withRemedy("build it so, or take the high spot down"));
-    }
-
-    private Optional<Finding> wideGap(int index) {
-        Clearance gap = bay(index).clearance();
-        if (gap.max().compareTo(spec.maximumClearance()) <= 0) {
-            return Optional.empty();
-        }
-        return Optional.of(Finding.warning(
-                        "wide-gap",
-                        place(index),
-                        "the gap under the boards at " + Written.station(gap.maxStation()) + " is "
-                                + Written.tape(gap.max(), Rounding.UP) + ", "
-                                + Written.tape(gap.max().minus(spec.maximumClearance()), Rounding.UP)
-                                + " over the maximum of "
-                                + Written.tape(spec.maximumClearance()))
-                .withRemedy("fill the low spot, or close the gap with a kick board"));
-    }
-
-    private Optional<Finding> steepBay(int index) {
-        Slope grade = bay(index).grade();
-        Slope limit = spec.maximumGrade().orElse(STEEPEST);
-        if (grade.abs().compareTo(STEEPEST) > 0) {
-            return Optional.of(Finding.blocker(
-                            "too-steep",
-                            place(index),
-                            "lifted over the high spots, the bay has a grade of " + Written.percent(grade)
-                                    + ", and a racked bay takes up to 100 %")
-                    .withRemedy("take the high spot down, or set a post on it"));
-        }
-        if (grade.abs().compareTo(limit) > 0) {
-            return Optional.of(Finding.warning(
-                            "rack-limit",
-                            place(index),
-                            "the grade of " + Written.percent(grade) + " is over the " + Written.percent(limit)
-                                    + " the bays can rack")
-                    .withRemedy("step this bay, or use rails and fixings that rack further"));
-        }
-        return Optional.empty();
+        return new SlopeNotes(this).findings();
     }
 
     /**
-     * Returns how the grade, the end cut and the rail length of a bay come about.
+     * Returns how the board bottoms, the grade, the end cut and the rail length of a bay come about.
      *
      * @param bay the number of the bay, from 0
      * @return the calculation; its last line is the rail length
      * @throws IllegalArgumentException if there is no such bay
      */
     public Worksheet worksheet(int bay) {
-        requireIndex("bay", bay, stations.length - 1);
-        FittedBay fitted = bay(bay);
-        Length run = fitted.run();
-        Length rise = fitted.rise();
-        Slope grade = fitted.grade();
-        Clearance gap = fitted.clearance();
-        Worksheet.Builder sheet = Worksheet.titled("Racked " + place(bay));
-        bottom(sheet, "start", bay);
-        bottom(sheet, "end", bay + 1);
-        return sheet.line(
-                        "run",
-                        "end - start",
-                        Written.feet(fitted.end()) + " - " + Written.feet(fitted.start()),
-                        run,
-                        Written.feet(run),
-                        Citation.GEOMETRY)
-                .line(
-                        "rise",
-                        "bottom at end - bottom at start",
-                        Written.feet(Length.ofNanometres(bottoms[bay + 1])) + " - "
-                                + Written.feet(Length.ofNanometres(bottoms[bay])),
-                        rise,
-                        Written.feet(rise),
-                        Citation.GEOMETRY)
-                .line(
-                        "least clearance, at " + Written.station(gap.minStation()),
-                        "bottom line - ground",
-                        Written.feet(ground.elevationAt(gap.minStation()).plus(gap.min())) + " - "
-                                + Written.feet(ground.elevationAt(gap.minStation())),
-                        gap.min(),
-                        Written.tape(gap.min()),
-                        Citation.GEOMETRY)
-                .line(
-                        "grade",
-                        "rise / run",
-                        Written.feet(rise) + " / " + Written.feet(run),
-                        grade,
-                        Written.percent(grade),
-                        Citation.GEOMETRY)
-                .line(
-                        "rise per foot",
-                        "grade * 12 in",
-                        Written.percent(grade) + " * 12 in",
-                        grade.risePerFoot(),
-                        Written.inches(grade.risePerFoot()),
-                        Citation.GEOMETRY)
-                .line(
-                        "end cut off square",
-                        "atan(|grade|)",
-                        "atan(" + Written.percent(grade.abs()) + ")",
-                        fitted.endCut(),
-                        Written.degrees(fitted.endCut()),
-                        Citation.GEOMETRY)
-                .line(
-                        "rail length, centre to centre",
-                        "sqrt(run^2 + rise^2)",
-                        "sqrt((" + Written.feet(run) + ")^2 + (" + Written.feet(rise) + ")^2)",
-                        fitted.railLength(),
-                        Written.tape(fitted.railLength()),
-                        Citation.GEOMETRY)
-                .build();
+        requireIndex("bay", bay, starts.length);
+        return new SlopeSheet(this, bay, place(bay)).sheet();
     }
 
-    private void bottom(Worksheet.Builder sheet, String end, int post) {
-        Length height = ground.elevationAt(station(post));
-        Length lift = bottomAbove(post).minus(spec.clearance());
-        Length bottom = Length.ofNanometres(bottoms[post]);
-        sheet.given("station at " + end, station(post), Written.feet(station(post)));
-        sheet.given("ground at " + end, height, Written.feet(height));
-        sheet.line(
-                "bottom at " + end,
-                "ground + clearance + lift",
-                Written.feet(height) + " + " + Written.inches(spec.clearance()) + " + " + Written.inches(lift),
-                bottom,
-                Written.feet(bottom),
-                Citation.COMMON_PRACTICE);
+    /** Returns the string that a bay hangs on, as one long bay. */
+    FittedBay string(int bay) {
+        int from = bay;
+        while (!nails[from]) {
+            from--;
+        }
+        int to = bay + 1;
+        while (!nails[to]) {
+            to++;
+        }
+        return new FittedBay(treatments[bay], ground, stations[from], starts[from], stations[to], ends[to - 1]);
     }
 
-    private FittedBay bay(int index) {
-        return new FittedBay(ground, stations[index], bottoms[index], stations[index + 1], bottoms[index + 1]);
+    int postCount() {
+        return stations.length;
     }
 
-    private Length station(int post) {
+    /** Tells whether the line bends or steps at a post, or ends there. */
+    boolean isNail(int post) {
+        return nails[post];
+    }
+
+    FittedBay bay(int index) {
+        return new FittedBay(
+                treatments[index], ground, stations[index], starts[index], stations[index + 1], ends[index]);
+    }
+
+    Length station(int post) {
         return Length.ofNanometres(stations[post]);
     }
 
     /** By stations alone: a plan numbers its bays through, and its numbers are not those of this run. */
-    private String place(int bay) {
+    String place(int bay) {
         return "bay from " + Written.station(station(bay)) + " to " + Written.station(station(bay + 1));
     }
 

@@ -2,12 +2,18 @@
  * How a fence meets sloping ground: where the bottoms of the boards run and how the rails of each bay are cut.
  *
  * <p>Give {@link org.fencecore.slope.SlopeFit} the ground as a profile, the stations of the posts and a
- * {@link org.fencecore.slope.RackSpec}; it answers with one {@link org.fencecore.slope.FittedBay} for each two
- * neighbouring posts. {@link org.fencecore.slope.RailHeights} then gives the {@link org.fencecore.slope.RailMarks} to
- * draw on a post for the rails of a {@link org.fencecore.slope.RailSpec}. Nothing else of the fence need be known.
+ * {@link org.fencecore.slope.SlopeSpec}; whichever {@link org.fencecore.slope.Treatment} it is, it answers with one
+ * {@link org.fencecore.slope.FittedBay} for each two neighbouring posts. {@link org.fencecore.slope.SlopeChoice} compares
+ * the treatments. What stands on that line follows from it: {@link org.fencecore.slope.RailHeights} gives the
+ * {@link org.fencecore.slope.RailMarks} to draw on a post for the rails of a {@link org.fencecore.slope.RailSpec};
+ * {@link org.fencecore.slope.RailPieces} cuts these rails into {@link org.fencecore.slope.RailPiece}s as
+ * {@link org.fencecore.slope.RailJoints} say; a {@link org.fencecore.slope.TopLine} gives the length of every board, and
+ * {@link org.fencecore.slope.PostTops} the {@link org.fencecore.slope.PostHeight} of every post. Nothing else of the fence
+ * need be known.
  *
- * <p>Posts and boards stand plumb. In a racked bay the rails and the line of the board bottoms run parallel to the
- * straight line from post to post; what the ground does in between shows in the gap under the boards.
+ * <p>Posts and boards stand plumb. In each bay rails and board bottoms run along one straight line, level in a stepped
+ * bay; what the ground does under it shows in the gap under the boards. Where the lines of two bays do not meet at their
+ * post, the fence steps there, and heights before and after the post differ.
  *
  * <p>Posts and bays are numbered from 0 in calls, as in a list, and from 1 in the text of findings and worksheets, as
  * people count; the text gives the station as well.
@@ -20,7 +26,7 @@
  *         .point(Length.ofFeet(24), Length.ofFeet(104.8))
  *         .build();
  * List<Length> posts = List.of(Length.ZERO, Length.ofFeet(8), Length.ofFeet(16), Length.ofFeet(24));
- * RackSpec spec = RackSpec.builder()
+ * SlopeSpec spec = SlopeSpec.builder()
  *         .clearance(Length.ofInches(2))
  *         .minimumClearance(Length.ofInches(1))
  *         .maximumClearance(Length.ofInches(4))
@@ -36,9 +42,12 @@
  * bay.clearance().min();          // 2 in
  * fit.findings();                 // none
  *
- * RailHeights marks = RailHeights.of(RailSpec.builder().build(), fit.bottomAbove(0), bay.grade());
+ * RailHeights marks = RailHeights.of(RailSpec.builder().build(), bay.aboveStart(), bay.grade());
  * marks.rails().get(0).bottom();  // 6 in above the ground
  * marks.rails().get(0).top();     // 9.5693 in: the 3 1/2 in rail takes 3.5693 in plumb
+ *
+ * SlopeFit.strings(ground, posts, spec).strings();             // one, over all three bays
+ * SlopeFit.best(ground, posts, spec).best().treatment();       // RACKED
  * }</pre>
  */
 @NullMarked

@@ -4,10 +4,11 @@ import java.util.Objects;
 import org.fencecore.footing.FootingSpec;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.layout.BoardPattern;
-import org.fencecore.slope.RackSpec;
+import org.fencecore.layout.PostSpacingSpec;
 import org.fencecore.slope.RailHeights;
 import org.fencecore.slope.RailSpec;
 import org.fencecore.slope.SlopeFit;
+import org.fencecore.slope.SlopeSpec;
 import org.fencecore.units.Length;
 import org.jspecify.annotations.Nullable;
 
@@ -23,7 +24,7 @@ import org.jspecify.annotations.Nullable;
  * <pre>{@code
  * FenceStyle style = FenceStyle.builder()
  *         .pattern(BoardPattern.sideBySide(Length.ofInches(5.5)))
- *         .maximumPostSpacing(Length.ofFeet(7))
+ *         .postSpacing(PostSpacingSpec.builder().maximum(Length.ofFeet(7)).build())
  *         .build();
  * }</pre>
  */
@@ -31,14 +32,14 @@ public final class FenceStyle {
 
     private final BoardPattern pattern;
     private final RailSpec rails;
-    private final RackSpec rack;
+    private final SlopeSpec slope;
     private final GateSpec gate;
     private final Lumber boardLumber;
+    private final Lumber battenLumber;
     private final Lumber railLumber;
     private final Lumber postLumber;
     private final Lumber gateLumber;
-    private final Length minimumPostSpacing;
-    private final Length maximumPostSpacing;
+    private final PostSpacingSpec postSpacing;
     private final Length postAboveBoards;
     private final @Nullable Length holeDiameter;
     private final Length postCapWidth;
@@ -46,14 +47,14 @@ public final class FenceStyle {
     private FenceStyle(Builder from) {
         pattern = from.pattern;
         rails = from.rails;
-        rack = from.rack;
+        slope = from.slope;
         gate = from.gate;
         boardLumber = from.boardLumber;
+        battenLumber = from.battenLumber;
         railLumber = from.railLumber;
         postLumber = from.postLumber;
         gateLumber = from.gateLumber;
-        minimumPostSpacing = from.minimumPostSpacing;
-        maximumPostSpacing = from.maximumPostSpacing;
+        postSpacing = from.postSpacing;
         postAboveBoards = from.postAboveBoards;
         postCapWidth = from.postCapWidth;
         holeDiameter = from.holeDiameter;
@@ -89,10 +90,10 @@ public final class FenceStyle {
     /**
      * Returns how the fence meets the ground.
      *
-     * @return the clearances and the rack limit
+     * @return the treatment, its clearances and limits
      */
-    public RackSpec rack() {
-        return rack;
+    public SlopeSpec slope() {
+        return slope;
     }
 
     /**
@@ -111,6 +112,28 @@ public final class FenceStyle {
      */
     public Lumber boardLumber() {
         return boardLumber;
+    }
+
+    /**
+     * Returns what battens are cut from, where the pattern has them.
+     *
+     * @return the lumber
+     */
+    public Lumber battenLumber() {
+        return battenLumber;
+    }
+
+    /**
+     * Tells whether the pattern has battens: a second row of another width than the boards.
+     *
+     * @return true for board and batten, unless the battens are boards
+     */
+    public boolean hasBattens() {
+        return hasBattens(pattern);
+    }
+
+    private static boolean hasBattens(BoardPattern pattern) {
+        return pattern.coverWidth().map(cover -> !cover.equals(pattern.width())).orElse(false);
     }
 
     /**
@@ -141,21 +164,12 @@ public final class FenceStyle {
     }
 
     /**
-     * Returns the least distance between line posts, centre to centre.
+     * Returns how posts are spaced.
      *
-     * @return the spacing under which a bay is worth a note
+     * @return the limits and the rule, from centre to centre
      */
-    public Length minimumPostSpacing() {
-        return minimumPostSpacing;
-    }
-
-    /**
-     * Returns the most distance between posts, centre to centre.
-     *
-     * @return the spacing that no bay goes over
-     */
-    public Length maximumPostSpacing() {
-        return maximumPostSpacing;
+    public PostSpacingSpec postSpacing() {
+        return postSpacing;
     }
 
     /**
@@ -202,14 +216,15 @@ public final class FenceStyle {
         private BoardPattern pattern =
                 BoardPattern.shadowbox(Length.ofInches(5.5)).withLap(Length.ofInches(1));
         private RailSpec rails = RailSpec.builder().build();
-        private RackSpec rack = RackSpec.builder().build();
+        private SlopeSpec slope = SlopeSpec.builder().build();
         private GateSpec gate = GateSpec.builder().build();
         private Lumber boardLumber = Lumber.oneBySix();
+        private Lumber battenLumber = Lumber.oneByThree();
         private Lumber railLumber = Lumber.twoByFour();
         private Lumber postLumber = Lumber.fourByFour();
         private Lumber gateLumber = Lumber.twoByFour();
-        private Length minimumPostSpacing = Length.ofFeet(6);
-        private Length maximumPostSpacing = Length.ofFeet(8);
+        private PostSpacingSpec postSpacing =
+                PostSpacingSpec.builder().minimum(Length.ofFeet(6)).build();
         private Length postAboveBoards = Length.ZERO;
         private @Nullable Length holeDiameter;
         private Length postCapWidth = Length.ZERO;
@@ -239,13 +254,13 @@ public final class FenceStyle {
         }
 
         /**
-         * Sets how the fence meets the ground.
+         * Sets how the fence meets the ground; racked, 2 in up at the posts, if not set.
          *
-         * @param newRack the clearances and the rack limit
+         * @param newSlope the treatment, its clearances and limits
          * @return this builder
          */
-        public Builder rack(RackSpec newRack) {
-            rack = Objects.requireNonNull(newRack, "newRack");
+        public Builder slope(SlopeSpec newSlope) {
+            slope = Objects.requireNonNull(newSlope, "newSlope");
             return this;
         }
 
@@ -268,6 +283,17 @@ public final class FenceStyle {
          */
         public Builder boardLumber(Lumber lumber) {
             boardLumber = Objects.requireNonNull(lumber, "lumber");
+            return this;
+        }
+
+        /**
+         * Sets what battens are cut from; 1x3 if not set, and of no account for patterns without battens.
+         *
+         * @param lumber the lumber
+         * @return this builder
+         */
+        public Builder battenLumber(Lumber lumber) {
+            battenLumber = Objects.requireNonNull(lumber, "lumber");
             return this;
         }
 
@@ -305,24 +331,13 @@ public final class FenceStyle {
         }
 
         /**
-         * Sets the distance between posts that a bay should not go under, centre to centre; 6 ft if not set.
+         * Sets how posts are spaced; equal bays from 6 to 8 ft when not said.
          *
-         * @param spacing the spacing, 0 or more
+         * @param newPostSpacing the limits and the rule, from centre to centre
          * @return this builder
          */
-        public Builder minimumPostSpacing(Length spacing) {
-            minimumPostSpacing = Objects.requireNonNull(spacing, "spacing");
-            return this;
-        }
-
-        /**
-         * Sets the distance between posts that no bay goes over, centre to centre; 8 ft if not set.
-         *
-         * @param spacing the spacing, over zero
-         * @return this builder
-         */
-        public Builder maximumPostSpacing(Length spacing) {
-            maximumPostSpacing = Objects.requireNonNull(spacing, "spacing");
+        public Builder postSpacing(PostSpacingSpec newPostSpacing) {
+            postSpacing = Objects.requireNonNull(newPostSpacing, "newPostSpacing");
             return this;
         }
 
@@ -379,6 +394,9 @@ public final class FenceStyle {
          */
         public FenceStyle build() {
             requireSame("board width of the pattern", pattern.width(), boardLumber);
+            if (hasBattens(pattern)) {
+                requireSame("batten width of the pattern", pattern.coverWidth().orElseThrow(), battenLumber);
+            }
             requireSame("depth of the rails", rails.railDepth(), railLumber);
             requireSame("width of the gate's members", gate.memberWidth(), gateLumber);
             if (gate.braceWidth().compareTo(gateLumber.width()) > 0) {
@@ -389,7 +407,7 @@ public final class FenceStyle {
                 throw new IllegalArgumentException("thickness of the gate's members was " + gate.memberThickness()
                         + " but " + gateLumber + " is " + gateLumber.thickness() + " thick; make them the same");
             }
-            for (Lumber lumber : new Lumber[] {boardLumber, railLumber, postLumber, gateLumber}) {
+            for (Lumber lumber : new Lumber[] {boardLumber, battenLumber, railLumber, postLumber, gateLumber}) {
                 if (lumber.lengths().isEmpty()) {
                     throw new IllegalArgumentException(lumber + " is not sold in any length; call soldIn");
                 }
@@ -398,13 +416,9 @@ public final class FenceStyle {
                 throw new IllegalArgumentException("post lumber was " + postLumber + ", " + postLumber.thickness()
                         + " by " + postLumber.width() + "; posts must be square");
             }
-            if (minimumPostSpacing.isNegative()
-                    || maximumPostSpacing.compareTo(minimumPostSpacing) < 0
-                    || maximumPostSpacing.compareTo(postLumber.width()) <= 0) {
-                throw new IllegalArgumentException("post spacing was from " + minimumPostSpacing + " to "
-                        + maximumPostSpacing
-                        + "; the least must be 0 or more, and the most over the post's own width of "
-                        + postLumber.width() + " and no less than the least");
+            if (postSpacing.maximum().compareTo(postLumber.width()) <= 0) {
+                throw new IllegalArgumentException("post spacing was at most " + postSpacing.maximum()
+                        + "; it must be over the width of a post, " + postLumber.width());
             }
             if (rails.boardLength().compareTo(TALLEST) > 0) {
                 throw new IllegalArgumentException("board length was " + rails.boardLength()

@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeSet;
+import org.fencecore.strength.SpeciesGroup;
+import org.fencecore.strength.WoodGrade;
 import org.fencecore.units.Length;
 import org.jspecify.annotations.Nullable;
 
@@ -22,12 +24,16 @@ public final class Lumber {
     private final Length thickness;
     private final Length width;
     private final List<Length> lengths;
+    private final @Nullable Wood wood;
 
-    private Lumber(String name, Length thickness, Length width, List<Length> lengths) {
+    private record Wood(SpeciesGroup species, WoodGrade grade) {}
+
+    private Lumber(String name, Length thickness, Length width, List<Length> lengths, @Nullable Wood wood) {
         this.name = name;
         this.thickness = thickness;
         this.width = width;
         this.lengths = lengths;
+        this.wood = wood;
     }
 
     /**
@@ -47,7 +53,7 @@ public final class Lumber {
             throw new IllegalArgumentException("thickness of " + name + " was " + thickness + " and width " + width
                     + "; thickness must be over 0 and width at least the thickness");
         }
-        return new Lumber(name, thickness, width, List.of());
+        return new Lumber(name, thickness, width, List.of(), null);
     }
 
     /**
@@ -63,7 +69,25 @@ public final class Lumber {
             throw new IllegalArgumentException(
                     "lengths of " + name + " were " + sorted + "; give at least one, each over 0");
         }
-        return new Lumber(name, thickness, width, List.copyOf(sorted));
+        return new Lumber(name, thickness, width, List.copyOf(sorted), wood);
+    }
+
+    /**
+     * Returns this size in a wood of which the strength is known; not said, strength is not checked.
+     *
+     * <p>Example: {@code Lumber.fourByFour().graded(SpeciesGroup.SOUTHERN_PINE, WoodGrade.NO_2)}.
+     *
+     * @param species the wood
+     * @param grade the grade it is stamped with
+     * @return the lumber
+     */
+    public Lumber graded(SpeciesGroup species, WoodGrade grade) {
+        return new Lumber(
+                name,
+                thickness,
+                width,
+                lengths,
+                new Wood(Objects.requireNonNull(species, "species"), Objects.requireNonNull(grade, "grade")));
     }
 
     private static Length[] feet(int... lengths) {
@@ -111,6 +135,15 @@ public final class Lumber {
     }
 
     /**
+     * Returns battens 3/4 by 2 1/2 in, sold in 6 and 8 ft.
+     *
+     * @return 1x3
+     */
+    public static Lumber oneByThree() {
+        return of("1x3", Length.ofInches(0.75), Length.ofInches(2.5)).soldIn(feet(6, 8));
+    }
+
+    /**
      * Returns boards 3/4 by 3 1/2 in, sold in 6 and 8 ft.
      *
      * @return 1x4
@@ -147,6 +180,24 @@ public final class Lumber {
     }
 
     /**
+     * Returns the wood it is.
+     *
+     * @return the species; empty when not said
+     */
+    public Optional<SpeciesGroup> species() {
+        return Optional.ofNullable(wood).map(Wood::species);
+    }
+
+    /**
+     * Returns the grade it is stamped with.
+     *
+     * @return the grade; empty when not said
+     */
+    public Optional<WoodGrade> grade() {
+        return Optional.ofNullable(wood).map(Wood::grade);
+    }
+
+    /**
      * Returns the lengths on the shelf.
      *
      * @return the lengths, shortest first, unmodifiable
@@ -171,12 +222,13 @@ public final class Lumber {
                 && name.equals(that.name)
                 && thickness.equals(that.thickness)
                 && width.equals(that.width)
-                && lengths.equals(that.lengths);
+                && lengths.equals(that.lengths)
+                && Objects.equals(wood, that.wood);
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(name, thickness, width, lengths);
+        return Objects.hash(name, thickness, width, lengths, wood);
     }
 
     @Override

@@ -33,7 +33,7 @@ final class Cutting {
         Map<Pile, List<Piece>> piles = new LinkedHashMap<>();
         for (Piece piece : pieces) {
             if (piece.lumber().shortestFor(piece.overall()).isPresent()) {
-                Pile pile = new Pile(piece.lumber(), piece.kind() == PieceKind.BOARD);
+                Pile pile = new Pile(piece.lumber(), piece.kind().isBoarding());
                 piles.computeIfAbsent(pile, none -> new ArrayList<>()).add(piece);
             }
         }

@@ -2,6 +2,10 @@ package org.fencecore.takeoff;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.fencecore.gate.BraceEnds;
+import org.fencecore.gate.FramePiece;
 import org.fencecore.gate.GateBrace;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
@@ -44,12 +48,37 @@ record EndCuts(String words, Length slant, double sawing) {
         return new EndCuts(words.toString(), depth.times(Ratio.of(cut.tan())), Math.min(sawing, MOST_SAWING));
     }
 
-    /** The two cuts that meet in a point at each end of a brace. */
-    static EndCuts points(GateBrace brace) {
-        double steepest = Math.max(brace.railCut().tan(), brace.stileCut().tan());
+    /** The ends of a stile or rail of a gate, whose length is over all. */
+    static EndCuts of(FramePiece piece) {
+        double steepest = Math.max(piece.firstCut().tan(), piece.otherCut().tan());
+        String first = Written.saw(piece.firstCut());
+        String other = Written.saw(piece.otherCut());
+        String square = Written.saw(Angle.ZERO);
+        String words;
+        if (first.equals(other)) {
+            words = first.equals(square) ? SQUARE.words : "both ends " + first + " off square";
+        } else {
+            words = "ends " + first + " and " + other + " off square";
+        }
+        String laps = piece.laps() == 0 ? "" : ", " + piece.laps() + " half-laps";
+        return new EndCuts(words + laps, Length.ZERO, Math.min(Math.hypot(1, steepest), MOST_SAWING));
+    }
+
+    /** The cuts at each end of a wood brace, whose length is over all. */
+    static EndCuts of(GateBrace brace) {
+        double steepest = Math.max(
+                brace.railCut().map(Angle::tan).orElse(0.0),
+                brace.stileCut().map(Angle::tan).orElse(0.0));
+        String cuts = Stream.of(
+                        brace.railCut().map(cut -> Written.saw(cut) + " off square against the rail"),
+                        brace.stileCut()
+                                .map(cut -> brace.railCut().isPresent()
+                                        ? Written.saw(cut) + " against the stile"
+                                        : Written.saw(cut) + " off square against the stile"))
+                .flatMap(Optional::stream)
+                .collect(Collectors.joining(", "));
         return new EndCuts(
-                "both ends pointed: " + Written.saw(brace.railCut()) + " off square against the rail, "
-                        + Written.saw(brace.stileCut()) + " against the stile",
+                "both ends " + (brace.ends() == BraceEnds.POINTS ? "pointed: " : "cut ") + cuts,
                 Length.ZERO,
                 Math.min(Math.hypot(1, steepest), MOST_SAWING));
     }

@@ -5,7 +5,6 @@ import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
 import org.fencecore.Run;
 import org.fencecore.Stretch;
-import org.fencecore.gate.GateDesign;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Rounding;
@@ -17,7 +16,6 @@ final class Hardware {
     private static final int PER_BOARD_AND_RAIL = 2;
     private static final int PER_END = 2;
     private static final Length GRIP = Length.ofInches(2);
-    private static final Length HIGH_FRAME = Length.ofFeet(5);
     private static final Length STRING_PAST_CORNER = Length.ofFeet(3);
     private static final int POSTS_PER_CAN = 50;
 
@@ -39,7 +37,7 @@ final class Hardware {
         Length frameScrew = style.gate().memberWidth().plus(GRIP);
         int railEnds = 2 * railCount();
         int frameEnds = plan.gates().stream()
-                .mapToInt(gate -> 2 * (rails(gate) + gate.design().braces().size()))
+                .mapToInt(gate -> 2 * (rails(gate) + gate.leaf().braces().size()))
                 .sum();
         return List.of(
                 new MaterialLine(
@@ -75,28 +73,22 @@ final class Hardware {
     }
 
     private static int rails(GateBay gate) {
-        return (int) gate.design().pieces().stream()
+        return (int) gate.leaf().pieces().stream()
                 .filter(piece -> !piece.member().isStile())
                 .count();
     }
 
     List<MaterialLine> gates() {
-        int hinges =
-                plan.gates().stream().mapToInt(gate -> hinges(gate.design())).sum();
+        int hinges = plan.gates().stream()
+                .mapToInt(gate -> gate.leaf().usualHinges())
+                .sum();
         return List.of(
                 new MaterialLine(
                         "gate hinge with its screws",
                         hinges,
                         "pieces",
-                        "2 a leaf, 3 where the frame is over " + Written.stock(HIGH_FRAME)
-                                + " high or the leaf wider than is reasonable"),
+                        "2 a leaf, 3 where the frame is over 5 ft high or the leaf wider than is reasonable"),
                 new MaterialLine("gate latch with its screws", plan.gates().size(), "pieces", "1 a gate"));
-    }
-
-    private static int hinges(GateDesign gate) {
-        boolean high = gate.frameHeight().compareTo(HIGH_FRAME) > 0;
-        boolean wide = gate.leafWidth().compareTo(gate.spec().reasonableLeafWidth()) > 0;
-        return high || wide ? 3 : 2;
     }
 
     List<MaterialLine> layoutAids() {

@@ -82,7 +82,7 @@ final class Materials {
 
     private static String name(List<Piece> pieces) {
         Lumber lumber = pieces.get(0).lumber();
-        for (PieceKind kind : List.of(PieceKind.POST, PieceKind.BOARD)) {
+        for (PieceKind kind : List.of(PieceKind.POST, PieceKind.BOARD, PieceKind.BATTEN)) {
             if (pieces.stream().allMatch(piece -> piece.kind() == kind)) {
                 return lumber.name() + " " + kind;
             }

@@ -8,6 +8,8 @@ public enum PieceKind {
     RAIL("rail"),
     /** A board of the fence or of a gate. */
     BOARD("board"),
+    /** A batten over a gap between boards. */
+    BATTEN("batten"),
     /** An upright of a gate's frame. */
     GATE_STILE("gate stile"),
     /** A level piece of a gate's frame. */
@@ -19,6 +21,11 @@ public enum PieceKind {
 
     PieceKind(String words) {
         this.words = words;
+    }
+
+    /** Tells whether it is of the boarding, which comes by the rule and not piece by piece. */
+    boolean isBoarding() {
+        return this == BOARD || this == BATTEN;
     }
 
     /** Writes a number of them, such as {@code 6 rails}. */

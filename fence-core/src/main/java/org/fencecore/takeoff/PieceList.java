@@ -11,11 +11,14 @@ import org.fencecore.Post;
 import org.fencecore.RailCut;
 import org.fencecore.Run;
 import org.fencecore.Stretch;
+import org.fencecore.gate.BraceKind;
 import org.fencecore.gate.FramePiece;
 import org.fencecore.gate.GateBrace;
 import org.fencecore.geometry.Corner;
 import org.fencecore.layout.BoardLayout;
+import org.fencecore.layout.Face;
 import org.fencecore.style.FenceStyle;
+import org.fencecore.style.Lumber;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Written;
@@ -58,7 +61,7 @@ final class PieceList {
             boards += stretch.boardCount();
         }
         for (GateBay gate : plan.gates()) {
-            sticks += gate.design().pieces().size() + gate.design().braces().size();
+            sticks += gate.leaf().pieces().size() + gate.leaf().braces().size();
             boards += gate.boardCount();
         }
         if (sticks > MOST_PIECES || boards > MOST_BOARDS) {
@@ -112,19 +115,22 @@ final class PieceList {
     }
 
     private void addFrame(GateBay gate) {
-        for (FramePiece piece : gate.design().pieces()) {
+        for (FramePiece piece : gate.leaf().pieces()) {
             PieceKind kind = piece.member().isStile() ? PieceKind.GATE_STILE : PieceKind.GATE_RAIL;
-            addGatePiece(kind, gate.name() + " " + piece.member(), piece.length(), piece.width(), EndCuts.SQUARE);
+            addGatePiece(kind, gate.name() + " " + piece.member(), piece.length(), piece.width(), EndCuts.of(piece));
         }
         int number = 0;
-        for (GateBrace brace : gate.design().braces()) {
+        for (GateBrace brace : gate.leaf().braces()) {
+            if (brace.kind() == BraceKind.CABLE) {
+                continue;
+            }
             number++;
             addGatePiece(
                     PieceKind.GATE_BRACE,
                     gate.name() + " brace " + number,
                     brace.length(),
                     brace.width(),
-                    EndCuts.points(brace));
+                    EndCuts.of(brace));
         }
     }
 
@@ -139,24 +145,29 @@ final class PieceList {
         int beside = (int) atPosts.stream().filter(board -> !board.isLeftOut()).count();
         Length full = style.boardLumber().width();
         int ripped = layout.ripped().size();
-        addBoards(where, layout.count() - ripped - atPosts.size(), full, EndCuts.SQUARE);
+        int battens = style.hasBattens() ? layout.row(Face.COVER).count() : 0;
+        addBoards(where, layout.count() - battens - ripped - atPosts.size(), full, EndCuts.SQUARE);
         if (ripped > 0) {
             Length width = layout.ripped().get(0).width();
             addBoards(where, ripped, width, EndCuts.SQUARE.and("ripped to " + Written.tape(width)));
         }
         addBoards(where, beside, full, EndCuts.SQUARE.and("ripped beside a post"));
+        add(
+                PieceKind.BATTEN,
+                where + " battens",
+                battens,
+                style.battenLumber(),
+                style.battenLumber().width(),
+                EndCuts.SQUARE);
     }
 
     private void addBoards(String where, int count, Length width, EndCuts ends) {
+        add(PieceKind.BOARD, where + " boards", count, style.boardLumber(), width, ends);
+    }
+
+    private void add(PieceKind kind, String label, int count, Lumber lumber, Length width, EndCuts ends) {
         if (count > 0) {
-            pieces.add(new Piece(
-                    PieceKind.BOARD,
-                    where + " boards",
-                    count,
-                    style.boardLumber(),
-                    style.rails().boardLength(),
-                    width,
-                    ends));
+            pieces.add(new Piece(kind, label, count, lumber, style.rails().boardLength(), width, ends));
         }
     }
 }

@@ -7,9 +7,12 @@ import org.fencecore.units.Angle;
 import org.fencecore.units.Force;
 import org.fencecore.units.Length;
 import org.fencecore.units.Mass;
+import org.fencecore.units.Moment;
 import org.fencecore.units.Pressure;
+import org.fencecore.units.Ratio;
 import org.fencecore.units.Rounding;
 import org.fencecore.units.Slope;
+import org.fencecore.units.Speed;
 import org.fencecore.units.UnitWeight;
 import org.fencecore.units.Volume;
 import org.fencecore.units.tape.TapeFormat;
@@ -168,6 +171,56 @@ public final class Written {
      */
     public static String pressure(Pressure pressure) {
         return decimal(pressure.psf(), 2) + " psf";
+    }
+
+    /**
+     * Writes a stress in wood in pounds per square inch, to 1 decimal.
+     *
+     * @param stress the stress
+     * @return such as {@code 1246.4 psi}
+     */
+    public static String stress(Pressure stress) {
+        return decimal(stress.psi(), 1) + " psi";
+    }
+
+    /**
+     * Writes a moment in pound-feet, to 1 decimal.
+     *
+     * @param moment the moment
+     * @return such as {@code 2442 lbf-ft}
+     */
+    public static String moment(Moment moment) {
+        return decimal(moment.poundFeet(), 1) + " lbf-ft";
+    }
+
+    /**
+     * Writes a speed of the wind in miles per hour, to 1 decimal.
+     *
+     * @param speed the speed
+     * @return such as {@code 115 mph}
+     */
+    public static String speed(Speed speed) {
+        return decimal(speed.milesPerHour(), 1) + " mph";
+    }
+
+    /**
+     * Writes a factor of a formula, to 4 decimals.
+     *
+     * @param factor the factor
+     * @return such as {@code 0.85}
+     */
+    public static String factor(Ratio factor) {
+        return decimal(factor.value(), 4);
+    }
+
+    /**
+     * Writes what a cubic foot of a material weighs, to 2 decimals.
+     *
+     * @param unitWeight the unit weight
+     * @return such as {@code 36.74 pcf}
+     */
+    public static String unitWeight(UnitWeight unitWeight) {
+        return decimal(unitWeight.pcf(), 2) + " pcf";
     }
 
     /**

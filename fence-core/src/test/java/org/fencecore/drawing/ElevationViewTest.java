@@ -186,6 +186,22 @@ class ElevationViewTest {
         assertThat(sheet.words()).doesNotContain("board, inside face");
     }
 
+    @Test
+    void battensAreDrawnOverTheBoards() throws Exception {
+        FenceStyle style = FenceStyle.builder()
+                .pattern(BoardPattern.boardAndBatten(Length.ofInches(5.5), Length.ofInches(2.5)))
+                .build();
+        FencePlan plan = FencePlanner.plan(BackYard.sloping().site(), style);
+        Run run = plan.runs().get(1);
+        Drawing drawing = ElevationView.of(plan, run);
+
+        assertThat(pieces(drawing, Layer.COVER_BOARDS)).hasSize(boards(run, Face.COVER));
+        assertThat(pieces(drawing, Layer.COVER_BOARDS).size()).isGreaterThan(10);
+        assertThat(pieces(drawing, Layer.INSIDE_BOARDS)).isEmpty();
+        assertThat(SvgSheet.read(Svg.write(drawing, Paper.LETTER)).words())
+                .contains("boards + over the gaps", "over the gaps, outside face");
+    }
+
     /** 13,000 ft take about 13,000 x 12 / 9 x 2 = 34,700 boards, over the limit. */
     @Test
     void tooManyBoardsAreDrawnBayByBay() throws Exception {

@@ -38,7 +38,7 @@ class GateViewTest {
     void framePiecesAndBraceAreWhereTheDesignPutsThem() {
         Drawing drawing = GateView.of(GARDEN_GATE);
         List<Outline> frame = outlines(drawing, Layer.GATE_FRAME);
-        GateBrace brace = GARDEN_GATE.design().braces().get(0);
+        GateBrace brace = GARDEN_GATE.leaf().braces().get(0);
 
         assertThat(frame).hasSize(4);
         assertThat(frame.get(0))
@@ -59,7 +59,7 @@ class GateViewTest {
     /** Both long edges of the drawn brace are as long as the design says edges are, and 3 1/2 in apart. */
     @Test
     void theDrawnBraceIsAsWideAsItsLumber() {
-        GateBrace brace = GARDEN_GATE.design().braces().get(0);
+        GateBrace brace = GARDEN_GATE.leaf().braces().get(0);
         List<Spot> corners =
                 outlines(GateView.of(GARDEN_GATE), Layer.GATE_BRACE).get(0).corners();
         double dx = corners.get(2).across().minus(corners.get(1).across()).inches();
@@ -79,7 +79,7 @@ class GateViewTest {
     void aGateHungRightIsTheMirrorOfOneHungLeft() {
         FencePlan plan = BackYard.sloping();
         Drawing right = GateView.of(plan.gates().get(0));
-        Length leaf = plan.gates().get(0).design().leafWidth();
+        Length leaf = plan.gates().get(0).leaf().width();
 
         List<Spot> brace = outlines(right, Layer.GATE_BRACE).get(0).corners();
 

@@ -108,7 +108,7 @@ class PlanViewTest {
         // begins.
         Run east = plan.runs().get(0);
         GateBay gate = east.gates().get(0);
-        assertThat(gate.design().hingeSide()).isEqualTo(HingeSide.RIGHT);
+        assertThat(gate.leaf().hingeSide()).isEqualTo(HingeSide.RIGHT);
         assertThat(arcs.get(0).hinge())
                 .isEqualTo(
                         Spot.of(east.postLine().pointAt(gate.opening().start().plus(Length.ofInches(0.5)))));

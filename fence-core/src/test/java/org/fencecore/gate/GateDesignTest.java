@@ -5,407 +5,337 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.groups.Tuple.tuple;
 
-import java.util.List;
-import org.fencecore.geometry.Interval;
+import org.fencecore.geometry.ProfilePoint;
 import org.fencecore.units.Angle;
+import org.fencecore.units.Force;
 import org.fencecore.units.Length;
+import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Severity;
-import org.fencecore.worksheet.WorkLine;
-import org.fencecore.worksheet.Worksheet;
 import org.junit.jupiter.api.Test;
 
 /**
- * One gate worked by hand, then the classes asked for the same (gaps, frame and middle rail: common practice, no
- * source; the rest is right triangles).
- *
- * <pre>
- * Opening 47 1/2, hinged left, gaps 1/2 at the hinges and 1/4 at the latch; frame 56 high of 3 1/2 in lumber,
- * with a middle rail; braces 3 1/2 wide. All in inches.
- *
- * leaf            47 1/2 - 1/2 - 1/4                      = 46 3/4
- * stiles          2 of                                      56
- * rails           3 of 46 3/4 - 2 x 3 1/2                 = 39 3/4
- * middle rail     centre at 56 / 2                        = 28      so from 26 1/4 to 29 3/4
- * clear heights   26 1/4 - 3 1/2 = 22 3/4 below,  56 - 3 1/2 - 29 3/4 = 22 3/4 above
- * diagonal        sqrt(46.75^2 + 56^2) = sqrt(5321.5625)  = 72.9490
- *
- * brace           W = 39.75, H = 22.75, b = 3.5, from the hinge stile up to the latch stile in each half
- * length          sqrt(39.75^2 + 22.75^2) = sqrt(2097.625) = 45.7998
- * rise            atan(22.75 in / 39.75 in) = atan(0.572327)    = 29.784 deg, under 45: a warning
- * cuts            against the rail 90 - 29.784            = 60.216 deg off square, against the stile 29.784
- * bearing         on the rail b L / 2H = 160.2994 / 45.5  = 3.5231, on the stile b L / 2W = 160.2994 / 79.5 = 2.0163
- * edges           45.7998 - 1.75 x (39.75/22.75 + 22.75/39.75) = 45.7998 - 1.75 x 2.319576 = 41.7406
- *
- * Without the middle rail one brace would rise atan(49 / 39.75) = 50.95 deg.
- * </pre>
+ * Openings with one and two leaves, the other joints, the other braces, and raked leaves, each worked by hand (sizes:
+ * common practice, no source; the rest is right triangles).
  */
 class GateDesignTest {
-
-    private static final GateSpec WITH_MIDDLE_RAIL =
-            GateSpec.builder().middleRail(true).build();
-    private static final GateDesign GATE =
-            GateDesign.forOpening(inches(47.5), inches(56), HingeSide.LEFT, WITH_MIDDLE_RAIL);
 
     private static Length inches(double inches) {
         return Length.ofInches(inches);
     }
 
-    private static Interval inches(double from, double to) {
-        return Interval.of(inches(from), inches(to));
+    private static GateLeaf leaf(GateSpec spec) {
+        return GateDesign.forOpening(inches(47.5), inches(56), HingeSide.LEFT, spec)
+                .activeLeaf();
     }
 
+    /** 96 - 2 x 1/2 - 1/2 = 94 1/2, half of which is 47 1/4; the right leaf starts at 1/2 + 47 1/4 + 1/2 = 48 1/4. */
     @Test
-    void theLeafIsTheOpeningLessBothGaps() {
-        assertThat(GATE.leafWidth()).isEqualTo(inches(46.75));
-        assertThat(GATE.frameHeight()).isEqualTo(inches(56));
-        assertThat(GATE.diagonal().inches()).isCloseTo(72.9490, within(0.0001));
-    }
+    void twoLeavesShareTheOpeningBetweenTwoHingePosts() {
+        GateDesign gate = GateDesign.pairForOpening(
+                inches(96), inches(56), HingeSide.RIGHT, GateSpec.builder().build());
 
-    @Test
-    void everyPieceOfTheFrameHasItsLengthAndPlace() {
-        assertThat(GATE.pieces())
-                .extracting(FramePiece::member, FramePiece::length, FramePiece::across, FramePiece::up)
+        assertThat(gate.isPair()).isTrue();
+        assertThat(gate.leaves())
+                .extracting(
+                        GateLeaf::hingeSide,
+                        GateLeaf::width,
+                        leaf -> leaf.place().start())
                 .containsExactly(
-                        tuple(FrameMember.HINGE_STILE, inches(56), inches(0, 3.5), inches(0, 56)),
-                        tuple(FrameMember.LATCH_STILE, inches(56), inches(43.25, 46.75), inches(0, 56)),
-                        tuple(FrameMember.BOTTOM_RAIL, inches(39.75), inches(3.5, 43.25), inches(0, 3.5)),
-                        tuple(FrameMember.MIDDLE_RAIL, inches(39.75), inches(3.5, 43.25), inches(26.25, 29.75)),
-                        tuple(FrameMember.TOP_RAIL, inches(39.75), inches(3.5, 43.25), inches(52.5, 56)));
-        assertThat(GATE.pieces()).allSatisfy(piece -> {
-            assertThat(piece.width()).isEqualTo(inches(3.5));
-            assertThat(piece.thickness()).isEqualTo(inches(1.5));
-            assertThat(piece.endCut()).isEqualTo(Angle.ZERO);
-        });
-        assertThat(GATE.middleRailCentre()).contains(inches(28));
-        assertThat(GATE.clearWidth()).isEqualTo(inches(39.75));
-        assertThat(GATE.clearHeights()).containsExactly(inches(22.75), inches(22.75));
-    }
-
-    @Test
-    void eachHalfHasABraceThatRisesAwayFromTheHinges() {
-        assertThat(GATE.braces())
-                .extracting(GateBrace::foot, GateBrace::head, GateBrace::across, GateBrace::up)
-                .containsExactly(
-                        tuple(
-                                new FrameCorner(FrameMember.BOTTOM_RAIL, FrameMember.HINGE_STILE),
-                                new FrameCorner(FrameMember.MIDDLE_RAIL, FrameMember.LATCH_STILE),
-                                inches(3.5, 43.25),
-                                inches(3.5, 26.25)),
-                        tuple(
-                                new FrameCorner(FrameMember.MIDDLE_RAIL, FrameMember.HINGE_STILE),
-                                new FrameCorner(FrameMember.TOP_RAIL, FrameMember.LATCH_STILE),
-                                inches(3.5, 43.25),
-                                inches(29.75, 52.5)));
-    }
-
-    @Test
-    void bothBracesAreCutAsWorkedByHand() {
-        assertThat(GATE.braces()).hasSize(2).allSatisfy(brace -> {
-            assertThat(brace.length().inches()).isCloseTo(45.7998, within(0.0001));
-            assertThat(brace.rise().degrees()).isCloseTo(29.784, within(0.001));
-            assertThat(brace.railCut().degrees()).isCloseTo(60.216, within(0.001));
-            assertThat(brace.stileCut().degrees()).isCloseTo(29.784, within(0.001));
-            assertThat(brace.railBearing().inches()).isCloseTo(3.5231, within(0.0001));
-            assertThat(brace.stileBearing().inches()).isCloseTo(2.0163, within(0.0001));
-            assertThat(brace.edgeLength().inches()).isCloseTo(41.7406, within(0.0001));
-            assertThat(brace.width()).isEqualTo(inches(3.5));
-            assertThat(brace.thickness()).isEqualTo(inches(1.5));
-        });
-    }
-
-    @Test
-    void withoutAMiddleRailOneBraceCrossesTheWholeFrame() {
-        GateDesign gate = GateDesign.forOpening(
-                inches(47.5), inches(56), HingeSide.RIGHT, GateSpec.builder().build());
-
-        assertThat(gate.middleRailCentre()).isEmpty();
-        assertThat(gate.clearHeights()).containsExactly(inches(49));
-        assertThat(gate.pieces())
-                .extracting(FramePiece::member)
-                .containsExactly(
-                        FrameMember.HINGE_STILE,
-                        FrameMember.LATCH_STILE,
-                        FrameMember.BOTTOM_RAIL,
-                        FrameMember.TOP_RAIL);
-        assertThat(gate.pieces().get(0).across()).isEqualTo(inches(43.25, 46.75));
-        assertThat(gate.braces()).singleElement().satisfies(brace -> {
-            assertThat(brace.foot()).hasToString("bottom rail at hinge stile");
-            assertThat(brace.head()).hasToString("top rail at latch stile");
-            assertThat(brace.rise().degrees()).isCloseTo(50.95, within(0.005));
-        });
+                        tuple(HingeSide.LEFT, inches(47.25), inches(0.5)),
+                        tuple(HingeSide.RIGHT, inches(47.25), inches(48.25)));
+        assertThat(gate.activeLeaf()).isEqualTo(gate.leaves().get(1));
+        assertThat(gate.fixedLeaf()).contains(gate.leaves().get(0));
         assertThat(gate.findings()).isEmpty();
+        assertThat(gate.leaves().get(0).worksheet().toText())
+                .contains("leaf width = (clear opening - 2 x hinge gap - centre gap) / 2 ="
+                        + " (96 in - 2 x 0.5 in - 0.5 in) / 2 = 3' 11 1/4\"");
     }
 
     @Test
-    void aSpaceOfThreeToFourHasABraceOfFive() {
-        GateBrace brace = braceAcross(40, 30, 3.5);
+    void theOddNanometreGoesToTheActiveLeaf() {
+        Length odd = inches(96).plus(Length.ofNanometres(1));
+        GateDesign gate = GateDesign.pairForOpening(
+                odd, inches(56), HingeSide.LEFT, GateSpec.builder().build());
 
-        assertThat(brace.length()).isEqualTo(inches(50));
-        assertThat(brace.rise().degrees()).isCloseTo(36.87, within(0.005));
-        assertThat(brace.railCut().degrees()).isCloseTo(53.13, within(0.005));
-        assertThat(brace.stileCut()).isEqualTo(brace.rise());
-        assertThat(brace.edgeLength().inches()).isCloseTo(46 + 17.0 / 48, within(1e-7));
-        assertThat(brace.railBearing().inches()).isCloseTo(3.5 / 1.2, within(1e-7)); // 2 sin = 6/5
-        assertThat(brace.stileBearing().inches()).isCloseTo(3.5 / 1.6, within(1e-7)); // 2 cos = 8/5
+        assertThat(gate.activeLeaf().width()).isEqualTo(inches(47.25).plus(Length.ofNanometres(1)));
+        assertThat(gate.fixedLeaf().orElseThrow().width()).isEqualTo(inches(47.25));
     }
 
-    /** The brace of a frame whose members are an inch wide around a clear space. */
-    static GateBrace braceAcross(double clearWidth, double clearHeight, double braceWidth) {
+    /** 47 1/2 - 1 1/2 - 1/2 - 1/4 - 3/4 = 44 1/2. */
+    @Test
+    void whatIsBuiltOutFromThePostsComesOffTheLeaf() {
         GateSpec spec = GateSpec.builder()
-                .memberWidth(inches(1))
-                .braceWidth(inches(braceWidth))
+                .hingeBuildOut(inches(1.5))
+                .latchBuildOut(inches(0.75))
                 .build();
-        return GateDesign.forOpening(inches(clearWidth + 2.75), inches(clearHeight + 2), HingeSide.LEFT, spec)
+        GateLeaf leaf = leaf(spec);
+
+        assertThat(leaf.width()).isEqualTo(inches(44.5));
+        assertThat(leaf.place().start()).isEqualTo(inches(2));
+        assertThat(leaf.worksheet().toText())
+                .contains("clear opening - hinge build-out - hinge gap - latch gap - latch build-out ="
+                        + " 47.5 in - 1.5 in - 0.5 in - 0.25 in - 0.75 in = 3' 8 1/2\"");
+        assertThat(spec.minimumOpening()).isEqualTo(inches(1.5 + 0.5 + 0.25 + 0.75 + 7 + 3.5));
+    }
+
+    /** Leaf 46 3/4 by 56 of 3 1/2 lumber: between rails 56 - 7 = 49, between stiles 39 3/4. */
+    @Test
+    void theJointDecidesTheLengthsOfTheFrame() {
+        assertThat(lengths(FrameJoint.RAILS_BETWEEN_STILES)).containsExactly(56, 56, 39.75, 39.75, 39.75);
+        assertThat(lengths(FrameJoint.STILES_BETWEEN_RAILS)).containsExactly(49, 49, 46.75, 39.75, 46.75);
+        assertThat(lengths(FrameJoint.HALF_LAP)).containsExactly(56, 56, 46.75, 46.75, 46.75);
+        assertThat(lengths(FrameJoint.MITRE)).containsExactly(56, 56, 46.75, 39.75, 46.75);
+    }
+
+    private static double[] lengths(FrameJoint joint) {
+        GateLeaf leaf = leaf(GateSpec.builder().joint(joint).middleRail(true).build());
+        assertThat(leaf.worksheet().result()).isEqualTo(leaf.diagonal());
+        return leaf.pieces().stream()
+                .mapToDouble(piece -> piece.length().inches())
+                .toArray();
+    }
+
+    @Test
+    void aMitredFrameIsCutAt45DegreesAndItsMiddleRailSquare() {
+        GateLeaf leaf =
+                leaf(GateSpec.builder().joint(FrameJoint.MITRE).middleRail(true).build());
+        FramePiece stile = leaf.pieces().get(0);
+        FramePiece middle = leaf.pieces().get(3);
+
+        assertThat(stile.firstCut().degrees()).isCloseTo(45, within(1e-9));
+        assertThat(stile.otherCut().degrees()).isCloseTo(45, within(1e-9));
+        assertThat(stile.shortEdge()).isEqualTo(inches(49));
+        assertThat(leaf.pieces().get(2).shortEdge()).isEqualTo(inches(39.75));
+        assertThat(middle.joint()).isEqualTo(FrameJoint.RAILS_BETWEEN_STILES);
+        assertThat(middle.firstCut()).isEqualTo(Angle.ZERO);
+    }
+
+    /** However it is joined, the same wood fills the frame: 46.75 x 56 - 39.75 x (56 - 3 x 3.5), all 1 1/2 thick. */
+    @Test
+    void theFrameHoldsTheSameWoodHoweverItIsJoined() {
+        double square = 46.75 * 56 - 39.75 * 45.5;
+        for (FrameJoint joint : FrameJoint.values()) {
+            GateLeaf leaf =
+                    leaf(GateSpec.builder().joint(joint).middleRail(true).build());
+            double cubicFeet = leaf.pieces().stream()
+                    .mapToDouble(piece -> piece.volume().cubicFeet())
+                    .sum();
+            assertThat(cubicFeet * 1728).as("%s", joint).isCloseTo(square * 1.5, within(1e-6));
+        }
+        assertThat(leaf(GateSpec.builder().joint(FrameJoint.HALF_LAP).build()).pieces())
+                .extracting(FramePiece::laps)
+                .containsOnly(2);
+    }
+
+    /** W = 40, H = 30, b = 3 1/2: D = 50, so it rises at 36.8699 + asin(0.07) = 36.8699 + 4.0140 = 40.8839 deg. */
+    @Test
+    void aBraceWithOneCutAlongTheRailsHasAnEdgeInEachCorner() {
+        GateBrace brace = across40By30(BraceEnds.RAIL_CUTS);
+
+        assertThat(brace.rise().degrees()).isCloseTo(40.8839, within(0.0001));
+        assertThat(brace.edgeLength().inches()).isCloseTo(30 / Math.sin(Math.toRadians(40.8839)), within(0.0001));
+        assertThat(brace.edgeLength().inches()).isCloseTo(45.834, within(0.001));
+        assertThat(brace.railCut().orElseThrow().degrees()).isCloseTo(49.1161, within(0.0001));
+        assertThat(brace.stileCut()).isEmpty();
+        assertThat(brace.stileBearing()).isEqualTo(Length.ZERO);
+        // Along the rail 3.5 / sin 40.8839 = 5.3473; over all 45.834 + 3.5 / tan 40.8839 = 49.877.
+        assertThat(brace.railBearing().inches()).isCloseTo(5.3473, within(0.0001));
+        assertThat(brace.length().inches()).isCloseTo(49.877, within(0.001));
+        assertThat(brace.outline()).hasSize(4);
+        assertThat(brace.worksheet().result()).isEqualTo(brace.edgeLength());
+        assertThat(brace.worksheet().toText())
+                .contains("rise = atan(H / W) + asin(b / D) = atan(30 in / 40 in) + asin(3.5 in / 50 in) = 40.88 deg");
+    }
+
+    /** It rises at 36.8699 - 4.0140 = 32.8559 deg; an edge is 40 / cos 32.8559 = 47.616. */
+    @Test
+    void aBraceWithOneCutAlongTheStilesLiesFlatter() {
+        GateBrace brace = across40By30(BraceEnds.STILE_CUTS);
+
+        assertThat(brace.rise().degrees()).isCloseTo(32.8559, within(0.0001));
+        assertThat(brace.edgeLength().inches()).isCloseTo(47.616, within(0.001));
+        assertThat(brace.stileCut()).contains(brace.rise());
+        assertThat(brace.railCut()).isEmpty();
+        assertThat(brace.worksheet().result()).isEqualTo(brace.edgeLength());
+    }
+
+    private static GateBrace across40By30(BraceEnds ends) {
+        GateSpec spec =
+                GateSpec.builder().memberWidth(inches(1)).braceEnds(ends).build();
+        return GateDesign.forOpening(inches(42.75), inches(32), HingeSide.LEFT, spec)
+                .activeLeaf()
                 .braces()
                 .get(0);
     }
 
     @Test
-    void warnsOfABraceFlatterThan45Degrees() {
-        Finding flat = only(GATE);
+    void aCableRunsTheOtherWayOverTheWholeHeight() {
+        GateLeaf leaf = leaf(
+                GateSpec.builder().braceKind(BraceKind.CABLE).middleRail(true).build());
 
-        assertThat(flat.severity()).isEqualTo(Severity.WARNING);
-        assertThat(flat.code()).isEqualTo("gate-brace-flat");
-        assertThat(flat.message())
-                .isEqualTo(
-                        "in a clear space of 3' 3 3/4\" by 1' 10 3/4\" a brace rises at only 29.78 deg; it should rise at 45 deg"
-                                + " or more");
-        assertThat(flat.remedy()).isEqualTo("leave out the middle rail, so that one brace rises at 50.95 deg");
-        assertThat(flat.source()).get().hasToString("Manual of Purpose-Made Woodworking Joinery, p. 85");
+        assertThat(leaf.findings()).isEmpty();
+        assertThat(leaf.braces()).singleElement().satisfies(cable -> {
+            assertThat(cable.foot()).hasToString("bottom rail at latch stile");
+            assertThat(cable.head()).hasToString("top rail at hinge stile");
+            assertThat(cable.length().inches()).isCloseTo(Math.hypot(39.75, 49), within(1e-6));
+            assertThat(cable.outline())
+                    .containsExactly(
+                            new ProfilePoint(inches(43.25), inches(3.5)), new ProfilePoint(inches(3.5), inches(52.5)));
+            assertThat(cable.isRightWay()).isTrue();
+            assertThat(cable.volume().cubicFeet()).isZero();
+            assertThat(cable.worksheet().result()).isEqualTo(cable.edgeLength());
+        });
     }
 
     @Test
-    void aBraceAt45DegreesIsNotFlatAndTheLeastFlatterOneIs() {
-        GateSpec spec = GateSpec.builder().build();
-        Length opening = inches(24 + 7.75);
-        Length square = inches(24 + 7);
+    void aBraceTheWrongWayRoundIsAFindingWithItsReason() {
+        Finding wood = onlyFinding(GateSpec.builder().braceReversed(true).build());
+        assertThat(wood.code()).isEqualTo("gate-brace-wrong-way");
+        assertThat(wood.severity()).isEqualTo(Severity.WARNING);
+        assertThat(wood.message()).contains("pulls at its joints");
+        assertThat(wood.remedy()).contains("bottom at the hinges up to the top at the latch");
 
-        assertThat(GateDesign.forOpening(opening, square, HingeSide.LEFT, spec).findings())
-                .isEmpty();
-        Finding flat = only(GateDesign.forOpening(opening, square.minus(Length.ofNanometres(1)), HingeSide.LEFT, spec));
-        assertThat(flat.code()).isEqualTo("gate-brace-flat");
-        assertThat(flat.remedy()).isEqualTo("hang two leaves, or make the frame higher");
+        Finding cable = onlyFinding(GateSpec.builder()
+                .braceKind(BraceKind.CABLE)
+                .braceReversed(true)
+                .build());
+        assertThat(cable.message()).contains("slackens it");
+
+        GateBrace brace =
+                leaf(GateSpec.builder().braceReversed(true).build()).braces().get(0);
+        assertThat(brace.foot()).hasToString("bottom rail at latch stile");
+        assertThat(brace.forceFrom(Force.ofPoundsForce(50)).isNegative()).isTrue();
+    }
+
+    private static Finding onlyFinding(GateSpec spec) {
+        assertThat(leaf(spec).findings()).hasSize(1);
+        return leaf(spec).findings().get(0);
+    }
+
+    /** A frame of 30 by 40 inside, with 50 lbf at the latch: 50 x 50 / 40 = 62.5 lbf along the brace. */
+    @Test
+    void aBraceCarriesTheLoadTimesDiagonalOverHeight() {
+        GateSpec spec = GateSpec.builder().memberWidth(inches(1)).build();
+        GateBrace brace = GateDesign.forOpening(inches(32.75), inches(42), HingeSide.LEFT, spec)
+                .activeLeaf()
+                .braces()
+                .get(0);
+
+        assertThat(brace.forceFrom(Force.ofPoundsForce(50)).poundsForce()).isCloseTo(62.5, within(1e-9));
+    }
+
+    /**
+     * Raked 25 % up to the right: a rail is 3.5 x sqrt(1.0625) = 3.6077 deep, plumb, its edges 39.75 x 1.030776 =
+     * 40.9734, and over all 0.25 x 3.5 = 0.875 more. The brace rises from the left: 56 - 2 x 3.6077 = 48.7846 clear, and
+     * 0.25 x 39.75 = 9.9375 more over the space, so at atan(58.7221 / 39.75) = 55.9052 deg.
+     */
+    @Test
+    void aRakedLeafKeepsItsStilesPlumbAndItsRailsOnTheSlope() {
+        GateLeaf leaf = GateDesign.forOpening(
+                        inches(47.5),
+                        inches(56),
+                        HingeSide.LEFT,
+                        GateSpec.builder().build())
+                .withRake(Slope.ofPercent(25))
+                .activeLeaf();
+        FramePiece rail = leaf.pieces().get(2);
+        FramePiece stile = leaf.pieces().get(0);
+
+        assertThat(rail.shortEdge().inches()).isCloseTo(40.9734, within(0.0001));
+        assertThat(rail.length().inches()).isCloseTo(40.9734 + 0.875, within(0.0001));
+        assertThat(rail.firstCut().degrees()).isCloseTo(14.0362, within(0.0001));
+        assertThat(rail.otherCut().degrees()).isCloseTo(14.0362, within(0.0001));
+        assertThat(stile.shortEdge()).isEqualTo(inches(56));
+        assertThat(stile.length()).isEqualTo(inches(56.875));
+        assertThat(stile.firstCut().degrees()).isCloseTo(14.0362, within(0.0001));
+        GateBrace brace = leaf.braces().get(0);
+        assertThat(brace.rise().degrees()).isCloseTo(55.9052, within(0.0005));
+        assertThat(brace.railCut().orElseThrow().degrees()).isCloseTo(90 - 55.9052 + 14.0362, within(0.0005));
+        assertThat(brace.worksheet().result()).isEqualTo(brace.edgeLength());
+        // 46.75 x 0.25 = 11.6875: diagonals sqrt(46.75^2 + 67.6875^2) and sqrt(46.75^2 + 44.3125^2).
+        assertThat(leaf.risingDiagonal().inches()).isCloseTo(82.26275, within(0.0005));
+        assertThat(leaf.fallingDiagonal().inches()).isCloseTo(64.41397, within(0.0005));
+        assertThat(leaf.worksheet().result()).isEqualTo(leaf.risingDiagonal());
+        assertThat(leaf.topLine().elevationAt(inches(46.75))).isEqualTo(inches(56 + 11.6875));
+        assertThat(leaf.topLine()
+                        .elevationAt(inches(20))
+                        .minus(leaf.bottomLine().elevationAt(inches(20))))
+                .isEqualTo(inches(56));
     }
 
     @Test
-    void warnsOfALeafWiderThanReasonable() {
-        GateSpec spec = GateSpec.builder().build();
+    void mitresOfARakedFrameShareTheCornersAngle() {
+        GateLeaf leaf = GateDesign.forOpening(
+                        inches(47.5),
+                        inches(56),
+                        HingeSide.LEFT,
+                        GateSpec.builder().joint(FrameJoint.MITRE).build())
+                .withRake(Slope.ofPercent(25))
+                .activeLeaf();
+        FramePiece stile = leaf.pieces().get(0);
+        FramePiece bottom = leaf.pieces().get(2);
 
-        assertThat(GateDesign.forOpening(inches(48.75), inches(60), HingeSide.LEFT, spec)
-                        .findings())
-                .isEmpty();
-        Finding wide = only(GateDesign.forOpening(inches(49), inches(60), HingeSide.LEFT, spec));
-        assertThat(wide.severity()).isEqualTo(Severity.WARNING);
-        assertThat(wide.code()).isEqualTo("gate-leaf-wide");
-        assertThat(wide.message()).isEqualTo("the leaf of 4' 0 1/4\" is wider than the reasonable 4' 0\"");
-        assertThat(wide.remedy()).contains("two leaves");
+        // The lower left corner is 90 - 14.0362 deg, half of it off each axis: 45 + 14.0362 / 2 off square.
+        assertThat(stile.firstCut().degrees()).isCloseTo(45 + 7.0181, within(0.0001));
+        assertThat(bottom.firstCut().degrees()).isCloseTo(45 + 7.0181, within(0.0001));
+        assertThat(stile.otherCut().degrees()).isCloseTo(45 - 7.0181, within(0.0001));
+        assertThat(stile.outline().get(1).station()).isEqualTo(inches(3.5));
     }
 
     @Test
-    void aBraceSoWideThatNoEdgeIsLeftDoesNotFit() {
-        // In a square of 24 the limit 2 W H / L is 2 x 24 x 24 / 33.941 = 33.941.
-        assertThat(braceAcross(24, 24, 33.9).edgeLength().inches()).isCloseTo(0.041, within(0.001));
-
-        GateSpec spec =
-                GateSpec.builder().memberWidth(inches(1)).braceWidth(inches(34)).build();
-        GateDesign gate = GateDesign.forOpening(inches(26.75), inches(26), HingeSide.LEFT, spec);
-        Finding wide = only(gate);
-        assertThat(gate.braces()).isEmpty();
-        assertThat(gate.pieces()).hasSize(4);
-        assertThat(wide.severity()).isEqualTo(Severity.BLOCKER);
-        assertThat(wide.code()).isEqualTo("gate-brace-wide");
-        assertThat(wide.message()).isEqualTo("a brace 2' 10\" wide does not fit a clear space of 2' 0\" by 2' 0\"");
-        assertThat(wide.remedy()).isEqualTo("use a brace under 2' 9 15/16\" wide");
-    }
-
-    @Test
-    void aLeafTooSmallForItsMembersIsBlockedAndStillMeasured() {
-        GateDesign gate = GateDesign.forOpening(inches(7.75), inches(10.5), HingeSide.LEFT, WITH_MIDDLE_RAIL);
-
-        assertThat(gate.findings()).extracting(Finding::code).containsExactly("gate-leaf-narrow", "gate-frame-low");
-        assertThat(gate.findings()).extracting(Finding::severity).containsOnly(Severity.BLOCKER);
-        assertThat(gate.findings().get(0).message())
-                .isEqualTo("the leaf of 7\" leaves no room for rails between two stiles of 3 1/2\"");
-        assertThat(gate.findings().get(0).remedy()).contains("at least 11 1/4\"");
-        assertThat(gate.findings().get(1).message()).contains("the frame height of 10 1/2\"", "three rails of 3 1/2\"");
-        assertThat(gate.findings().get(1).remedy()).contains("at least 1' 5 1/2\" high");
-        assertThat(gate.pieces()).isEmpty();
-        assertThat(gate.braces()).isEmpty();
-        assertThat(gate.clearWidth()).isEqualTo(Length.ZERO);
-        assertThat(gate.clearHeights()).containsExactly(Length.ZERO, Length.ZERO);
-        assertThat(gate.worksheet().result()).isEqualTo(gate.diagonal());
-    }
-
-    @Test
-    void theFrameSheetEndsWithTheDiagonal() {
-        assertThat(GATE.worksheet().result()).isEqualTo(GATE.diagonal());
-        assertThat(result(GATE.worksheet(), "leaf width")).isEqualTo(GATE.leafWidth());
-        assertThat(result(GATE.worksheet(), "rail length"))
-                .isEqualTo(GATE.pieces().get(2).length());
-        assertThat(result(GATE.worksheet(), "middle rail centre"))
-                .isEqualTo(GATE.middleRailCentre().orElseThrow());
-        assertThat(GATE.worksheet().toText()).isEqualTo("""
-                        Gate leaf and frame
-                          clear opening = 3' 11 1/2"   [given]
-                          hinge gap = 1/2"   [given]
-                          latch gap = 1/4"   [given]
-                          frame height = 4' 8"   [given]
-                          member width = 3 1/2"   [given]
-                          leaf width = clear opening - hinge gap - latch gap = 47.5 in - 0.5 in - 0.25 in = 3' 10 3/4"   [common practice, no source]
-                          stile length = frame height = 4' 8"   [common practice, no source]
-                          rail length = leaf width - 2 x member width = 46.75 in - 2 x 3.5 in = 3' 3 3/4"   [common practice, no source]
-                          middle rail centre = frame height / 2 = 56 in / 2 = 2' 4"   [common practice, no source]
-                          clear height of each half = (frame height - 3 x member width) / 2 = (56 in - 3 x 3.5 in) / 2 = 1' 10 3/4"
-                          diagonal = sqrt(leaf width^2 + frame height^2) = sqrt((46.75 in)^2 + (56 in)^2) = 6' 0 15/16"
-                        """);
-    }
-
-    @Test
-    void theBraceSheetEndsWithTheEdge() {
-        GateBrace brace = GATE.braces().get(0);
-        Worksheet sheet = brace.worksheet();
-
-        assertThat(sheet.result()).isEqualTo(brace.edgeLength());
-        assertThat(result(sheet, "length, point to point L")).isEqualTo(brace.length());
-        assertThat(result(sheet, "cut against the rail, off square")).isEqualTo(brace.railCut());
-        assertThat(result(sheet, "cut against the stile, off square")).isEqualTo(brace.stileCut());
-        assertThat(result(sheet, "bearing on the rail")).isEqualTo(brace.railBearing());
-        assertThat(result(sheet, "bearing on the stile")).isEqualTo(brace.stileBearing());
-        assertThat(sheet.toText()).isEqualTo("""
-                        Gate brace from bottom rail to middle rail
-                          foot = on the hinge side = bottom rail at hinge stile   [Building Construction (chestofbooks.com, Building-Construction-5), Doors]
-                          head = on the latch side = middle rail at latch stile   [Building Construction (chestofbooks.com, Building-Construction-5), Doors]
-                          clear width W = 3' 3 3/4"   [given]
-                          clear height H = 1' 10 3/4"   [given]
-                          brace width b = 3 1/2"   [given]
-                          length, point to point L = sqrt(W^2 + H^2) = sqrt((39.75 in)^2 + (22.75 in)^2) = 3' 9 13/16"
-                          rise from the rail = atan(H / W) = atan(22.75 in / 39.75 in) = 29.78 deg
-                          cut against the rail, off square = 90 deg - rise = 90 deg - 29.78 deg = 60.22 deg
-                          cut against the stile, off square = rise = 29.78 deg
-                          bearing on the rail = b / (2 sin rise) = 3.5 in / (2 sin 29.78 deg) = 3 1/2"
-                          bearing on the stile = b / (2 cos rise) = 3.5 in / (2 cos 29.78 deg) = 2"
-                          edge length = L - b / 2 * (W / H + H / W) = 45.7998 in - 3.5 in / 2 * (39.75 in / 22.75 in + 22.75 in / 39.75 in) = 3' 5 3/4"
-                        """);
-    }
-
-    @Test
-    void theSheetOfAFrameWithoutMiddleRailHasOneClearHeight() {
+    void aLeafRakedDownSteeplyHasABraceThatFalls() {
         GateDesign gate = GateDesign.forOpening(
-                inches(47.5), inches(56), HingeSide.LEFT, GateSpec.builder().build());
+                        inches(60),
+                        inches(30),
+                        HingeSide.LEFT,
+                        GateSpec.builder().build())
+                .withRake(Slope.ofPercent(-100));
 
-        assertThat(result(gate.worksheet(), "clear height")).isEqualTo(inches(49));
-        assertThat(gate.worksheet().lines()).extracting(WorkLine::name).doesNotContain("middle rail centre");
+        assertThat(gate.findings())
+                .extracting(Finding::code)
+                .contains("gate-brace-falls", "gate-brace-flat", "gate-leaf-wide");
+        GateBrace brace = gate.activeLeaf().braces().get(0);
+        assertThatThrownBy(() -> brace.forceFrom(Force.ofPoundsForce(1)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("must rise from foot to head");
     }
 
     @Test
-    void theSpecSaysFromWhatSizeAGateIsSureToFit() {
-        GateSpec spec =
-                GateSpec.builder().memberWidth(inches(5.5)).middleRail(true).build();
+    void aLeafTooWideIsToldHowWideTwoWouldBe() {
+        Finding wide = GateDesign.forOpening(
+                        inches(96),
+                        inches(120),
+                        HingeSide.LEFT,
+                        GateSpec.builder().build())
+                .findings()
+                .get(0);
 
-        assertThat(spec.minimumOpening()).isEqualTo(inches(15.25));
-        assertThat(spec.minimumHeight()).isEqualTo(inches(23.5));
-        assertThat(GateSpec.builder().build().minimumHeight()).isEqualTo(inches(10.5));
+        assertThat(wide.code()).isEqualTo("gate-leaf-wide");
+        assertThat(wide.remedy()).startsWith("hang two leaves of 3' 11 1/4\"");
     }
 
     @Test
-    void everySizeOfTheSpecIsHeard() {
-        GateSpec spec = GateSpec.builder()
-                .hingeGap(inches(0.75))
-                .latchGap(inches(0.5))
-                .memberWidth(inches(5.5))
-                .memberThickness(inches(1.25))
-                .middleRail(true)
-                .braceWidth(inches(2.5))
-                .reasonableLeafWidth(inches(30))
-                .build();
-        GateDesign gate = GateDesign.forOpening(inches(37.25), inches(72), HingeSide.LEFT, spec);
+    void ofTwoLeavesAlikeEachFindingIsToldOnce() {
+        GateDesign gate = GateDesign.pairForOpening(
+                inches(120), inches(64), HingeSide.LEFT, GateSpec.builder().build());
 
-        assertThat(gate.leafWidth()).isEqualTo(inches(36));
-        assertThat(gate.pieces().get(2).length()).isEqualTo(inches(25));
-        assertThat(gate.pieces().get(2).thickness()).isEqualTo(inches(1.25));
-        assertThat(gate.braces().get(1).width()).isEqualTo(inches(2.5));
-        assertThat(gate.braces().get(1).thickness()).isEqualTo(inches(1.25));
-        assertThat(only(gate).code()).isEqualTo("gate-leaf-wide");
-        assertThat(spec)
-                .hasToString("gate with gaps of 3/4\" at the hinges and 1/2\" at the latch, frame of 5 1/2\" x 1 1/4\","
-                        + " a middle rail, brace 2 1/2\" wide, leaf reasonable to 2' 6\"");
+        assertThat(gate.findings()).extracting(Finding::code).containsExactly("gate-leaf-wide");
+        assertThat(gate.findings().get(0).place()).isEqualTo("each leaf, gate leaf");
     }
 
     @Test
-    void gatesOfTheSameInputsAreEqual() {
-        GateDesign metric = GateDesign.forOpening(
-                Length.ofMillimetres(1206.5),
-                Length.ofMillimetres(1422.4),
-                HingeSide.LEFT,
-                GateSpec.builder()
-                        .middleRail(true)
-                        .memberWidth(Length.ofMillimetres(88.9))
-                        .build());
-
-        assertThat(metric).isEqualTo(GATE).hasSameHashCodeAs(GATE);
-        assertThat(metric)
-                .isNotEqualTo(GateDesign.forOpening(inches(47.5), inches(56), HingeSide.RIGHT, WITH_MIDDLE_RAIL));
-        assertThat(metric).hasToString("gate leaf 3' 10 3/4\" wide and 4' 8\" high, hinged left");
-        assertThat(metric.pieces().get(3)).hasToString("middle rail 3' 3 3/4\"");
-        assertThat(metric.braces().get(0))
-                .hasToString("brace 3' 9 13/16\" from bottom rail at hinge stile to middle rail at latch stile");
-    }
-
-    @Test
-    void refusesAnOpeningThatTheGapsTakeUp() {
-        assertThatThrownBy(() -> GateDesign.forOpening(inches(0.75), inches(56), HingeSide.LEFT, WITH_MIDDLE_RAIL))
+    void refusesOpeningsWithoutRoomAndRakesThatAreTooSteep() {
+        GateSpec spec = GateSpec.builder().build();
+        assertThatThrownBy(() -> GateDesign.pairForOpening(inches(1.5), inches(56), HingeSide.LEFT, spec))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("clearOpening was 3/4 in")
-                .hasMessageContaining("over the hinge gap and the latch gap together, 3/4 in")
-                .hasMessageContaining("sure to do from 11 1/4 in")
-                .hasMessageContaining("set smaller gaps");
-        assertThat(GateDesign.forOpening(
-                                inches(0.75).plus(Length.ofNanometres(1)), inches(56), HingeSide.LEFT, WITH_MIDDLE_RAIL)
-                        .leafWidth())
-                .isEqualTo(Length.ofNanometres(1));
-    }
-
-    @Test
-    void refusesSizesOfZeroOrLessOrOver100Feet() {
-        assertThatThrownBy(() -> GateDesign.forOpening(Length.ZERO, inches(56), HingeSide.LEFT, WITH_MIDDLE_RAIL))
+                .hasMessageContaining("clearOpening was 1 1/2 in")
+                .hasMessageContaining("the gaps beside and between two leaves together");
+        assertThatThrownBy(() -> GateDesign.forOpening(inches(47.5), inches(56), HingeSide.LEFT, spec)
+                        .withRake(Slope.ofPercent(101)))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("clearOpening was 0 in; it must be over 0 and no more than 100 ft");
-        assertThatThrownBy(() -> GateDesign.forOpening(inches(40), inches(-1), HingeSide.LEFT, WITH_MIDDLE_RAIL))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("frameHeight was -1 in;");
-        assertThatThrownBy(() -> GateDesign.forOpening(inches(40), inches(1201), HingeSide.LEFT, WITH_MIDDLE_RAIL))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("frameHeight was 100 ft 1 in");
-        GateSpec.Builder spec = GateSpec.builder();
-        assertThatThrownBy(() -> spec.hingeGap(Length.ZERO)).hasMessageContaining("hingeGap was 0 in");
-        assertThatThrownBy(() -> spec.latchGap(Length.ZERO)).hasMessageContaining("latchGap was 0 in");
-        assertThatThrownBy(() -> spec.memberWidth(inches(-3.5))).hasMessageContaining("memberWidth was -3 1/2 in");
-        assertThatThrownBy(() -> spec.memberThickness(Length.ZERO)).hasMessageContaining("memberThickness was 0 in");
-        assertThatThrownBy(() -> spec.braceWidth(Length.ofFeet(101))).hasMessageContaining("braceWidth was 101 ft");
-        assertThatThrownBy(() -> spec.reasonableLeafWidth(Length.ZERO))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("reasonableLeafWidth was 0 in");
-    }
-
-    @Test
-    void aCornerIsWhereARailMeetsAStile() {
-        assertThatThrownBy(() -> new FrameCorner(FrameMember.HINGE_STILE, FrameMember.BOTTOM_RAIL))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("rail was the hinge stile and stile the bottom rail");
-    }
-
-    private static Object result(Worksheet sheet, String name) {
-        List<Object> results = sheet.lines().stream()
-                .filter(line -> line.name().equals(name))
-                .map(WorkLine::result)
-                .toList();
-        assertThat(results).as(name).hasSize(1);
-        return results.get(0);
-    }
-
-    private static Finding only(GateDesign gate) {
-        assertThat(gate.findings()).hasSize(1);
-        return gate.findings().get(0);
+                .hasMessageContaining("risingRight was");
+        assertThatThrownBy(() -> GateSpec.builder().hingeBuildOut(inches(-1)))
+                .hasMessageContaining("hingeBuildOut was -1 in");
     }
 }

@@ -13,7 +13,7 @@ class GateReferenceTest {
     @ParameterizedTest
     @CsvFileSource(resources = "/reference/gate/brace-lengths.csv", useHeadersInDisplayName = true)
     void aBraceIsAsLongAsTheFramingSquareSays(double run, double rise, double length, String source) {
-        assertThat(GateDesignTest.braceAcross(run, rise, 3.5).length().inches())
+        assertThat(GateLeafTest.braceAcross(run, rise, 3.5).length().inches())
                 .as("%s: run %s in, rise %s in", source, run, rise)
                 .isCloseTo(length, within(0.005));
     }

@@ -77,6 +77,28 @@ class BoardLayoutProperties {
         }
     }
 
+    /** Whoever goes through the boards, in one go or split, meets the very boards that are found one by one. */
+    @Property
+    void goingThroughTheBoardsMeetsTheOnesLookedUp(
+            @ForAll("sections") Section section, @ForAll("shares") double from, @ForAll("shares") double to) {
+        List<BoardPlacement> boards = section.fit().boards();
+        List<BoardPlacement> lookedUp = new ArrayList<>();
+        for (int i = 0; i < boards.size(); i++) {
+            lookedUp.add(boards.get(i));
+        }
+        assertThat(new ArrayList<>(List.of(boards.toArray()))).isEqualTo(lookedUp);
+        assertThat(boards.stream().toList()).isEqualTo(lookedUp);
+        assertThat(boards.parallelStream().toList()).isEqualTo(lookedUp);
+        assertThat(section.fit().marks())
+                .containsExactlyElementsOf(
+                        lookedUp.stream().map(BoardPlacement::left).toList());
+        int start = (int) Math.round(Math.min(from, to) * boards.size());
+        int end = (int) Math.round(Math.max(from, to) * boards.size());
+        List<BoardPlacement> part = new ArrayList<>();
+        boards.subList(start, end).forEach(part::add);
+        assertThat(part).isEqualTo(lookedUp.subList(start, end));
+    }
+
     @Property
     void endsAreFullUnlessAFindingSaysSo(@ForAll("sections") Section section) {
         BoardLayout layout = section.fit();
@@ -116,15 +138,16 @@ class BoardLayoutProperties {
     }
 
     @Property
-    void insideBoardsLapBehindBothNeighbours(@ForAll("shadowboxes") Section section) {
+    void boardsOfTheSecondRowLapBothNeighbours(@ForAll("lapped") Section section) {
         BoardLayout layout = section.fit();
         List<BoardPlacement> front = layout.row(Face.OUTSIDE).boards();
-        List<BoardPlacement> back = layout.row(Face.INSIDE).boards();
+        List<BoardPlacement> back =
+                layout.row(section.pattern().secondFace().orElseThrow()).boards();
+        Length cover = section.pattern().coverWidth().orElseThrow();
         assertThat(back).hasSize(front.size() - 1);
         boolean kept = layout.findings().stream().noneMatch(finding -> finding.severity() == Severity.BLOCKER);
-        long leastLap = nm(section.pattern().width().minus(section.pattern().mostGap())) / 2;
-        long mostLap =
-                nm(section.pattern().width().minus(section.pattern().leastGap()).plus(Length.ofNanometres(1))) / 2;
+        long leastLap = nm(cover.minus(section.pattern().mostGap())) / 2;
+        long mostLap = nm(cover.minus(section.pattern().leastGap()).plus(Length.ofNanometres(1))) / 2;
         long place = 0;
         for (BoardPlacement board : back) {
             long lapLeft = nm(front.get(board.index()).right().minus(board.left()));
@@ -136,7 +159,7 @@ class BoardLayoutProperties {
                 assertThat(lapRight).isBetween(leastLap, mostLap);
             }
             assertThat(board.isFull()).isTrue();
-            assertThat(board.width()).isEqualTo(section.pattern().width());
+            assertThat(board.width()).isEqualTo(cover);
             assertThat(nm(board.left())).isGreaterThanOrEqualTo(place);
             place = nm(board.right());
         }
@@ -167,6 +190,41 @@ class BoardLayoutProperties {
         if (best != null && layout.count() > 1) {
             long off = Math.abs(nm(layout.row(Face.OUTSIDE).gap()) - nm(pattern.preferredGap()));
             assertThat(BigDecimal.valueOf(off).subtract(best).abs()).isLessThanOrEqualTo(BigDecimal.ONE);
+        }
+    }
+
+    /** The nearest lengths that take full boards do, and a nanometre nearer does not. */
+    @Property
+    void nearestFlushLengthsAreFlushAndNearest(@ForAll("sections") Section section) {
+        BoardLayout layout = section.fit();
+        long shorter = nm(layout.flushShorter());
+        long longer = nm(layout.flushLonger());
+        assertThat(section.length()).isBetween(shorter, longer);
+        assertThat(isFlush(new Section(shorter, section.pattern()))).isTrue();
+        assertThat(isFlush(new Section(longer, section.pattern()))).isTrue();
+        if (layout.choice() != Fitting.FULL_BOARDS) {
+            assertThat(isFlush(new Section(shorter + 1, section.pattern()))).isFalse();
+            assertThat(isFlush(new Section(longer - 1, section.pattern()))).isFalse();
+        }
+    }
+
+    private static boolean isFlush(Section section) {
+        return section.fit().choice() == Fitting.FULL_BOARDS;
+    }
+
+    @Property
+    void aStoryPoleIsNeverMoreThanHalfAMarkOff(@ForAll("sections") Section section) {
+        for (Face face : Face.values()) {
+            BoardRow row = section.fit().row(face);
+            List<Length> pole = row.storyPole(Length.ofNanometres(SIXTEENTH));
+            assertThat(pole).hasSize(row.count());
+            int i = 0;
+            for (Length mark : pole) {
+                assertThat(nm(mark) % SIXTEENTH).isZero();
+                assertThat(Math.abs(nm(mark.minus(row.marks().get(i)))) * 2).isLessThanOrEqualTo(SIXTEENTH);
+                assertThat(mark).isEqualTo(pole.get(i));
+                i++;
+            }
         }
     }
 
@@ -236,9 +294,10 @@ class BoardLayoutProperties {
     }
 
     private static long leastWidth(Section section, long gap) {
-        return section.pattern().isShadowbox()
-                ? Math.max(smallest(section), nm(section.pattern().width()) - gap)
-                : smallest(section);
+        return section.pattern()
+                .coverWidth()
+                .map(cover -> Math.max(smallest(section), nm(cover) - gap))
+                .orElse(smallest(section));
     }
 
     private static long nm(Length length) {
@@ -256,22 +315,34 @@ class BoardLayoutProperties {
                 inSections(sideBySide()),
                 inSections(spaced()),
                 inSections(spaced().map(BoardPattern::withGapAtEnds)),
-                shadowboxes());
+                lapped());
     }
 
     @Provide
-    static Arbitrary<Section> shadowboxes() {
-        return inSections(Combinators.combine(widths(), shares(), shares(), shares(), parts())
-                .as((width, a, b, c, part) -> {
+    static Arbitrary<Section> lapped() {
+        Arbitrary<BoardPattern> kinds = Combinators.combine(widths(), shares(), Arbitraries.of(0, 1, 2))
+                .as((width, share, kind) -> kind(kind, Length.ofNanometres(width), share));
+        return inSections(Combinators.combine(kinds, shares(), shares(), shares(), parts())
+                .as((kind, a, b, c, part) -> {
                     double[] laps = sorted(a, b, c);
-                    // Laps of up to 0.49 of a board.
-                    return BoardPattern.shadowbox(Length.ofNanometres(width))
-                            .withLaps(
-                                    share(width, 0.49 * laps[0]),
-                                    share(width, 0.49 * laps[1]),
-                                    share(width, 0.49 * laps[2]))
+                    long cover = nm(kind.coverWidth().orElseThrow());
+                    // Laps of up to 0.49 of a board or batten.
+                    return kind.withLaps(
+                                    share(cover, 0.49 * laps[0]),
+                                    share(cover, 0.49 * laps[1]),
+                                    share(cover, 0.49 * laps[2]))
                             .withSmallestPart(part);
                 }));
+    }
+
+    private static BoardPattern kind(int kind, Length width, double share) {
+        Length narrowest = Length.ofInches(1.25);
+        if (kind == 0 || width.compareTo(narrowest) < 0) {
+            return BoardPattern.shadowbox(width);
+        }
+        return kind == 1
+                ? BoardPattern.boardOnBoard(width)
+                : BoardPattern.boardAndBatten(width, narrowest.plus(share(nm(width.minus(narrowest)), share)));
     }
 
     private static Arbitrary<BoardPattern> sideBySide() {

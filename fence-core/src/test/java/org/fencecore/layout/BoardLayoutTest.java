@@ -71,6 +71,37 @@ class BoardLayoutTest {
                         + " it has the gap nearest the preferred 3 1/2\"");
     }
 
+    /*
+     * Board on board: the same sum as the shadowbox above, with the second row over the gaps on the outside.
+     *
+     * Board and batten by hand: 5 1/2 in boards, battens 2 1/2 in, gap 1/4 to 3/4 in, 1/2 preferred, in 5 ft = 60 in.
+     *     10 boards: (60 - 55) / 9 = 0.5556;  11 boards are 60.5 in, too long. So 10 boards and 9 battens.
+     *     lap (2.5 - 0.5556) / 2 = 0.9722; the first batten begins at 5.5 - 0.9722 = 4.5278.
+     */
+    @Test
+    void secondLayersWorkedByHand() {
+        BoardLayout onBoard = BoardLayout.fit(in(94.5), BoardPattern.boardOnBoard(WIDTH));
+        assertThat(onBoard.count()).isEqualTo(21);
+        assertThat(onBoard.row(Face.INSIDE).count()).isZero();
+        assertThat(onBoard.row(Face.COVER).boards().get(0).left()).isEqualTo(in(4.45));
+        assertThat(onBoard.boards().get(20).face()).isEqualTo(Face.COVER);
+
+        BoardLayout battens = BoardLayout.fit(Length.ofFeet(5), BoardPattern.boardAndBatten(WIDTH, in(2.5)));
+        assertThat(battens.choice()).isEqualTo(Fitting.FULL_BOARDS);
+        assertThat(battens.row(Face.OUTSIDE).count()).isEqualTo(10);
+        assertThat(battens.row(Face.COVER).count()).isEqualTo(9);
+        assertThat(battens.lap().orElseThrow().inches()).isCloseTo((2.5 - 5 / 9.0) / 2, within(1e-7));
+        BoardPlacement first = battens.row(Face.COVER).boards().get(0);
+        assertThat(first.left().inches()).isCloseTo(5.5 - (2.5 - 5 / 9.0) / 2, within(1e-7));
+        assertThat(first.width()).isEqualTo(in(2.5));
+        assertThat(battens.worksheet().toText())
+                .contains(
+                        "batten width = 2 1/2\"", "lap = (batten width - ", "(2.5 in - (60 in - 55 in) / 9) / 2 = 1\"");
+        assertThat(battens.pattern())
+                .hasToString("boards 5 1/2\" wide, board and batten with battens 2 1/2\", gaps 1/4\" to 3/4\","
+                        + " 1/2\" preferred");
+    }
+
     @Test
     void theExampleOfThePackage() {
         BoardPattern pattern = BoardPattern.sideBySide(Length.ofInches(5.5));
@@ -218,6 +249,35 @@ class BoardLayoutTest {
         BoardPattern pattern = BoardPattern.spaced(in(4), in(2)).withGaps(in(0), in(2), in(4));
 
         assertThat(BoardLayout.fit(in(12), pattern).count()).isEqualTo(2);
+    }
+
+    /*
+     * By hand: side by side, 5 1/2 in, up to 1/8 in between. In 96 in, 17 boards reach 17 x 5.5 + 16 / 8 = 95.5 at most,
+     * and 18 take 99 at least.
+     */
+    @Test
+    void nearestLengthsWithoutARip() {
+        BoardLayout layout = BoardLayout.fit(in(96), TIGHT);
+        assertThat(layout.flushShorter()).isEqualTo(in(95.5));
+        assertThat(layout.flushLonger()).isEqualTo(in(99));
+        assertThat(BoardLayout.fit(in(95.5), TIGHT).flushShorter()).isEqualTo(in(95.5));
+        assertThat(BoardLayout.fit(in(99), TIGHT).flushLonger()).isEqualTo(in(99));
+        // Between one board and two.
+        assertThat(BoardLayout.fit(in(8), TIGHT).flushShorter()).isEqualTo(in(5.5));
+        assertThat(BoardLayout.fit(in(8), TIGHT).flushLonger()).isEqualTo(in(11));
+    }
+
+    @Test
+    void aStoryPoleIsRoundedOnce() {
+        BoardRow row = BoardLayout.fit(in(94.5), SHADOWBOX).row(Face.OUTSIDE);
+
+        assertThat(row.storyPole(in(0.0625)))
+                .startsWith(in(0), in(8.875), in(17.8125), in(26.6875))
+                .hasSize(11)
+                .endsWith(in(89));
+        // Stepping off 8 7/8 would end at 88 3/4.
+        assertThat(in(8.875).times(10)).isEqualTo(in(88.75));
+        assertRefused(() -> row.storyPole(Length.ZERO), "increment was 0 in", "over 0");
     }
 
     @Test
@@ -410,6 +470,12 @@ class BoardLayoutTest {
         assertThat(SHADOWBOX.smallestPart()).isEqualTo(Ratio.of(0.5));
         assertThat(SHADOWBOX.withLap(in(2)).leastGap()).isEqualTo(in(5.5 - 2 * 2.375));
         assertThat(BoardPattern.shadowbox(in(3.5)).preferredGap()).isEqualTo(in(1.75));
+        assertThat(BoardPattern.boardOnBoard(WIDTH).preferredLap()).contains(in(1));
+        assertThat(BoardPattern.boardOnBoard(WIDTH).secondFace()).contains(Face.COVER);
+        assertThat(TIGHT.preferredLap()).isEmpty();
+        assertThat(TIGHT.coverWidth()).isEmpty();
+        assertThat(BoardPattern.boardAndBatten(WIDTH, in(2.5)).preferredLap()).contains(in(1));
+        assertThat(BoardPattern.boardAndBatten(WIDTH, in(1.25)).mostGap()).isEqualTo(in(0.25));
         assertThat(TIGHT.mostGap()).isEqualTo(in(0.125));
         assertThat(TIGHT.minimumLength()).isEqualTo(in(11));
         assertThat(BoardPattern.spaced(in(3.5), in(2)).mostGap()).isEqualTo(in(3));
@@ -444,6 +510,11 @@ class BoardLayoutTest {
                 () -> TIGHT.withGaps(in(1), in(0.5), in(0.25)), "gap were 1 in, 1/2 in and 1/4 in", "rising order");
         assertRefused(() -> TIGHT.withGaps(in(-1), in(0), in(1)), "-1 in to 1 in", "0 to 100 m");
         assertRefused(() -> SHADOWBOX.withGaps(in(1), in(2), in(3)), "shadowbox", "use withLaps");
+        assertRefused(
+                () -> BoardPattern.boardAndBatten(WIDTH, in(1)), "battenWidth was 1 in", "from 1 1/4 in to the width");
+        assertRefused(() -> BoardPattern.boardAndBatten(WIDTH, in(6)), "battenWidth was 6 in");
+        assertRefused(
+                () -> BoardPattern.boardAndBatten(WIDTH, in(2)).withLap(in(1)), "battens 2 in wide", "half a batten");
         assertRefused(SHADOWBOX::withGapAtEnds, "shadowbox", "use spaced or sideBySide");
         assertRefused(() -> TIGHT.withSmallestPart(Ratio.ZERO), "part was 0", "over 0 and up to 1");
         assertRefused(() -> TIGHT.withSmallestPart(Ratio.of(1.01)), "part was 1.01");

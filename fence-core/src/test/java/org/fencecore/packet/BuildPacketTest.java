@@ -9,10 +9,20 @@ import org.assertj.core.api.InstanceOfAssertFactories;
 import org.fencecore.FencePlan;
 import org.fencecore.FencePlanner;
 import org.fencecore.Plans;
+import org.fencecore.Run;
+import org.fencecore.SetPost;
+import org.fencecore.geometry.Bearing;
+import org.fencecore.geometry.Plane;
+import org.fencecore.geometry.Point;
+import org.fencecore.geometry.Polyline;
+import org.fencecore.geometry.Side;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
+import org.fencecore.survey.Course;
 import org.fencecore.survey.LotBoundary;
 import org.fencecore.takeoff.Takeoff;
+import org.fencecore.units.Angle;
+import org.fencecore.units.Length;
 import org.fencecore.units.tape.TapeFormat;
 import org.junit.jupiter.api.Test;
 
@@ -81,6 +91,10 @@ class BuildPacketTest {
         assertThat(files.keySet())
                 .containsExactly(
                         "build-sheet.txt",
+                        "strings.csv",
+                        "ties.csv",
+                        "batter-boards.csv",
+                        "stakes.csv",
                         "posts.csv",
                         "rails.csv",
                         "boards.csv",
@@ -89,6 +103,8 @@ class BuildPacketTest {
                         "side-1.svg",
                         "gate-1.svg",
                         "worksheets.txt");
+        assertThat(lines(files, "stakes.csv")).isEqualTo(1 + plan.posts().size());
+        assertThat(lines(files, "batter-boards.csv")).isEqualTo(1 + 2);
         assertThat(lines(files, "posts.csv")).isEqualTo(1 + plan.posts().size());
         assertThat(lines(files, "rails.csv")).isEqualTo(1 + plan.bays().size());
         long inTwo = plan.stretches().stream()
@@ -96,6 +112,76 @@ class BuildPacketTest {
                 .filter(board -> board.before().isPositive() && board.after().isPositive())
                 .count();
         assertThat(lines(files, "boards.csv")).isEqualTo(1 + plan.boards().size() + inTwo);
+    }
+
+    /**
+     * A string 6 in inside a side of 50 ft due north, on a lot 40 ft wide, begins 6 in east and north of the first corner:
+     * sqrt(6² + 6²) = 8.485 in from it, and sqrt(474² + 6²) = 474.04 in from the corner where side 4 starts.
+     */
+    @Test
+    void tiesTheStringsToTwoCornersOfTheLot() {
+        FencePlan plan = FencePlanner.plan(Plans.levelSide().build(), USUAL);
+        assertThat(BuildPacket.of(plan).files())
+                .extractingByKey("ties.csv", InstanceOfAssertFactories.STRING)
+                .contains("begin: side 1,1,0.50 ft,0.50 ft,start of side 1,\"8 1/2\"\"\",start of side 4,"
+                        + "\"39' 6 1/16\"\"\"\n")
+                .contains("end: side 1,8,0.50 ft,49.50 ft,start of side 2,\"8 1/2\"\"\",start of side 3,"
+                        + "\"39' 6 1/16\"\"\"\n");
+    }
+
+    /** The setback does not move a line that is given point by point, and the sheet must not say that it does. */
+    @Test
+    void saysWhereTheStringsOfALineRun() {
+        Polyline line = Polyline.of(List.of(
+                Point.of(Length.ofFeet(10), Length.ofFeet(10)), Point.of(Length.ofFeet(30), Length.ofFeet(10))));
+        FencePlan plan = FencePlanner.plan(
+                Site.on(Plans.rectangle(40, 40))
+                        .fenceAlong(line, Side.RIGHT)
+                        .ground(Plane.level(Length.ZERO))
+                        .build(),
+                USUAL);
+        assertThat(BuildSheet.of(plan, Takeoff.of(plan)).toText())
+                .contains("Strings run through the points of the line that was given")
+                .doesNotContain("inside the boundary");
+    }
+
+    /** The last post stands 2 in further inside: 9 3/4 in off the side, and the first 7 3/4 in as planned. */
+    @Test
+    void tellsHowFarOffTheSidePostsStandAsSet() {
+        FencePlan planned = FencePlanner.plan(Plans.levelSide().build(), USUAL);
+        Run run = planned.runs().get(0);
+        FencePlan built = planned.withSetPosts(List.of(SetPost.of(8, run.pointAt(run.length(), Length.ofInches(-2)))));
+        assertThat(BuildPacket.of(built).files())
+                .extractingByKey("strings.csv", InstanceOfAssertFactories.STRING)
+                .contains(",1,\"7 3/4\"\"\",\"7 3/4\"\"\",8,\"7 3/4\"\"\",\"9 3/4\"\"\"\n");
+        assertThat(BuildSheet.of(built, Takeoff.of(built)).toText())
+                .contains("as they were set")
+                .contains("end, set");
+    }
+
+    /** Ten facets of a curve are ten runs of one side: each stake names its own. */
+    @Test
+    void stakesOfACurvedSideNameTheirRun() {
+        Course front = Course.of(Bearing.NORTH, Length.ofFeet(50));
+        LotBoundary lot = LotBoundary.of(List.of(
+                front,
+                Course.curve(Side.RIGHT)
+                        .radius(Length.ofFeet(25))
+                        .delta(Angle.RIGHT)
+                        .tangentTo(front)
+                        .build(),
+                Course.of(Bearing.EAST, Length.ofFeet(50)),
+                Course.of(Bearing.SOUTH, Length.ofFeet(75)),
+                Course.of(Bearing.WEST, Length.ofFeet(75))));
+        FencePlan plan = FencePlanner.plan(
+                Site.on(lot).fenceOn(2).ground(Plane.level(Length.ZERO)).build(), USUAL);
+        assertThat(BuildPacket.of(plan).files())
+                .extractingByKey("stakes.csv", InstanceOfAssertFactories.STRING)
+                .contains("\"side 2, part 3\",3,corner,")
+                .contains("\"side 2, part 3\",4,corner,");
+        assertThat(BuildSheet.of(plan, Takeoff.of(plan)).toText())
+                .contains("on 1 side,")
+                .contains("A curved side is followed in straight parts");
     }
 
     /** Board 10 of the hand-worked side is ripped to the 3.6346 in after post 2, whose edge is 87 in from the beginning. */

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.Test;
 
 class SlopeFitTest {
 
-    private static final RackSpec USUAL = RackSpec.builder().build();
+    private static final SlopeSpec USUAL = SlopeSpec.builder().build();
 
     /** The example of the package: 1.6 ft in each 8 ft bay. */
     @Test
@@ -31,7 +31,7 @@ class SlopeFitTest {
                 .point(Length.ofFeet(24), Length.ofFeet(104.8))
                 .build();
         List<Length> posts = List.of(Length.ZERO, Length.ofFeet(8), Length.ofFeet(16), Length.ofFeet(24));
-        RackSpec spec = RackSpec.builder()
+        SlopeSpec spec = SlopeSpec.builder()
                 .clearance(Length.ofInches(2))
                 .minimumClearance(Length.ofInches(1))
                 .maximumClearance(Length.ofInches(4))
@@ -54,7 +54,7 @@ class SlopeFitTest {
         }
         assertThat(fit.bays().get(1).start()).isEqualTo(Length.ofFeet(8));
         assertThat(fit.bays().get(1).end()).isEqualTo(Length.ofFeet(16));
-        assertThat(fit.bottomLine().points().get(3))
+        assertThat(SlopeFitProperties.line(fit).points().get(3))
                 .isEqualTo(
                         new ProfilePoint(Length.ofFeet(24), Length.ofFeet(104.8).plus(Length.ofInches(2))));
         assertThat(fit.bottomAbove(3)).isEqualTo(Length.ofInches(2));
@@ -62,10 +62,13 @@ class SlopeFitTest {
 
         RailHeights marks = RailHeights.of(
                 RailSpec.builder().build(),
-                fit.bottomAbove(0),
+                fit.bays().get(0).aboveStart(),
                 fit.bays().get(0).grade());
         assertThat(marks.rails().get(0).bottom()).isEqualTo(Length.ofInches(6));
         assertThat(marks.rails().get(0).top().inches()).isEqualTo(9.5693, within(0.00005));
+
+        assertThat(SlopeFit.strings(ground, posts, spec).strings()).hasSize(1);
+        assertThat(SlopeFit.best(ground, posts, spec).best().treatment()).isEqualTo(Treatment.RACKED);
     }
 
     @Test
@@ -144,7 +147,7 @@ class SlopeFitTest {
 
     @Test
     void aBayOverTheRackLimitIsReported() {
-        RackSpec spec = RackSpec.builder().maximumGrade(Slope.ofPercent(20)).build();
+        SlopeSpec spec = SlopeSpec.builder().maximumGrade(Slope.ofPercent(20)).build();
 
         SlopeFit fit = SlopeFit.rack(ground(0, 0, 8, -1.92, 16, -3.52), feet(0, 8, 16), spec);
 
@@ -271,27 +274,27 @@ class SlopeFitTest {
 
     @Test
     void theSpecKeepsTheClearanceBetweenItsLimits() {
-        RackSpec low = RackSpec.builder().clearance(Length.ofInches(3)).build();
+        SlopeSpec low = SlopeSpec.builder().clearance(Length.ofInches(3)).build();
         assertThat(low.minimumClearance()).isEqualTo(Length.ofInches(1.5));
         assertThat(low.maximumClearance()).isEqualTo(Length.ofInches(5));
         assertThat(low.maximumGrade()).isEmpty();
 
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> RackSpec.builder().clearance(Length.ofInches(-1)))
+                .isThrownBy(() -> SlopeSpec.builder().clearance(Length.ofInches(-1)))
                 .withMessageContaining("clearance was -1 in; it must be 0 or more");
         assertThatIllegalArgumentException()
                 .isThrownBy(() ->
-                        RackSpec.builder().minimumClearance(Length.ofInches(3)).build())
+                        SlopeSpec.builder().minimumClearance(Length.ofInches(3)).build())
                 .withMessageContaining("minimumClearance was 3 in, over the clearance of 2 in");
         assertThatIllegalArgumentException()
                 .isThrownBy(() ->
-                        RackSpec.builder().maximumClearance(Length.ofInches(1)).build())
+                        SlopeSpec.builder().maximumClearance(Length.ofInches(1)).build())
                 .withMessageContaining("maximumClearance was 1 in, under the clearance of 2 in");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> RackSpec.builder().maximumGrade(Slope.ofPercent(-20)))
+                .isThrownBy(() -> SlopeSpec.builder().maximumGrade(Slope.ofPercent(-20)))
                 .withMessageContaining("maximumGrade was -20 %");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> RackSpec.builder().maximumGrade(Slope.ofPercent(101)))
+                .isThrownBy(() -> SlopeSpec.builder().maximumGrade(Slope.ofPercent(101)))
                 .withMessageContaining("maximumGrade was 101 %");
     }
 

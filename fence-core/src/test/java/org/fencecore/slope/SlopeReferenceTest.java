@@ -59,7 +59,7 @@ class SlopeReferenceTest {
                 .point(run, rise)
                 .build();
         return SlopeFit.rack(
-                        ground, List.of(Length.ZERO, run), RackSpec.builder().build())
+                        ground, List.of(Length.ZERO, run), SlopeSpec.builder().build())
                 .bays()
                 .get(0);
     }

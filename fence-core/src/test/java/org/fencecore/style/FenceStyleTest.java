@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
 import org.fencecore.layout.BoardPattern;
+import org.fencecore.layout.PostSpacingSpec;
 import org.fencecore.slope.RailSpec;
 import org.fencecore.units.Length;
 import org.junit.jupiter.api.Test;
@@ -17,8 +18,8 @@ class FenceStyleTest {
         assertThat(style.pattern().isShadowbox()).isTrue();
         assertThat(style.pattern().preferredGap()).isEqualTo(in(3.5));
         assertThat(style.rails().boardLength()).isEqualTo(Length.ofFeet(6));
-        assertThat(style.maximumPostSpacing()).isEqualTo(Length.ofFeet(8));
-        assertThat(style.minimumPostSpacing()).isEqualTo(Length.ofFeet(6));
+        assertThat(style.postSpacing().maximum()).isEqualTo(Length.ofFeet(8));
+        assertThat(style.postSpacing().minimum()).isEqualTo(Length.ofFeet(6));
         assertThat(style.holeDiameter()).isEqualTo(in(10.5));
         assertThat(style.gateFrameHeight()).isEqualTo(in(64));
     }
@@ -68,7 +69,10 @@ class FenceStyleTest {
                 .withMessageContaining("soldIn");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> FenceStyle.builder()
-                        .maximumPostSpacing(Length.ofFeet(5))
+                        .postSpacing(PostSpacingSpec.builder()
+                                .minimum(Length.ofFeet(6))
+                                .maximum(Length.ofFeet(5))
+                                .build())
                         .build())
                 .withMessageContaining("5 ft");
         assertThatIllegalArgumentException()
@@ -102,5 +106,20 @@ class FenceStyleTest {
 
     private static Length in(double inches) {
         return Length.ofInches(inches);
+    }
+
+    @Test
+    void battensAreThoseOfTheirLumber() {
+        BoardPattern pattern = BoardPattern.boardAndBatten(Length.ofInches(5.5), Length.ofInches(3.5));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> FenceStyle.builder().pattern(pattern).build())
+                .withMessageContaining("batten width of the pattern was 3 1/2 in but 1x3 is 2 1/2 in wide");
+        FenceStyle style = FenceStyle.builder()
+                .pattern(pattern)
+                .battenLumber(Lumber.oneByFour())
+                .build();
+        assertThat(style.hasBattens()).isTrue();
+        assertThat(style.battenLumber()).isEqualTo(Lumber.oneByFour());
+        assertThat(FenceStyle.builder().build().hasBattens()).isFalse();
     }
 }

@@ -21,6 +21,7 @@ import org.fencecore.GateBay;
 import org.fencecore.Stretch;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.layout.BoardPattern;
+import org.fencecore.layout.PostSpacingSpec;
 import org.fencecore.site.Site;
 import org.fencecore.slope.RailSpec;
 import org.fencecore.style.FenceStyle;
@@ -41,11 +42,11 @@ class TakeoffProperties {
         assertThat(count(PieceKind.BOARD, takeoff)).isEqualTo(plan.boardCount());
         assertThat(count(PieceKind.GATE_STILE, takeoff) + count(PieceKind.GATE_RAIL, takeoff))
                 .isEqualTo(plan.gates().stream()
-                        .mapToInt(gate -> gate.design().pieces().size())
+                        .mapToInt(gate -> gate.leaf().pieces().size())
                         .sum());
         assertThat(count(PieceKind.GATE_BRACE, takeoff))
                 .isEqualTo(plan.gates().stream()
-                        .mapToInt(gate -> gate.design().braces().size())
+                        .mapToInt(gate -> gate.leaf().braces().size())
                         .sum());
         assertThat(boardsWith("ripped beside", takeoff))
                 .isEqualTo(plan.stretches().stream()
@@ -219,8 +220,10 @@ class TakeoffProperties {
                                 .boardLength(length)
                                 .rails(count)
                                 .build())
-                        .minimumPostSpacing(Length.ofFeet(2))
-                        .maximumPostSpacing(most)
+                        .postSpacing(PostSpacingSpec.builder()
+                                .minimum(Length.ofFeet(2))
+                                .maximum(most)
+                                .build())
                         .gate(GateSpec.builder().middleRail(middle).build())
                         .railLumber(lumber)
                         .build());

@@ -15,6 +15,7 @@ import org.fencecore.PostKind;
 import org.fencecore.footing.BagSize;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.layout.BoardPattern;
+import org.fencecore.layout.PostSpacingSpec;
 import org.fencecore.site.Site;
 import org.fencecore.slope.RailSpec;
 import org.fencecore.style.FenceStyle;
@@ -66,6 +67,39 @@ class TakeoffTest {
 
     private static Site.Builder levelSide(double feet) {
         return Site.on(rectangle(feet, 60)).fenceOn(1).ground(1, shots(0, 0, feet, 0));
+    }
+
+    /*
+     * The small fence by hand in boards and battens: boarded 176.5 in take 30 boards, (176.5 - 165) / 29 = 0.397 in apart,
+     * rather than 29, 17 / 28 = 0.607 apart, and 29 battens; the leaf of 41.5 in 7 boards, 3 / 6 = 1/2 in apart, and 6.
+     * Board on board takes the boards of the shadowbox, 20 + 19 and 5 + 4, and none meets a post.
+     */
+    @Test
+    void secondLayersAreBoughtAndCut() {
+        Length wide = Length.ofInches(5.5);
+        Takeoff battened = Takeoff.of(FencePlanner.plan(
+                smallSite().build(),
+                FenceStyle.builder()
+                        .pattern(BoardPattern.boardAndBatten(wide, Length.ofInches(2.5)))
+                        .build()));
+        assertThat(count(battened, PieceKind.BOARD)).isEqualTo(37);
+        assertThat(count(battened, PieceKind.BATTEN)).isEqualTo(35);
+        assertThat(battened.materials())
+                .extracting(MaterialLine::item, MaterialLine::quantity)
+                .contains(tuple("1x6 board, 6 ft", 37), tuple("1x3 batten, 6 ft", 35));
+
+        FencePlan layered = FencePlanner.plan(
+                smallSite().build(),
+                FenceStyle.builder().pattern(BoardPattern.boardOnBoard(wide)).build());
+        assertThat(count(Takeoff.of(layered), PieceKind.BOARD)).isEqualTo(48);
+        assertThat(layered.stretches().get(0).boardsAtPosts()).isEmpty();
+    }
+
+    private static int count(Takeoff takeoff, PieceKind kind) {
+        return takeoff.pieces().stream()
+                .filter(piece -> piece.kind() == kind)
+                .mapToInt(Piece::count)
+                .sum();
     }
 
     @Test
@@ -225,8 +259,10 @@ class TakeoffTest {
         // 1.40 m are 55.12 in.
         FenceStyle style = FenceStyle.builder()
                 .railLumber(Lumber.twoByFour().soldIn(Length.ofMetres(1.4)))
-                .minimumPostSpacing(Length.ofFeet(3))
-                .maximumPostSpacing(Length.ofFeet(5))
+                .postSpacing(PostSpacingSpec.builder()
+                        .minimum(Length.ofFeet(3))
+                        .maximum(Length.ofFeet(5))
+                        .build())
                 .build();
         FencePlan plan = FencePlanner.plan(smallSite().build(), style);
 
@@ -330,7 +366,10 @@ class TakeoffTest {
                 .pattern(BoardPattern.sideBySide(Length.ofInches(3.5)))
                 .boardLumber(Lumber.oneByFour())
                 .rails(twoRails)
-                .maximumPostSpacing(Length.ofFeet(15.5))
+                .postSpacing(PostSpacingSpec.builder()
+                        .minimum(Length.ofFeet(6))
+                        .maximum(Length.ofFeet(15.5))
+                        .build())
                 .build();
         FencePlan plan = FencePlanner.plan(levelSide(300_000).build(), style);
         Takeoff takeoff = Takeoff.of(plan);
@@ -343,8 +382,10 @@ class TakeoffTest {
     @Test
     void aPlanOverTheLimitIsRefused() {
         FenceStyle close = FenceStyle.builder()
-                .minimumPostSpacing(Length.ZERO)
-                .maximumPostSpacing(Length.ofFeet(1))
+                .postSpacing(PostSpacingSpec.builder()
+                        .minimum(Length.ZERO)
+                        .maximum(Length.ofFeet(1))
+                        .build())
                 .build();
         FencePlan plan = FencePlanner.plan(levelSide(26_000).build(), close);
 

@@ -42,7 +42,7 @@ public final class OneSideWithGateExample {
         FencePlan plan = FencePlanner.plan(site, FenceStyle.builder().build());
 
         System.out.println(plan.posts().size() + " posts, " + plan.boardCount() + " boards");
-        System.out.println("gate leaf " + plan.gates().get(0).design().leafWidth());
+        System.out.println("gate leaf " + plan.gates().get(0).leaf().width());
         System.out.println("first hole " + plan.posts().get(0).footing().holeDepth() + " deep");
         plan.findings().forEach(finding -> System.out.println(finding.severity() + " " + finding.code()));
         // README ends

@@ -7,9 +7,10 @@ import org.fencecore.FencePlanner;
 import org.fencecore.footing.SoilClass;
 import org.fencecore.geometry.Bearing;
 import org.fencecore.layout.BoardPattern;
+import org.fencecore.layout.PostSpacingSpec;
 import org.fencecore.site.GateLocation;
 import org.fencecore.site.Site;
-import org.fencecore.slope.RackSpec;
+import org.fencecore.slope.SlopeSpec;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.survey.Course;
 import org.fencecore.survey.LotBoundary;
@@ -68,10 +69,12 @@ public final class SlopingBackYardExample {
                 .build();
         FenceStyle style = FenceStyle.builder()
                 .pattern(BoardPattern.sideBySide(Length.ofInches(5.5)))
-                .minimumPostSpacing(Length.ofFeet(5))
-                .maximumPostSpacing(Length.ofFeet(6))
+                .postSpacing(PostSpacingSpec.builder()
+                        .minimum(Length.ofFeet(5))
+                        .maximum(Length.ofFeet(6))
+                        .build())
                 .holeDiameter(Length.ofInches(12))
-                .rack(RackSpec.builder().maximumGrade(Slope.ofPercent(15)).build())
+                .slope(SlopeSpec.builder().maximumGrade(Slope.ofPercent(15)).build())
                 .build();
         return FencePlanner.plan(site, style);
     }

@@ -45,6 +45,11 @@ class GoldenTest {
         assertGolden("sloping-back-yard.txt", printed);
     }
 
+    @Test
+    void cornerLotAsBuilt() throws IOException {
+        assertGolden("corner-lot-as-built.txt", printedBy(CornerLotAsBuiltExample::main));
+    }
+
     /** The README shows the short example and what it prints, as they are. */
     @Test
     void readmeShowsTheShortExampleAndItsOutput() throws IOException {

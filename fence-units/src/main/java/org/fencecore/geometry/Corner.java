@@ -186,6 +186,25 @@ public final class Corner {
         return Triangle.thirdSide(onArriving, onLeaving, interiorAngle());
     }
 
+    /**
+     * Returns the interior angle that a measured diagonal tells, by the law of cosines: what the corner is when the tape
+     * does not read {@link #diagonal}. A corner that points inwards is measured on its outside, and 360 degrees less that
+     * angle is told.
+     *
+     * <p>Example: where 6 ft and 8 ft on the legs are 10 ft 1/8 in apart, a corner meant to be square stands open by an
+     * eighth of a degree, at 90.1244 degrees.
+     *
+     * @param onArriving the distance from the corner to the mark on the arriving leg, over zero
+     * @param onLeaving the distance from the corner to the mark on the leaving leg, over zero
+     * @param measured the distance between the marks, over zero
+     * @return the angle between the legs on the inside
+     * @throws IllegalArgumentException if a distance is not over zero, or the three do not make a triangle
+     */
+    public Angle interiorAngleAt(Length onArriving, Length onLeaving, Length measured) {
+        Angle told = Triangle.ofSides(onArriving, onLeaving, measured).angleC();
+        return isReflex() ? Angle.STRAIGHT.times(2).minus(told) : told;
+    }
+
     private double mitreRunNanometres(Length offset) {
         Exact.requireInRange("offset", offset);
         double run = offset.nanometres() * turnInwards().times(0.5).tan();

@@ -1,5 +1,8 @@
 package org.fencecore.geometry;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import org.fencecore.units.Length;
 
@@ -121,5 +124,52 @@ public record Interval(Length start, Length end) {
      */
     public Interval shiftedBy(Length shift) {
         return new Interval(start.plus(shift), end.plus(shift));
+    }
+
+    /**
+     * Returns the stretches that several intervals cover together, such as the places where no post may stand when each
+     * of many things bars some.
+     *
+     * @param intervals the intervals in any order
+     * @return what they cover, in order; intervals that overlap or touch have become one
+     */
+    public static List<Interval> merged(List<Interval> intervals) {
+        List<Interval> sorted = new ArrayList<>(intervals);
+        sorted.sort(Comparator.comparing(Interval::start));
+        List<Interval> merged = new ArrayList<>(sorted.size());
+        for (Interval next : sorted) {
+            int last = merged.size() - 1;
+            if (last >= 0 && next.start.compareTo(merged.get(last).end) <= 0) {
+                Interval before = merged.get(last);
+                merged.set(last, new Interval(before.start, Length.max(before.end, next.end)));
+            } else {
+                merged.add(next);
+            }
+        }
+        return List.copyOf(merged);
+    }
+
+    /**
+     * Returns the stretches that two sets of intervals have in common.
+     *
+     * @param some intervals in any order
+     * @param others intervals in any order
+     * @return what both cover, in order; stations at which they only touch are left out
+     */
+    public static List<Interval> common(List<Interval> some, List<Interval> others) {
+        List<Interval> a = merged(some);
+        List<Interval> b = merged(others);
+        List<Interval> common = new ArrayList<>();
+        for (int i = 0, j = 0; i < a.size() && j < b.size(); ) {
+            if (a.get(i).overlaps(b.get(j))) {
+                a.get(i).intersection(b.get(j)).ifPresent(common::add);
+            }
+            if (a.get(i).end.compareTo(b.get(j).end) < 0) {
+                i++;
+            } else {
+                j++;
+            }
+        }
+        return List.copyOf(common);
     }
 }

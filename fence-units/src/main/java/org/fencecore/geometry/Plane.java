@@ -1,5 +1,6 @@
 package org.fencecore.geometry;
 
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.fencecore.units.Length;
@@ -77,6 +78,17 @@ public final class Plane implements Surface {
             profile.point(line.stationOfPoint(i), height(line.points().get(i)));
         }
         return Optional.of(profile.build());
+    }
+
+    /**
+     * Returns where a line leaves the surface: nowhere, since it has no end.
+     *
+     * @param line the line in plan
+     * @return no stretches
+     */
+    @Override
+    public List<Interval> uncovered(Polyline line) {
+        return List.of();
     }
 
     private Length height(Point there) {

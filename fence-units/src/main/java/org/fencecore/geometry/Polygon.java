@@ -190,6 +190,16 @@ public final class Polygon {
     }
 
     /**
+     * Returns how far a point is outside.
+     *
+     * @param point any point
+     * @return the shortest distance to the boundary from outside; zero inside and on the boundary
+     */
+    public Length distanceTo(Point point) {
+        return contains(point) ? Length.ZERO : Polyline.nearest(sides(), point);
+    }
+
+    /**
      * Returns the first place where the boundary crosses, touches or doubles back on itself, judged exactly.
      *
      * @return the lowest pair of sides that meet elsewhere than at the vertex they share; empty for a sound boundary

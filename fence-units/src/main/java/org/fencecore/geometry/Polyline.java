@@ -174,6 +174,25 @@ public final class Polyline {
     }
 
     /**
+     * Returns how far a point is from this line.
+     *
+     * @param point any point
+     * @return the shortest distance to any of the pieces, zero or more
+     */
+    public Length distanceTo(Point point) {
+        return nearest(segments(), point);
+    }
+
+    /** Returns the shortest distance from a point to any of some lines, of which there is at least one. */
+    static Length nearest(List<Segment> pieces, Point point) {
+        Length nearest = pieces.get(0).distanceTo(point);
+        for (Segment piece : pieces) {
+            nearest = Length.min(nearest, piece.distanceTo(point));
+        }
+        return nearest;
+    }
+
+    /**
      * Returns the same line from its other end.
      *
      * @return the line with its points in the opposite order

@@ -1,6 +1,7 @@
 package org.fencecore.geometry;
 
 import java.util.AbstractList;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.fencecore.units.Length;
@@ -297,6 +298,43 @@ public final class Profile {
                 Length.ofNanometres(minAt),
                 Length.ofNanometres(max),
                 Length.ofNanometres(maxAt));
+    }
+
+    /**
+     * Returns where the profile is higher than a level, such as where a fence is over a height.
+     *
+     * @param level the level
+     * @return the stretches in order, their ends to the nearest nanometre; empty if it is nowhere higher
+     */
+    public List<Interval> stretchesAbove(Length level) {
+        return stretchesPast(level.nanometres(), 1);
+    }
+
+    /**
+     * Returns where the profile is lower than a level.
+     *
+     * @param level the level
+     * @return the stretches in order, their ends to the nearest nanometre; empty if it is nowhere lower
+     */
+    public List<Interval> stretchesBelow(Length level) {
+        return stretchesPast(level.nanometres(), -1);
+    }
+
+    private List<Interval> stretchesPast(long level, int upOrDown) {
+        List<Interval> found = new ArrayList<>();
+        for (int i = 0; i < stations.length - 1; i++) {
+            double before = upOrDown * ((double) elevations[i] - level);
+            double after = upOrDown * ((double) elevations[i + 1] - level);
+            if (before > 0 || after > 0) {
+                long cross = stations[i] + Math.round((stations[i + 1] - stations[i]) * (before / (before - after)));
+                long from = before > 0 || before == after ? stations[i] : cross;
+                long to = after > 0 || before == after ? stations[i + 1] : cross;
+                if (from < to) {
+                    found.add(Interval.of(Length.ofNanometres(from), Length.ofNanometres(to)));
+                }
+            }
+        }
+        return Interval.merged(found);
     }
 
     private ProfilePoint extreme(int upOrDown) {

@@ -1,5 +1,6 @@
 package org.fencecore.geometry;
 
+import java.util.Optional;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.jspecify.annotations.Nullable;
@@ -94,6 +95,38 @@ public final class RightTriangle {
         Triangle.requirePositive("hypotenuse", hypotenuse);
         requireAcute(angleB);
         return new RightTriangle(scaled(hypotenuse, angleB.cos()), scaled(hypotenuse, angleB.sin()), hypotenuse);
+    }
+
+    /**
+     * Returns the largest triangle with sides as 3, 4 and 5 whose legs fit on two lines: 3-4-5, 6-8-10, 9-12-15 and so on
+     * in feet, or 300-400-500 in millimetres. The leg of four lies on the longer line.
+     *
+     * <p>The multiple is the lesser of a third of the shorter line and a quarter of the longer one, rounded down to whole
+     * units.
+     *
+     * <p>Example: {@code largest345(Length.ofFeet(30), Length.ofFeet(50), Length.ofFeet(1))} is 30 by 40 ft with 50 ft
+     * across.
+     *
+     * @param alongA the room for leg a, over zero
+     * @param alongB the room for leg b, over zero
+     * @param unit what a 3-4-5 triangle is made of, such as 1 ft or 100 mm, over zero
+     * @return the triangle; empty if not even 3 by 4 units fit
+     * @throws IllegalArgumentException if a length is not over zero
+     */
+    public static Optional<RightTriangle> largest345(Length alongA, Length alongB, Length unit) {
+        Triangle.requirePositive("along a", alongA);
+        Triangle.requirePositive("along b", alongB);
+        Triangle.requirePositive("unit", unit);
+        boolean longerB = alongB.compareTo(alongA) >= 0;
+        Length shorter = longerB ? alongA : alongB;
+        Length longer = longerB ? alongB : alongA;
+        long multiple = Math.min(shorter.wholePieces(unit) / 3, longer.wholePieces(unit) / 4);
+        if (multiple == 0) {
+            return Optional.empty();
+        }
+        Length three = unit.times(3 * multiple);
+        Length four = unit.times(4 * multiple);
+        return Optional.of(new RightTriangle(longerB ? three : four, longerB ? four : three, unit.times(5 * multiple)));
     }
 
     private static Length scaled(Length side, double factor) {

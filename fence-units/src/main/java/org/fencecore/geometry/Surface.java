@@ -1,5 +1,6 @@
 package org.fencecore.geometry;
 
+import java.util.List;
 import java.util.Optional;
 import org.fencecore.units.Length;
 
@@ -25,4 +26,13 @@ public interface Surface {
      * @return heights by level distance from the start of the line, or empty if the surface does not cover all of it
      */
     Optional<Profile> under(Polyline line);
+
+    /**
+     * Returns where a line leaves the surface, so that a message can name the stations.
+     *
+     * @param line the line in plan
+     * @return the stretches of the line that the surface does not cover, in order and apart from each other; none exactly
+     *     when {@link #under} has an answer
+     */
+    List<Interval> uncovered(Polyline line);
 }

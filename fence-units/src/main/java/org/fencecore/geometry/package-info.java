@@ -12,7 +12,8 @@
  * {@link org.fencecore.geometry.Segment} for one straight line and its two {@link org.fencecore.geometry.Side}s,
  * {@link org.fencecore.geometry.Polyline} for an open line and {@link org.fencecore.geometry.Polygon} for a closed
  * boundary with its {@link org.fencecore.geometry.Corner}s; {@link org.fencecore.geometry.SelfCrossing} tells where a
- * boundary runs into itself. To square a corner, see {@link org.fencecore.geometry.RightTriangle}, and
+ * boundary runs into itself. A {@link org.fencecore.geometry.Zone} is
+ * ground on which something holds, and tells which stretches of a line lie in it. To square a corner, see {@link org.fencecore.geometry.RightTriangle}, and
  * {@link org.fencecore.geometry.Triangle} for any other angle.
  *
  * <p>Coordinates are whole nanometres inside. Whether points lie left or right, inside or outside, and whether lines

@@ -48,7 +48,8 @@ public final class Length implements javax.measure.quantity.Length, Comparable<L
      * @return the length
      */
     public static Length ofNanometres(long nanometres) {
-        return nanometres == 0 ? ZERO : new Length(nanometres);
+        // Always a new one: with a choice here, loops over boards could not be compiled to leave their lengths unmade.
+        return new Length(nanometres);
     }
 
     /**

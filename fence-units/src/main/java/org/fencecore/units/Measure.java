@@ -17,7 +17,19 @@ import org.jspecify.annotations.Nullable;
  * @param <M> the kind itself
  */
 public abstract sealed class Measure<M extends Measure<M>> implements Comparable<M>
-        permits Angle, Area, Force, Mass, Moment, Pressure, Ratio, Slope, Speed, UnitWeight, Volume {
+        permits Angle,
+                Area,
+                Conductivity,
+                DegreeDays,
+                Force,
+                Mass,
+                Moment,
+                Pressure,
+                Ratio,
+                Slope,
+                Speed,
+                UnitWeight,
+                Volume {
 
     private final double si;
 

@@ -31,5 +31,6 @@ class PlaneTest {
                         .point(Length.ofFeet(50), Length.ofFeet(99))
                         .point(Length.ofFeet(70), Length.ofFeet(100))
                         .build());
+        assertThat(yard.uncovered(line)).isEmpty();
     }
 }

@@ -60,8 +60,8 @@ class LengthTest {
 
     @Test
     void smallestFiniteNumbersAreNoLength() {
-        assertThat(Length.ofMetres(Double.MIN_VALUE)).isSameAs(Length.ZERO);
-        assertThat(Length.ofMetres(-0.0)).isSameAs(Length.ZERO);
+        assertThat(Length.ofMetres(Double.MIN_VALUE)).isEqualTo(Length.ZERO);
+        assertThat(Length.ofMetres(-0.0)).isEqualTo(Length.ZERO);
     }
 
     @Test

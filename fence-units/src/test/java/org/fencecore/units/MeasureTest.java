@@ -78,6 +78,11 @@ class MeasureTest {
         assertThat(Moment.ofPoundFeet(1).poundInches()).isCloseTo(12, EXACT_TO_A_DOUBLE);
         assertThat(Moment.ofPoundInches(24).poundFeet()).isCloseTo(2, EXACT_TO_A_DOUBLE);
         assertThat(Moment.ofNewtonMetres(5).newtonMetres()).isEqualTo(5);
+        assertThat(DegreeDays.ofFahrenheit(9).celsius()).isCloseTo(5, EXACT_TO_A_DOUBLE);
+        assertThat(DegreeDays.ofCelsius(5).fahrenheit()).isCloseTo(9, EXACT_TO_A_DOUBLE);
+        // 1.730735 W/(m K) in a BTU/(h ft degF), as handbooks of heating print it (from memory).
+        assertThat(Conductivity.ofBtuPerHourFoot(1).wattsPerMetre()).isCloseTo(1.730735, within(5e-7));
+        assertThat(Conductivity.ofWattsPerMetre(2).btuPerHourFoot()).isCloseTo(2 / 1.730735, within(5e-7));
         assertThat(UnitWeight.ofPcf(150).pcf()).isCloseTo(150, EXACT_TO_A_DOUBLE);
         assertThat(UnitWeight.ofNewtonsPerCubicMetre(9).newtonsPerCubicMetre()).isEqualTo(9);
         assertThat(Ratio.ofPercent(25).value()).isEqualTo(0.25);
@@ -111,6 +116,8 @@ class MeasureTest {
         assertThat(Volume.ofCubicFeet(1.5)).hasToString("1.5 cu ft");
         assertThat(Force.ofPoundsForce(-720)).hasToString("-720 lbf");
         assertThat(Moment.ofPoundFeet(2160)).hasToString("2160 lbf-ft");
+        assertThat(DegreeDays.ofFahrenheit(2500)).hasToString("2500 degF d");
+        assertThat(Conductivity.ofWattsPerMetre(1.35)).hasToString("1.35 W/(m K)");
         assertThat(Pressure.ofPsf(20.1)).hasToString("20.1 psf");
         assertThat(Mass.ofPounds(80)).hasToString("80 lb");
         assertThat(UnitWeight.ofPcf(150)).hasToString("150 pcf");

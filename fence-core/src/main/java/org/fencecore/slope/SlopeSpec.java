@@ -8,23 +8,31 @@ import org.fencecore.worksheet.Written;
 import org.jspecify.annotations.Nullable;
 
 /**
- * How the boards of a racked run are to stand over the ground, and how far its bays can rack.
+ * How a fence is to meet sloping ground: by which treatment, how high its boards stand, how far its bays can rack, in
+ * what increments it steps and how long a string may be.
  *
- * <p>Where nothing is said, the boards stand 2 in over the ground at the posts, may come down to half their clearance
- * between them, and the gap may open to 2 in more than their clearance (common practice, no source). There is no limit
- * to the racking but the 100 % beyond which {@link SlopeFit#rack} takes no ground.
+ * <p>Where nothing is said, bays are racked, the boards stand 2 in over the ground at the posts, may come down to half
+ * their clearance between them, and the gap may open to 2 in more than their clearance; steps are whole inches, and a
+ * string is stretched over 100 ft at the most, since a longer one sags (all common practice, no source). There is no
+ * limit to the racking but the 100 % beyond which {@link SlopeFit} takes no ground.
  *
- * <p>Example: {@code RackSpec.builder().clearance(Length.ofInches(3)).build()} keeps the boards 3 in up at the posts,
+ * <p>Example: {@code SlopeSpec.builder().clearance(Length.ofInches(3)).build()} keeps the boards 3 in up at the posts,
  * 1 1/2 in at the least and 5 in at the most.
  */
-public final class RackSpec {
+public final class SlopeSpec {
 
+    private final Treatment treatment;
     private final Length clearance;
     private final Length minimumClearance;
     private final Length maximumClearance;
     private final @Nullable Slope maximumGrade;
+    private final Length stepIncrement;
+    private final Length longestString;
 
-    private RackSpec(Builder builder) {
+    private SlopeSpec(Builder builder) {
+        this.treatment = builder.treatment;
+        this.stepIncrement = builder.stepIncrement;
+        this.longestString = builder.longestString;
         this.clearance = builder.clearance;
         this.minimumClearance = Objects.requireNonNullElse(builder.minimumClearance, clearance.dividedBy(2));
         this.maximumClearance =
@@ -47,6 +55,15 @@ public final class RackSpec {
      */
     public static Builder builder() {
         return new Builder();
+    }
+
+    /**
+     * Returns by which treatment the fence meets the ground.
+     *
+     * @return the treatment
+     */
+    public Treatment treatment() {
+        return treatment;
     }
 
     /**
@@ -85,15 +102,49 @@ public final class RackSpec {
         return Optional.ofNullable(maximumGrade);
     }
 
+    /**
+     * Returns what every step of a stepped run is a whole number of.
+     *
+     * @return the increment, over zero
+     */
+    public Length stepIncrement() {
+        return stepIncrement;
+    }
+
+    /**
+     * Returns the longest string a crew stretches, level from nail to nail. A single bay may be longer.
+     *
+     * @return the length, over zero
+     */
+    public Length longestString() {
+        return longestString;
+    }
+
     /** Takes the choices of a spec. */
     public static final class Builder {
 
+        private static final Length FINEST = Length.ofMillimetres(1);
+
+        private Treatment treatment = Treatment.RACKED;
         private Length clearance = Length.ofInches(2);
         private @Nullable Length minimumClearance;
         private @Nullable Length maximumClearance;
         private @Nullable Slope maximumGrade;
+        private Length stepIncrement = Length.ofInches(1);
+        private Length longestString = Length.ofFeet(100);
 
         private Builder() {}
+
+        /**
+         * Sets by which treatment the fence meets the ground, racked if not set.
+         *
+         * @param newTreatment the treatment
+         * @return this builder
+         */
+        public Builder treatment(Treatment newTreatment) {
+            this.treatment = Objects.requireNonNull(newTreatment, "newTreatment");
+            return this;
+        }
 
         /**
          * Sets how high the bottoms of the boards stand over the ground at the posts, 2 in if not set.
@@ -132,7 +183,8 @@ public final class RackSpec {
         }
 
         /**
-         * Sets how steep a bay can be racked, uphill or downhill; without it there is no such limit.
+         * Sets how steep a bay can be racked, uphill or downhill; without it there is no such limit. A mixed run steps
+         * the bays over it.
          *
          * @param grade the rack limit, from level to 100 %
          * @return this builder
@@ -148,13 +200,45 @@ public final class RackSpec {
         }
 
         /**
+         * Sets what every step is a whole number of, such as 1 in, 1/2 in or 10 mm; 1 in if not set.
+         *
+         * @param increment the increment, from 1 mm up
+         * @return this builder
+         * @throws IllegalArgumentException if under 1 mm
+         */
+        public Builder stepIncrement(Length increment) {
+            if (increment.compareTo(FINEST) < 0) {
+                throw new IllegalArgumentException("stepIncrement was " + increment + "; it must be 1 mm or more,"
+                        + " since no finer step can be set out: use 1/2 in, or racked bays for no steps at all");
+            }
+            this.stepIncrement = increment;
+            return this;
+        }
+
+        /**
+         * Sets the longest string a crew stretches, 100 ft if not set.
+         *
+         * @param length the level length from nail to nail, over zero
+         * @return this builder
+         * @throws IllegalArgumentException if not over zero
+         */
+        public Builder longestString(Length length) {
+            if (!length.isPositive()) {
+                throw new IllegalArgumentException(
+                        "longestString was " + length + "; it must be over 0: a crew stretches it from post to post");
+            }
+            this.longestString = length;
+            return this;
+        }
+
+        /**
          * Returns the spec.
          *
          * @return the spec
          * @throws IllegalArgumentException if the clearance is not from the minimum to the maximum
          */
-        public RackSpec build() {
-            return new RackSpec(this);
+        public SlopeSpec build() {
+            return new SlopeSpec(this);
         }
 
         private static Length requireNotNegative(String name, Length height) {

@@ -1,0 +1,169 @@
+package org.fencecore;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+import org.fencecore.boarding.Privacy;
+import org.fencecore.geometry.Interval;
+import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.ProfilePoint;
+import org.fencecore.geometry.Segment;
+import org.fencecore.layout.Face;
+import org.fencecore.rules.FencePart;
+import org.fencecore.rules.GatePart;
+import org.fencecore.rules.LocalRules;
+import org.fencecore.rules.PostPart;
+import org.fencecore.slope.FittedBay;
+import org.fencecore.style.FenceStyle;
+import org.fencecore.units.Length;
+import org.fencecore.units.Ratio;
+import org.fencecore.worksheet.Finding;
+
+/** Shows a finished fence to the rules of the place: bay by bay, with its posts and gates. */
+final class RuleCheck {
+
+    /** As many as the rules take at a time. */
+    private static final int AT_A_TIME = 100_000;
+
+    private static final Length HIGHEST = Length.ofFeet(100);
+
+    private final FenceStyle style;
+    private final Length reach;
+    private final Ratio openness;
+
+    private RuleCheck(FenceStyle style) {
+        this.style = style;
+        this.reach = style.postLumber()
+                .width()
+                .dividedBy(2)
+                .plus(style.railLumber().thickness())
+                .plus(style.boardLumber().thickness());
+        Privacy privacy = Privacy.of(
+                style.pattern(),
+                style.boardLumber().thickness(),
+                style.railLumber().thickness());
+        this.openness = Ratio.of(Math.max(0, 1 - privacy.solid().value()));
+    }
+
+    static List<Finding> of(LocalRules rules, FenceStyle style, List<Run> runs) {
+        if (rules.list().isEmpty()) {
+            return List.of();
+        }
+        RuleCheck check = new RuleCheck(style);
+        List<FencePart> parts =
+                runs.stream().flatMap(run -> check.parts(run).stream()).toList();
+        List<PostPart> posts =
+                runs.stream().flatMap(run -> check.posts(run).stream()).toList();
+        List<GatePart> gates =
+                runs.stream().flatMap(run -> check.gates(run).stream()).toList();
+        Set<Finding> findings = new LinkedHashSet<>();
+        int most = Math.max(parts.size(), Math.max(posts.size(), gates.size()));
+        for (int from = 0; from < most; from += AT_A_TIME) {
+            findings.addAll(rules.check(some(parts, from), some(posts, from), some(gates, from)));
+        }
+        return List.copyOf(findings);
+    }
+
+    private static <T> List<T> some(List<T> all, int from) {
+        return all.subList(Math.min(from, all.size()), Math.min(from + AT_A_TIME, all.size()));
+    }
+
+    /** The parts of a side are one place to the rules, which tell stations along the whole side. */
+    private static String place(Run run) {
+        return "side " + run.side();
+    }
+
+    private List<PostPart> posts(Run run) {
+        Length hole = style.holeDiameter().dividedBy(2);
+        return run.posts().stream()
+                .map(post -> PostPart.of(place(run), post.toString(), post.centre(), hole))
+                .toList();
+    }
+
+    private List<FencePart> parts(Run run) {
+        List<FencePart> parts = new ArrayList<>();
+        for (Stretch stretch : run.stretches()) {
+            for (Bay bay : stretch.bays()) {
+                parts.add(part(run, stretch, bay));
+            }
+        }
+        return parts;
+    }
+
+    private FencePart part(Run run, Stretch stretch, Bay bay) {
+        FittedBay slope = bay.slope();
+        Profile.Builder bottom = Profile.builder();
+        Profile.Builder top = Profile.builder();
+        Length high = style.rails().boardLength().plus(style.postAboveBoards());
+        for (ProfilePoint ground :
+                stretch.slope().ground().between(slope.start(), slope.end()).points()) {
+            Length station = ground.station().minus(slope.start());
+            Length up = clamp(slope.bottomAt(ground.station()).minus(ground.elevation()));
+            bottom.point(station, up);
+            top.point(station, clamp(up.plus(high)));
+        }
+        FencePart.Builder part = along(run, Interval.of(slope.start(), slope.end()))
+                .bottom(bottom.build())
+                .top(top.build())
+                .openness(openness);
+        if (!style.pattern().isLapped()) {
+            stretch.boards()
+                    .ifPresent(boards -> part.opening(boards.row(Face.OUTSIDE).gap()));
+        } else {
+            // Behind a gap stands the other layer, a rail away at most.
+            part.opening(style.railLumber().thickness());
+        }
+        Length nearest = null;
+        for (int rail = 1; rail < bay.rails().size(); rail++) {
+            Length apart = bay.rails()
+                    .get(rail)
+                    .from()
+                    .top()
+                    .minus(bay.rails().get(rail - 1).from().top())
+                    .abs();
+            nearest = nearest == null ? apart : Length.min(nearest, apart);
+        }
+        if (nearest != null && nearest.isPositive()) {
+            part.horizontals(nearest, run.outside().opposite());
+        }
+        return part.build();
+    }
+
+    private List<GatePart> gates(Run run) {
+        List<GatePart> gates = new ArrayList<>();
+        for (GateBay gate : run.gates()) {
+            Length lowest = run.ground()
+                    .between(gate.opening().start(), gate.opening().end())
+                    .lowest()
+                    .elevation();
+            Length bottom = clamp(gate.boardBottom().minus(lowest));
+            FencePart leaf = along(run, gate.opening())
+                    .bottom(bottom)
+                    .top(clamp(bottom.plus(style.rails().boardLength())))
+                    .openness(openness)
+                    .build();
+            gates.add(GatePart.of(gate.name(), leaf)
+                    .withSwing(
+                            gate.location().opensOutward()
+                                    ? run.outside()
+                                    : run.outside().opposite()));
+        }
+        return gates;
+    }
+
+    private FencePart.Builder along(Run run, Interval stations) {
+        return FencePart.on(
+                        place(run),
+                        Segment.of(
+                                run.postLine().pointAt(stations.start()),
+                                run.postLine().pointAt(stations.end())))
+                .firstStation(run.startAlongSide().plus(stations.start()))
+                .reach(reach);
+    }
+
+    /** A fence in the ground or out of all proportion has findings of its own. */
+    private static Length clamp(Length height) {
+        return Length.max(Length.ZERO, Length.min(height, HIGHEST));
+    }
+}

@@ -1,0 +1,140 @@
+package org.fencecore;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.fencecore.footing.LateralLoad;
+import org.fencecore.geometry.Interval;
+import org.fencecore.layout.BoardPattern;
+import org.fencecore.site.Site;
+import org.fencecore.style.FenceStyle;
+import org.fencecore.units.Angle;
+import org.fencecore.units.Length;
+import org.fencecore.units.Pressure;
+import org.fencecore.units.Ratio;
+import org.fencecore.units.Rounding;
+import org.fencecore.wind.FenceFace;
+import org.fencecore.wind.FenceWind;
+import org.fencecore.worksheet.Finding;
+
+/**
+ * What the wind on the lines of a plan puts on each post: the pressure of its zones over what it holds of a line, and at a
+ * corner that of both lines together.
+ */
+final class WindLoads {
+
+    /** Bays that differ by rounding alone must not need a footing each. */
+    private static final Length SPAN_STEP = Length.ofInches(1).dividedBy(16);
+
+    /** Nor must posts in one zone. */
+    private static final double PRESSURE_STEP = 0.01;
+
+    /** From this turn on, fence round a corner shelters the end of a line; common practice, no source. */
+    private static final Angle RETURN = Angle.ofDegrees(45);
+
+    private final Site site;
+    private final FenceStyle style;
+    private final Map<FenceLine, Ends> ends = new HashMap<>();
+    private final Map<FenceLine, FenceWind> winds = new LinkedHashMap<>();
+
+    WindLoads(Site site, FenceStyle style) {
+        this.site = site;
+        this.style = style;
+    }
+
+    /** How much fence turns the corner at either end of a line. */
+    private static final class Ends {
+        private Length atStart = Length.ZERO;
+        private Length atEnd = Length.ZERO;
+    }
+
+    /** Takes in that lines meet at a post; all that do must be told before loads are asked for. */
+    void meet(Set<FenceLine> lines) {
+        if (lines.size() != 2 || site.wind().isEmpty()) {
+            return;
+        }
+        List<FenceLine> pair = new ArrayList<>(lines);
+        FenceLine a = pair.get(0);
+        FenceLine b = pair.get(1);
+        if (turn(a, b).compareTo(RETURN) < 0) {
+            return;
+        }
+        turnsInto(a, b);
+        turnsInto(b, a);
+    }
+
+    private void turnsInto(FenceLine line, FenceLine other) {
+        Ends of = ends.computeIfAbsent(line, unseen -> new Ends());
+        Length length = other.postLine.length();
+        if (line.startNode == other.endNode || line.startNode == other.startNode) {
+            of.atStart = length;
+        } else {
+            of.atEnd = length;
+        }
+    }
+
+    private static Angle turn(FenceLine a, FenceLine b) {
+        return a.postLine.bearing().turnTo(b.postLine.bearing()).abs();
+    }
+
+    /** The load of the parts of lines that one post holds. */
+    LateralLoad load(Map<FenceLine, Interval> held, Length exposed) {
+        LateralLoad load = LateralLoad.NONE;
+        FenceLine before = null;
+        for (Map.Entry<FenceLine, Interval> part : held.entrySet()) {
+            LateralLoad more = load(part.getKey(), part.getValue(), exposed);
+            load = before == null ? more : load.together(more, turn(before, part.getKey()));
+            before = part.getKey();
+        }
+        return load;
+    }
+
+    private LateralLoad load(FenceLine line, Interval part, Length exposed) {
+        Optional<Pressure> pressure = site.windPressure().or(() -> on(line).map(wind -> roundedUp(wind.average(part))));
+        Length width = part.length().roundedTo(SPAN_STEP, Rounding.UP);
+        return pressure.map(
+                        psf -> LateralLoad.ofPressure(psf, width, style.slope().clearance(), exposed))
+                .orElse(LateralLoad.NONE);
+    }
+
+    private static Pressure roundedUp(Pressure pressure) {
+        return Pressure.ofPsf(Math.ceil(pressure.psf() / PRESSURE_STEP - 1e-6) * PRESSURE_STEP);
+    }
+
+    private Optional<FenceWind> on(FenceLine line) {
+        return site.wind().map(wind -> winds.computeIfAbsent(line, unseen -> wind.on(face(line))));
+    }
+
+    private FenceFace face(FenceLine line) {
+        Ends of = ends.getOrDefault(line, new Ends());
+        Length bottom = style.slope().clearance();
+        return FenceFace.builder()
+                .length(line.postLine.length())
+                .bottom(bottom)
+                .top(bottom.plus(style.rails().boardLength()))
+                .solidFraction(solid(style.pattern()))
+                .returnAtStart(of.atStart)
+                .returnAtEnd(of.atEnd)
+                .build();
+    }
+
+    /** The wind does not see through a shadowbox; gaps between boards count as open. */
+    private static Ratio solid(BoardPattern pattern) {
+        if (pattern.isShadowbox() || !pattern.preferredGap().isPositive()) {
+            return Ratio.of(1);
+        }
+        return pattern.width().ratioTo(pattern.width().plus(pattern.preferredGap()));
+    }
+
+    /** What there is to say about the wind, each thing once. */
+    List<Finding> findings() {
+        Set<Finding> findings = new LinkedHashSet<>();
+        winds.values().forEach(wind -> findings.addAll(wind.findings()));
+        return List.copyOf(findings);
+    }
+}

@@ -1,0 +1,141 @@
+package org.fencecore.boarding;
+
+import java.util.Objects;
+import org.fencecore.layout.BoardPlacement;
+import org.fencecore.units.Angle;
+import org.fencecore.units.Length;
+import org.fencecore.worksheet.Written;
+import org.jspecify.annotations.Nullable;
+
+/** One upright board as it is cut: how long along each edge, at what angles, with what dog-ears. */
+public final class BoardCut {
+
+    private final BoardPlacement board;
+    private final long bottomLeft;
+    private final long bottomRight;
+    private final long topLeft;
+    private final long topRight;
+    private final long dogEar;
+
+    BoardCut(BoardPlacement board, long bottomLeft, long bottomRight, long topLeft, long topRight, long dogEar) {
+        this.board = board;
+        this.bottomLeft = bottomLeft;
+        this.bottomRight = bottomRight;
+        this.topLeft = topLeft;
+        this.topRight = topRight;
+        this.dogEar = dogEar;
+    }
+
+    /**
+     * Returns which board it is, and how wide.
+     *
+     * @return its place in the layout
+     */
+    public BoardPlacement board() {
+        return board;
+    }
+
+    /**
+     * Returns the length to cut from stock, between the longest points of both ends, dog-ears not taken off.
+     *
+     * @return highest corner less lowest, over zero
+     */
+    public Length length() {
+        return Length.ofNanometres(Math.max(topLeft, topRight) - Math.min(bottomLeft, bottomRight));
+    }
+
+    /**
+     * Returns the length along the left edge, dog-ears not taken off.
+     *
+     * @return corner to corner
+     */
+    public Length leftEdge() {
+        return Length.ofNanometres(topLeft - bottomLeft);
+    }
+
+    /**
+     * Returns the length along the right edge, dog-ears not taken off.
+     *
+     * @return corner to corner
+     */
+    public Length rightEdge() {
+        return Length.ofNanometres(topRight - bottomRight);
+    }
+
+    /**
+     * Returns the height of the lower left corner, in the datum of the lines.
+     *
+     * @return the elevation
+     */
+    public Length bottom() {
+        return Length.ofNanometres(bottomLeft);
+    }
+
+    /**
+     * Returns how the top is cut.
+     *
+     * @return the angle off square, over zero if it rises to the right
+     */
+    public Angle topCut() {
+        return Angle.ofTangent(Length.ofNanometres(topRight - topLeft), board.width());
+    }
+
+    /**
+     * Returns how the bottom is cut.
+     *
+     * @return the angle off square, over zero if it rises to the right
+     */
+    public Angle bottomCut() {
+        return Angle.ofTangent(Length.ofNanometres(bottomRight - bottomLeft), board.width());
+    }
+
+    /**
+     * Returns the size of its dog-ears.
+     *
+     * @return what each takes off the top and off the edge, zero without
+     */
+    public Length dogEar() {
+        return Length.ofNanometres(dogEar);
+    }
+
+    /**
+     * Tells whether it is ripped to a smaller width.
+     *
+     * @return false for a board of full width
+     */
+    public boolean isRipped() {
+        return !board.isFull();
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof BoardCut that
+                && board.equals(that.board)
+                && bottomLeft == that.bottomLeft
+                && bottomRight == that.bottomRight
+                && topLeft == that.topLeft
+                && topRight == that.topRight
+                && dogEar == that.dogEar;
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(board, bottomLeft, bottomRight, topLeft, topRight, dogEar);
+    }
+
+    /**
+     * Describes the board as a cut list does.
+     *
+     * @return such as {@code 6' 0 1/2" long, ripped to 4", top 5.7 deg, bottom square, dog-ears 1 1/2"}
+     */
+    @Override
+    public String toString() {
+        return Written.tape(length()) + " long" + (isRipped() ? ", ripped to " + Written.tape(board.width()) : "")
+                + ", top " + end(topLeft, topRight, topCut()) + ", bottom " + end(bottomLeft, bottomRight, bottomCut())
+                + (dogEar == 0 ? "" : ", dog-ears " + Written.tape(dogEar()));
+    }
+
+    private static String end(long left, long right, Angle cut) {
+        return left == right ? "square" : Written.saw(cut);
+    }
+}

@@ -1,0 +1,90 @@
+package org.fencecore.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.fencecore.geometry.Bearing;
+import org.fencecore.geometry.Interval;
+import org.fencecore.geometry.Point;
+import org.fencecore.geometry.Polygon;
+import org.fencecore.geometry.Polyline;
+import org.fencecore.geometry.Segment;
+import org.fencecore.geometry.Zone;
+import org.fencecore.obstacles.Obstacle;
+import org.fencecore.obstacles.Obstacles;
+import org.fencecore.units.Angle;
+import org.fencecore.units.Length;
+import org.fencecore.worksheet.Written;
+
+/** What is underground and in the way, as far as it is near the lot. */
+final class ObstacleParts {
+
+    private static final Length AROUND = Length.ofFeet(10);
+    private static final Length NEAR = Length.ofMillimetres(1.6);
+    private static final int ROUND = 24;
+
+    private final Zone sheet;
+    private final List<Shape> shapes = new ArrayList<>();
+
+    private ObstacleParts(Polygon lot) {
+        Length west =
+                lot.vertices().stream().map(Point::east).reduce(Length::min).orElseThrow();
+        Length east =
+                lot.vertices().stream().map(Point::east).reduce(Length::max).orElseThrow();
+        Length south =
+                lot.vertices().stream().map(Point::north).reduce(Length::min).orElseThrow();
+        Length north =
+                lot.vertices().stream().map(Point::north).reduce(Length::max).orElseThrow();
+        sheet = Zone.inside(Polygon.of(List.of(
+                        Point.of(west, south), Point.of(east, south), Point.of(east, north), Point.of(west, north))))
+                .widenedBy(AROUND);
+    }
+
+    static List<Shape> of(Polygon lot, Obstacles obstacles) {
+        ObstacleParts parts = new ObstacleParts(lot);
+        obstacles.list().forEach(parts::add);
+        return parts.shapes;
+    }
+
+    private void add(Obstacle obstacle) {
+        String text = obstacle.name()
+                + (obstacle.clear().isPositive() ? ", keep " + Written.tape(obstacle.clear()) + " clear" : "");
+        Zone ground = obstacle.ground();
+        ground.line().ifPresent(line -> along(line, text));
+        ground.area().ifPresent(area -> outline(area.vertices(), text));
+        ground.point().ifPresent(centre -> outline(circle(centre, ground.margin()), text));
+    }
+
+    private void along(Polyline line, String text) {
+        Segment longest = null;
+        for (Segment segment : line.segments()) {
+            for (Interval seen : sheet.stretchesOf(segment, Length.ZERO)) {
+                if (seen.length().isPositive()) {
+                    Segment part = Segment.of(segment.pointAt(seen.start()), segment.pointAt(seen.end()));
+                    shapes.add(Line.of(Layer.OBSTACLES, Spot.of(part.start()), Spot.of(part.end())));
+                    longest = longest == null || part.length().compareTo(longest.length()) > 0 ? part : longest;
+                }
+            }
+        }
+        if (longest != null) {
+            Angle direction = Angle.RIGHT.minus(longest.bearing().azimuth());
+            shapes.add(Label.beside(
+                            Spot.of(longest.start().midpoint(longest.end())), direction.plus(Angle.RIGHT), NEAR, text)
+                    .withTurn(direction));
+        }
+    }
+
+    private void outline(List<Point> corners, String text) {
+        if (corners.stream().anyMatch(corner -> sheet.isReachedFrom(corner, Length.ZERO))) {
+            shapes.add(
+                    new Outline(Layer.OBSTACLES, corners.stream().map(Spot::of).toList()));
+            shapes.add(Label.beside(Spot.of(corners.get(0)), Angle.RIGHT, NEAR, text));
+        }
+    }
+
+    private static List<Point> circle(Point centre, Length radius) {
+        return IntStream.range(0, ROUND)
+                .mapToObj(i -> centre.plus(Bearing.ofAzimuth(Angle.ofDegrees(360.0 * i / ROUND)), radius))
+                .toList();
+    }
+}

@@ -1,0 +1,177 @@
+package org.fencecore.gate.hang;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.fencecore.gate.FrameJoint;
+import org.fencecore.gate.FrameMember;
+import org.fencecore.gate.FramePiece;
+import org.fencecore.gate.GateLeaf;
+import org.fencecore.geometry.Interval;
+import org.fencecore.units.Length;
+import org.fencecore.worksheet.Citation;
+import org.fencecore.worksheet.Finding;
+import org.fencecore.worksheet.Written;
+
+/**
+ * The wood behind one hinge of a leaf: whether its screws find a rail or stile, need an infill block, or would go into
+ * the end of a rail.
+ *
+ * <p>A strap lies on the face of the leaf, along a rail if there is one behind it; where it reaches past the stile over
+ * an open space, a block of frame lumber fills the space behind it. A butt hinge, which has no reach, is screwed to the
+ * edge of the leaf; at the height of a rail that runs through to that edge, its screws would go into end grain.
+ *
+ * <p>Left out: a brace in the same place, against which the block is cut, and rakes, by which a strap may leave its rail.
+ *
+ * <p>Source: common practice, no source. Example: on a leaf of 56 in with 3 1/2 in members, a strap 2 in wide that
+ * reaches 12 in is on the bottom rail at 1 3/4 in up; at 10 in up it needs a block 8 1/2 in long.
+ */
+public final class HingeSeat {
+
+    private final GateLeaf leaf;
+    private final Interval strap;
+    private final Length reach;
+
+    private HingeSeat(GateLeaf leaf, Interval strap, Length reach) {
+        this.leaf = leaf;
+        this.strap = strap;
+        this.reach = reach;
+    }
+
+    /**
+     * Looks behind a strap hinge.
+     *
+     * @param leaf the leaf, with room for its pieces
+     * @param height how high the middle of the strap is over the lower edge of the frame
+     * @param strapWidth how wide the strap is, up and down, over 0, to 100 ft
+     * @param reach how far it reaches from the hinge edge over the leaf, over 0, no more than the leaf is wide
+     * @return what is behind it
+     * @throws IllegalArgumentException if a size is out of range, or the strap is not on the leaf
+     */
+    public static HingeSeat ofStrap(GateLeaf leaf, Length height, Length strapWidth, Length reach) {
+        Sizes.require("reach", reach);
+        if (reach.compareTo(leaf.width()) > 0) {
+            throw new IllegalArgumentException("reach was " + reach + "; it must be no more than the leaf of "
+                    + leaf.width() + ", so take a shorter strap");
+        }
+        return on(leaf, height, strapWidth, reach);
+    }
+
+    /**
+     * Looks behind a butt hinge on the edge of the leaf.
+     *
+     * @param leaf the leaf, with room for its pieces
+     * @param height how high the middle of the hinge is over the lower edge of the frame
+     * @param hingeHeight how high the hinge itself is, over 0, to 100 ft
+     * @return what is behind it
+     * @throws IllegalArgumentException if a size is out of range, or the hinge is not on the leaf
+     */
+    public static HingeSeat ofButt(GateLeaf leaf, Length height, Length hingeHeight) {
+        return on(leaf, height, hingeHeight, Length.ZERO);
+    }
+
+    private static HingeSeat on(GateLeaf leaf, Length height, Length size, Length reach) {
+        Sizes.require("size of the hinge, up and down,", size);
+        Interval strap = Interval.of(
+                height.minus(size.dividedBy(2)), height.minus(size.dividedBy(2)).plus(size));
+        if (strap.start().isNegative() || strap.end().compareTo(leaf.frameHeight()) > 0) {
+            throw new IllegalArgumentException("height was " + height + "; a hinge " + size
+                    + " high must lie on the frame, from 0 to " + leaf.frameHeight() + ", so move it");
+        }
+        if (leaf.pieces().isEmpty()) {
+            throw new IllegalArgumentException("leaf was " + leaf
+                    + ", which has no room for the pieces of its frame; see its findings for the way out");
+        }
+        return new HingeSeat(leaf, strap, reach);
+    }
+
+    private boolean isButt() {
+        return reach.isZero();
+    }
+
+    /** The rails by what they take up at the hinge edge. */
+    private List<Interval> rails() {
+        List<Interval> rails = new ArrayList<>();
+        Length bottom = Length.ZERO;
+        Length depth = leaf.rake().lengthOver(leaf.spec().memberWidth());
+        for (Length clear : leaf.clearHeights()) {
+            rails.add(Interval.of(bottom, bottom.plus(depth)));
+            bottom = bottom.plus(depth).plus(clear);
+        }
+        rails.add(Interval.of(bottom, bottom.plus(depth)));
+        return rails;
+    }
+
+    /**
+     * Tells whether its screws would go into the end of a rail.
+     *
+     * @return true for a butt hinge at the height of a rail that shows its end at the edge
+     */
+    public boolean isOnEndGrain() {
+        if (!isButt()) {
+            return false;
+        }
+        List<FramePiece> throughRails = leaf.pieces().stream()
+                .filter(piece -> !piece.member().isStile())
+                .filter(piece ->
+                        piece.joint() == FrameJoint.STILES_BETWEEN_RAILS || piece.joint() == FrameJoint.HALF_LAP)
+                .toList();
+        return throughRails.stream()
+                .anyMatch(piece -> rails().get(rail(piece.member())).overlaps(strap));
+    }
+
+    private int rail(FrameMember member) {
+        if (member == FrameMember.BOTTOM_RAIL) {
+            return 0;
+        }
+        return member == FrameMember.TOP_RAIL ? leaf.clearHeights().size() : 1;
+    }
+
+    /**
+     * Returns the infill block that a strap needs behind it: frame lumber laid level in the open space, from the hinge
+     * stile to the end of the strap.
+     *
+     * @return its length; empty if a rail is behind the strap, if the strap ends on the stile, or for a butt hinge
+     */
+    public Optional<Length> blockLength() {
+        Length beyond = reach.minus(leaf.spec().memberWidth());
+        boolean onRail = rails().stream().anyMatch(rail -> rail.contains(strap));
+        return isButt() || onRail || !beyond.isPositive()
+                ? Optional.empty()
+                : Optional.of(Length.min(beyond, leaf.clearWidth()));
+    }
+
+    /**
+     * Returns what a builder should know: warning {@code hinge-end-grain} for screws into end grain, note
+     * {@code hinge-block} for an infill block.
+     *
+     * @return the findings, unmodifiable; none if the hinge is on solid wood
+     */
+    public List<Finding> findings() {
+        List<Finding> findings = new ArrayList<>();
+        String place = "hinge from " + Written.tape(strap.start()) + " to " + Written.tape(strap.end()) + " up";
+        if (isOnEndGrain()) {
+            findings.add(Finding.warning(
+                            "hinge-end-grain",
+                            place,
+                            "its screws would go into the end of a rail, which holds them badly")
+                    .withRemedy("move it onto the stile between the rails, or use a strap hinge on the face")
+                    .withSource(Citation.COMMON_PRACTICE));
+        }
+        blockLength()
+                .ifPresent(length -> findings.add(Finding.note(
+                                "hinge-block",
+                                place,
+                                "its strap reaches " + Written.tape(length) + " past the stile with no rail behind it")
+                        .withRemedy("set a block of frame lumber " + Written.tape(length)
+                                + " long behind it, its grain level, or move the strap onto a rail")
+                        .withSource(Citation.COMMON_PRACTICE)));
+        return List.copyOf(findings);
+    }
+
+    @Override
+    public String toString() {
+        return (isButt() ? "butt hinge from " : "strap from ") + Written.tape(strap.start()) + " to "
+                + Written.tape(strap.end()) + " up";
+    }
+}

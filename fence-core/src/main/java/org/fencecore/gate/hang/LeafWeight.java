@@ -1,0 +1,241 @@
+package org.fencecore.gate.hang;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Objects;
+import org.fencecore.gate.FramePiece;
+import org.fencecore.gate.GateBrace;
+import org.fencecore.gate.GateLeaf;
+import org.fencecore.gate.HingeSide;
+import org.fencecore.geometry.ProfilePoint;
+import org.fencecore.units.Force;
+import org.fencecore.units.Length;
+import org.fencecore.units.Volume;
+import org.fencecore.worksheet.Citation;
+import org.fencecore.worksheet.Worksheet;
+import org.fencecore.worksheet.Written;
+
+/**
+ * What a leaf weighs, and where its centre of gravity is: frame, braces and boards.
+ *
+ * <pre>
+ * weight of a part  = unit weight x volume
+ * from hinge edge   = sum of (weight x distance from the hinge edge) / sum of weights
+ * up                = sum of (weight x height) / sum of weights
+ * </pre>
+ *
+ * <p>Boards count as spread evenly over the leaf. Left out: hinges, latch, screws, cables, and infill blocks.
+ *
+ * <p>Source: statics. Example: a leaf 46 3/4 by 56 in of 3 1/2 by 1 1/2 in southern pine at 19 % moisture, with one
+ * pointed brace and nine boards of 5 1/2 by 5/8 by 72 in, has a frame of 21.7, a brace of 7.0 and boards of 48.1 lbf, and
+ * its centre of gravity midway at 23 3/8 in.
+ */
+public final class LeafWeight {
+
+    private final GateLeaf leaf;
+    private final GateWood frameWood;
+    private final List<LeafBoards> boards;
+
+    private LeafWeight(GateLeaf leaf, GateWood frameWood, List<LeafBoards> boards) {
+        this.leaf = leaf;
+        this.frameWood = frameWood;
+        this.boards = boards;
+    }
+
+    /**
+     * Weighs a leaf.
+     *
+     * @param leaf the leaf, with room for its pieces
+     * @param frameWood what frame and braces are of
+     * @param boards the boards on it, in as many lots as differ; none for a frame alone
+     * @return its weight
+     * @throws IllegalArgumentException if the leaf has no room for its pieces, which its findings tell
+     */
+    public static LeafWeight of(GateLeaf leaf, GateWood frameWood, LeafBoards... boards) {
+        Objects.requireNonNull(frameWood, "frameWood");
+        if (leaf.pieces().isEmpty()) {
+            throw new IllegalArgumentException("leaf was " + leaf
+                    + ", which has no room for the pieces of its frame; see its findings for the way out");
+        }
+        return new LeafWeight(leaf, frameWood, List.of(boards));
+    }
+
+    /**
+     * Returns the leaf that is weighed.
+     *
+     * @return the leaf
+     */
+    public GateLeaf leaf() {
+        return leaf;
+    }
+
+    /**
+     * Returns what the stiles and rails weigh.
+     *
+     * @return their weight
+     */
+    public Force frame() {
+        return frameWood.unitWeight().times(frameVolume());
+    }
+
+    /**
+     * Returns what the braces weigh.
+     *
+     * @return their weight; zero for cables
+     */
+    public Force braces() {
+        return frameWood.unitWeight().times(braceVolume());
+    }
+
+    /**
+     * Returns what the boards weigh.
+     *
+     * @return their weight
+     */
+    public Force boards() {
+        return boards.stream().map(LeafBoards::weight).reduce(Force.ZERO, Force::plus);
+    }
+
+    /**
+     * Returns what the whole leaf weighs.
+     *
+     * @return frame, braces and boards
+     */
+    public Force total() {
+        return frame().plus(braces()).plus(boards());
+    }
+
+    private Volume frameVolume() {
+        return leaf.pieces().stream().map(FramePiece::volume).reduce(Volume.ZERO, Volume::plus);
+    }
+
+    private Volume braceVolume() {
+        return leaf.braces().stream().map(GateBrace::volume).reduce(Volume.ZERO, Volume::plus);
+    }
+
+    /**
+     * Returns how far the centre of gravity is from the hinge edge of the leaf, level.
+     *
+     * @return the distance, to the nearest nanometre
+     */
+    public Length fromHingeEdge() {
+        double left = moments(true) / total().newtons();
+        double width = leaf.width().nanometres();
+        return Length.ofNanometres(Math.round(leaf.hingeSide() == HingeSide.LEFT ? left : width - left));
+    }
+
+    /**
+     * Returns how high the centre of gravity is over the lower left corner of the frame.
+     *
+     * @return the height, to the nearest nanometre
+     */
+    public Length up() {
+        return Length.ofNanometres(Math.round(moments(false) / total().newtons()));
+    }
+
+    /** Sum of weight times place, in newtons times nanometres. */
+    private double moments(boolean across) {
+        double perVolume = frameWood.unitWeight().newtonsPerCubicMetre();
+        double sum = 0;
+        for (FramePiece piece : leaf.pieces()) {
+            sum += perVolume * piece.volume().cubicMetres() * part(piece.centre(), across);
+        }
+        for (GateBrace brace : leaf.braces()) {
+            sum += perVolume * brace.volume().cubicMetres() * part(brace.centre(), across);
+        }
+        double middle = leaf.width().nanometres() / 2.0;
+        double rise = leaf.rake().ratio().value() * middle;
+        for (LeafBoards lot : boards) {
+            double height = lot.bottom().nanometres() + lot.length().nanometres() / 2.0 + rise;
+            sum += lot.weight().newtons() * (across ? middle : height);
+        }
+        return sum;
+    }
+
+    private static double part(ProfilePoint place, boolean across) {
+        return (across ? place.station() : place.elevation()).nanometres();
+    }
+
+    /**
+     * Returns the weight worked out part by part, ending with how far its centre is from the hinge edge.
+     *
+     * @return the worksheet; its last line is {@link #fromHingeEdge}
+     */
+    public Worksheet worksheet() {
+        Worksheet.Builder sheet = Worksheet.titled("Weight of the gate leaf");
+        density(sheet, "frame and brace", frameWood);
+        part(sheet, "frame", frameVolume(), frameWood, frame());
+        List<String> names = new ArrayList<>(List.of("frame"));
+        List<String> weights = new ArrayList<>(List.of(Written.force(frame())));
+        if (braces().isPositive()) {
+            part(sheet, "braces", braceVolume(), frameWood, braces());
+            names.add("braces");
+            weights.add(Written.force(braces()));
+        }
+        for (int i = 0; i < boards.size(); i++) {
+            LeafBoards lot = boards.get(i);
+            String name = boards.size() == 1 ? "boards" : "boards " + (i + 1);
+            density(sheet, name, lot.wood());
+            sheet.line(
+                    "volume of the " + name,
+                    "count x width x thickness x length",
+                    lot.count() + " x " + Written.inches(lot.width()) + " x " + Written.inches(lot.thickness()) + " x "
+                            + Written.inches(lot.length()),
+                    lot.volume(),
+                    Written.volume(lot.volume()),
+                    Citation.GEOMETRY);
+            part(sheet, name, lot.volume(), lot.wood(), lot.weight());
+            names.add(name);
+            weights.add(Written.force(lot.weight()));
+        }
+        return sheet.line(
+                        "weight of the leaf",
+                        String.join(" + ", names),
+                        String.join(" + ", weights),
+                        total(),
+                        Written.force(total()),
+                        Citation.GEOMETRY)
+                .line(
+                        "height of its centre of gravity",
+                        "sum of weight x height / weight of the leaf",
+                        "",
+                        up(),
+                        Written.tape(up()),
+                        Citation.GEOMETRY)
+                .line(
+                        "centre of gravity from the hinge edge",
+                        "sum of weight x distance / weight of the leaf",
+                        "",
+                        fromHingeEdge(),
+                        Written.tape(fromHingeEdge()),
+                        Citation.GEOMETRY)
+                .build();
+    }
+
+    private static void density(Worksheet.Builder sheet, String name, GateWood wood) {
+        String g = Written.factor(wood.specificGravity());
+        String m = Written.factor(wood.moisture());
+        sheet.line(
+                "unit weight of " + name + ", " + wood,
+                "62.4 pcf x G / (1 + 0.9 G m) x (1 + m)",
+                "62.4 pcf x " + g + " / (1 + 0.9 x " + g + " x " + m + ") x (1 + " + m + ")",
+                wood.unitWeight(),
+                Written.unitWeight(wood.unitWeight()),
+                Nds.DENSITY);
+    }
+
+    private static void part(Worksheet.Builder sheet, String name, Volume volume, GateWood wood, Force weight) {
+        sheet.line(
+                name,
+                "unit weight x volume",
+                Written.unitWeight(wood.unitWeight()) + " x " + Written.volume(volume),
+                weight,
+                Written.force(weight),
+                Citation.GEOMETRY);
+    }
+
+    @Override
+    public String toString() {
+        return leaf + ", " + Written.force(total());
+    }
+}

@@ -1,0 +1,55 @@
+package org.fencecore.wind;
+
+import java.util.Objects;
+import org.fencecore.units.Length;
+import org.fencecore.units.Ratio;
+import org.fencecore.units.Speed;
+import org.fencecore.worksheet.Written;
+
+/** Refuses what lies outside the range wind is reckoned for, most often a wrong unit or sign. */
+final class Limits {
+
+    static final Length HIGHEST = Length.ofFeet(100);
+
+    private static final double FASTEST = 250;
+
+    private Limits() {}
+
+    static Length within(String name, Length value, Length least, Length most) {
+        Objects.requireNonNull(value, name);
+        if (value.compareTo(least) < 0 || value.compareTo(most) > 0) {
+            throw new IllegalArgumentException(name + " was " + value + "; it must be from " + least + " to " + most
+                    + ", so check its unit and sign");
+        }
+        return value;
+    }
+
+    static Length overZero(String name, Length value, Length most) {
+        Objects.requireNonNull(value, name);
+        if (!value.isPositive() || value.compareTo(most) > 0) {
+            throw new IllegalArgumentException(name + " was " + value + "; it must be over 0 and no more than " + most
+                    + ", so check its unit and sign");
+        }
+        return value;
+    }
+
+    static Ratio within(String name, Ratio value, double least, double most, String advice) {
+        Objects.requireNonNull(value, name);
+        if (!(value.value() >= least && value.value() <= most)) {
+            throw new IllegalArgumentException(name + " was " + value + "; it must be from " + Ratio.of(least) + " to "
+                    + Ratio.of(most) + ", " + advice);
+        }
+        return value;
+    }
+
+    static Speed windSpeed(String name, Speed value) {
+        Objects.requireNonNull(value, name);
+        // A hair above 250, so that 250 mph given in metres is taken.
+        if (!value.isPositive() || value.milesPerHour() > FASTEST * (1 + 1e-9)) {
+            throw new IllegalArgumentException(name + " was " + Written.speed(value)
+                    + "; it must be over 0 and no more than 250 mph, so check its unit, or ask the local building"
+                    + " department for the design wind speed");
+        }
+        return value;
+    }
+}

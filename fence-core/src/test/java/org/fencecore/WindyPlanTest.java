@@ -1,0 +1,125 @@
+package org.fencecore;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.fencecore.site.Site;
+import org.fencecore.strength.SpeciesGroup;
+import org.fencecore.strength.WoodGrade;
+import org.fencecore.style.FenceStyle;
+import org.fencecore.style.Lumber;
+import org.fencecore.units.Length;
+import org.fencecore.units.Pressure;
+import org.fencecore.units.Speed;
+import org.fencecore.wind.AsceWind;
+import org.fencecore.wind.Wind;
+import org.fencecore.worksheet.Finding;
+import org.junit.jupiter.api.Test;
+
+/** Plans on a site whose wind is known by its speed. */
+class WindyPlanTest {
+
+    private static final Wind WIND =
+            AsceWind.builder().speed(Speed.ofMilesPerHour(115)).build();
+
+    private static final FenceStyle STYLE = FenceStyle.builder().build();
+
+    private static Site.Builder longSide() {
+        return Site.on(Plans.rectangle(200, 100)).fenceOn(1).ground(1, Plans.shots(0, 0, 200, 0));
+    }
+
+    private static Site.Builder corner() {
+        return Site.on(Plans.rectangle(200, 100))
+                .fenceOn(1, 2)
+                .ground(1, Plans.shots(0, 0, 200, 0))
+                .ground(2, Plans.shots(0, 0, 100, 0));
+    }
+
+    private static List<String> codes(FencePlan plan) {
+        return plan.findings().stream().map(Finding::code).toList();
+    }
+
+    private static double psf(Post post, double feetHeld, double feetHigh) {
+        return post.footing().load().force().poundsForce() / feetHeld / feetHigh;
+    }
+
+    /** The second post holds fence of the first two zones, one in the middle of the third and fewer. */
+    @Test
+    void postsNearTheEndsGetMoreWind() {
+        List<Post> posts =
+                FencePlanner.plan(longSide().wind(WIND).build(), STYLE).posts();
+        Post second = posts.get(1);
+        Post middle = posts.get(posts.size() / 2);
+        Post secondToLast = posts.get(posts.size() - 2);
+
+        assertThat(second.footing().load().force())
+                .isGreaterThan(middle.footing().load().force());
+        assertThat(second.footing().load()).isEqualTo(secondToLast.footing().load());
+        assertThat(second.footing().embedment()).isGreaterThan(middle.footing().embedment());
+        // Cf 1.30 in the middle of a long fence, of 24.43 psf at 0.85 x 0.6; rounded up to 0.01 psf and 1/16 in.
+        Length held = posts.get(2).centre().distanceTo(posts.get(1).centre());
+        double high = middle.exposed().minus(STYLE.slope().clearance()).feet();
+        double cf = psf(middle, held.feet(), high) / (24.4303 * 0.85 * 0.6);
+        // The fence starts a little above the ground, so that s / h is a little less than 1 and Cf a little more.
+        assertThat(cf).isBetween(1.30, 1.36);
+    }
+
+    @Test
+    void aCornerPostIsPushedByBothRunsAtOnce() {
+        List<Post> posts = FencePlanner.plan(
+                        corner().windPressure(Pressure.ofPsf(15)).build(), STYLE)
+                .posts();
+        Post corner = posts.stream()
+                .filter(post -> post.kind() == PostKind.CORNER)
+                .findFirst()
+                .orElseThrow();
+        Post before = posts.get(corner.number() - 2);
+        Post after = posts.get(corner.number());
+        double high = corner.exposed().minus(STYLE.slope().clearance()).feet();
+        double one = before.centre().distanceTo(corner.centre()).feet() / 2 * high * 15;
+        double other = after.centre().distanceTo(corner.centre()).feet() / 2 * high * 15;
+
+        assertThat(corner.footing().load().force().poundsForce()).isCloseTo(Math.hypot(one, other), within(2.0));
+    }
+
+    /** At its corner a run is sheltered by the other; at its free end it is not. */
+    @Test
+    void fenceRoundTheCornerShelters() {
+        List<Post> alone =
+                FencePlanner.plan(longSide().wind(WIND).build(), STYLE).posts();
+        FencePlan both = FencePlanner.plan(corner().wind(WIND).build(), STYLE);
+        List<Post> run = both.runs().get(0).posts();
+
+        assertThat(run.get(1).footing().load().force())
+                .isEqualTo(alone.get(1).footing().load().force());
+        assertThat(run.get(run.size() - 2).footing().load().force())
+                .isLessThan(run.get(1).footing().load().force());
+        assertThat(codes(both)).containsOnlyOnce("wind-local-code");
+    }
+
+    @Test
+    void knownWoodIsChecked() {
+        Site site = longSide().wind(WIND).build();
+        FencePlan unknown = FencePlanner.plan(site, STYLE);
+        FencePlan pine = FencePlanner.plan(
+                site,
+                FenceStyle.builder()
+                        .postLumber(Lumber.fourByFour().graded(SpeciesGroup.SOUTHERN_PINE, WoodGrade.NO_2))
+                        .build());
+
+        assertThat(codes(unknown)).contains("post-strength-not-checked").doesNotContain("post-overstressed");
+        assertThat(codes(pine))
+                .contains("post-overstressed", "strength-local-code")
+                .doesNotContain("post-strength-not-checked");
+    }
+
+    @Test
+    void oneWindOnly() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() ->
+                        longSide().wind(WIND).windPressure(Pressure.ofPsf(15)).build())
+                .withMessageContaining("give one of them");
+    }
+}

@@ -1,0 +1,154 @@
+package org.fencecore.gate.hang;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import org.fencecore.gate.FrameJoint;
+import org.fencecore.gate.GateDesign;
+import org.fencecore.gate.GateLeaf;
+import org.fencecore.gate.GateSpec;
+import org.fencecore.gate.HingeSide;
+import org.fencecore.units.Angle;
+import org.fencecore.units.Length;
+import org.fencecore.worksheet.Finding;
+import org.junit.jupiter.api.Test;
+
+/** Chamfers, hinge seats and pool gates by hand. */
+class LeafEdgesTest {
+
+    private static Length inches(double inches) {
+        return Length.ofInches(inches);
+    }
+
+    private static GateLeaf leaf(FrameJoint joint) {
+        return GateDesign.forOpening(
+                        inches(47.5),
+                        inches(56),
+                        HingeSide.LEFT,
+                        GateSpec.builder().joint(joint).build())
+                .activeLeaf();
+    }
+
+    /** A leaf of the usual size and thickness needs none: sqrt(47^2 + 1.5^2) - 47 = 0.024, under the gap of 1/4. */
+    @Test
+    void aThinWideLeafNeedsNoChamferAtTheLatch() {
+        assertThat(Chamfer.ofLatchStile(inches(47), inches(1.5), inches(0.25)).isNeeded())
+                .isFalse();
+        Chamfer thick = Chamfer.ofLatchStile(inches(18), inches(3.5), inches(0.25));
+        assertThat(thick.alongEdge().inches()).isCloseTo(0.489, within(0.001));
+        assertThat(thick.alongFace().inches()).isCloseTo(0.089, within(0.001));
+        // Both ends of the cut go round on the reach of 18.25 in.
+        double edgeEnd = 3.5 - thick.alongEdge().inches();
+        double faceEnd = 18 - thick.alongFace().inches();
+        assertThat(Math.hypot(18, edgeEnd)).isCloseTo(18.25, within(1e-6));
+        assertThat(Math.hypot(faceEnd, 3.5)).isCloseTo(18.25, within(1e-6));
+    }
+
+    @Test
+    void woodBeyondThePinNeedsAChamferAtTheHinges() {
+        Chamfer cut = Chamfer.ofHingeStile(inches(0.25), inches(0.25), inches(0.75), Angle.ofDegrees(60));
+
+        assertThat(cut.alongEdge().inches()).isCloseTo(0.317, within(0.001));
+        assertThat(cut.alongFace().inches()).isCloseTo(0.549, within(0.001));
+        // Turned by 60 degrees, both ends of the cut lie in the face of the post, 1/4 in beyond the pin.
+        double edgeEnd = 0.75 - cut.alongEdge().inches();
+        double faceEnd = 0.25 + cut.alongFace().inches();
+        assertThat(0.25 * Math.cos(Math.PI / 3) - edgeEnd * Math.sin(Math.PI / 3))
+                .isCloseTo(-0.25, within(1e-6));
+        assertThat(faceEnd * Math.cos(Math.PI / 3) - 0.75 * Math.sin(Math.PI / 3))
+                .isCloseTo(-0.25, within(1e-6));
+        assertThat(Chamfer.ofHingeStile(inches(0.5), inches(0.5), inches(0.5), Angle.ofDegrees(60)))
+                .hasToString("no chamfer");
+        assertThatThrownBy(() -> Chamfer.ofHingeStile(inches(0.5), inches(0.5), inches(0.5), Angle.RIGHT))
+                .hasMessageContaining("open was 90 deg");
+        assertThatThrownBy(() -> Chamfer.ofLatchStile(inches(3), inches(3.5), inches(0.25)))
+                .hasMessageContaining("depth was 3 1/2 in; it must be under the reach of 3 1/4 in");
+    }
+
+    @Test
+    void aStrapOffTheRailNeedsABlock() {
+        GateLeaf leaf = leaf(FrameJoint.RAILS_BETWEEN_STILES);
+        HingeSeat onRail = HingeSeat.ofStrap(leaf, inches(1.75), inches(2), inches(12));
+        HingeSeat offRail = HingeSeat.ofStrap(leaf, inches(10), inches(2), inches(12));
+
+        assertThat(onRail.blockLength()).isEmpty();
+        assertThat(onRail.findings()).isEmpty();
+        assertThat(offRail.blockLength()).contains(inches(8.5));
+        assertThat(offRail.findings()).extracting(Finding::code).containsExactly("hinge-block");
+        assertThat(offRail.findings().get(0).remedy()).contains("a block of frame lumber 8 1/2\" long");
+        assertThat(HingeSeat.ofStrap(leaf, inches(10), inches(2), inches(3.5)).blockLength())
+                .isEmpty();
+    }
+
+    @Test
+    void aButtHingeAtTheEndOfARailIsInEndGrain() {
+        Length low = inches(3);
+        Length size = inches(3.5);
+
+        assertThat(HingeSeat.ofButt(leaf(FrameJoint.RAILS_BETWEEN_STILES), low, size)
+                        .isOnEndGrain())
+                .isFalse();
+        assertThat(HingeSeat.ofButt(leaf(FrameJoint.MITRE), low, size).isOnEndGrain())
+                .isFalse();
+        HingeSeat end = HingeSeat.ofButt(leaf(FrameJoint.STILES_BETWEEN_RAILS), low, size);
+        assertThat(end.isOnEndGrain()).isTrue();
+        assertThat(end.findings()).extracting(Finding::code).containsExactly("hinge-end-grain");
+        assertThat(HingeSeat.ofButt(leaf(FrameJoint.HALF_LAP), low, size).isOnEndGrain())
+                .isTrue();
+        assertThat(HingeSeat.ofButt(leaf(FrameJoint.HALF_LAP), inches(12), size).isOnEndGrain())
+                .isFalse();
+        assertThatThrownBy(() -> HingeSeat.ofButt(leaf(FrameJoint.MITRE), inches(1), size))
+                .hasMessageContaining("height was 1 in; a hinge 3 1/2 in high must lie on the frame");
+        assertThatThrownBy(() -> HingeSeat.ofStrap(leaf(FrameJoint.MITRE), inches(5), inches(2), inches(60)))
+                .hasMessageContaining("reach was 5 ft");
+    }
+
+    @Test
+    void aPoolGateIsHeldAgainstTheRule() {
+        PoolGate good = PoolGate.builder()
+                .gateTop(inches(56))
+                .release(inches(48))
+                .widestOpeningNearRelease(inches(0.25))
+                .build();
+        assertThat(good.findings()).isEmpty();
+        assertThat(good.underTop()).isEqualTo(inches(8));
+        assertThat(good.worksheet().result()).isEqualTo(0);
+
+        PoolGate bad = PoolGate.builder()
+                .gateTop(inches(50))
+                .release(inches(48))
+                .opensAway(false)
+                .selfClosing(false)
+                .selfLatching(false)
+                .lockable(false)
+                .releaseOnPoolSide(false)
+                .widestOpeningNearRelease(inches(1))
+                .build();
+        assertThat(bad.findings())
+                .extracting(Finding::code)
+                .containsExactly(
+                        "pool-gate-opens-in",
+                        "pool-gate-self-closing",
+                        "pool-gate-self-latching",
+                        "pool-gate-lock",
+                        "pool-release-outside",
+                        "pool-release-near-top",
+                        "pool-release-shield");
+        assertThat(bad.worksheet().result()).isEqualTo(7);
+    }
+
+    @Test
+    void aHighReleaseNeedsNoShieldAndTheRuleIsAParameter() {
+        PoolGate.Builder high =
+                PoolGate.builder().release(inches(54)).releaseOnPoolSide(false).widestOpeningNearRelease(inches(4));
+
+        assertThat(high.build().isReleaseHigh()).isTrue();
+        assertThat(high.build().findings()).isEmpty();
+        PoolGate stricter =
+                high.rule(inches(60), inches(3), inches(0.5), inches(18)).build();
+        assertThat(stricter.findings())
+                .extracting(Finding::code)
+                .containsExactly("pool-release-outside", "pool-release-shield");
+    }
+}

@@ -1,0 +1,168 @@
+package org.fencecore.slope;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import org.fencecore.geometry.Interval;
+import org.fencecore.units.Angle;
+import org.fencecore.units.Length;
+import org.junit.jupiter.api.Test;
+
+class TopLineTest {
+
+    private static final SlopeSpec USUAL = SlopeSpec.builder().build();
+    private static final Length SIX_FEET = Length.ofFeet(6);
+    private static final Length POST = Length.ofInches(3.5);
+
+    private final SlopeFit level =
+            SlopeFit.rack(TreatmentsTest.ground(0, 0, 16, 0), TreatmentsTest.feet(0, 8, 16), USUAL);
+    private final SlopeFit hill =
+            SlopeFit.rack(TreatmentsTest.ground(0, 0, 16, 3.2), TreatmentsTest.feet(0, 8, 16), USUAL);
+
+    /** The example of the class: half a bay of 48 in and a rise of 6 in, so r = (2304 + 36) / 12 = 195 in. */
+    @Test
+    void anArchIsPartOfACircle() {
+        TopLine top = TopLine.arched(level, SIX_FEET, Length.ofInches(6));
+
+        assertThat(top.boardLengthAt(Length.ofFeet(4)).inches()).isEqualTo(78, within(1e-6));
+        assertThat(top.boardLengthAt(Length.ofFeet(2)).inches())
+                .isEqualTo(72 + 6 - 195 + Math.sqrt(195 * 195 - 24 * 24), within(1e-6))
+                .isEqualTo(76.5174, within(0.00005));
+        assertThat(top.boardLengthAt(Length.ofFeet(8)).inches()).isEqualTo(72, within(1e-6));
+        assertThat(top.boardLengthAt(Length.ofFeet(-1))).isEqualTo(SIX_FEET);
+        // A board over the middle reaches the crown; one beside it the line at its inner edge.
+        assertThat(top.boardLength(Interval.of(Length.ofInches(45), Length.ofInches(51)))
+                        .inches())
+                .isEqualTo(78, within(1e-6));
+        assertThat(top.boardLength(Interval.of(Length.ofInches(18), Length.ofInches(24))))
+                .isEqualTo(top.boardLengthAt(Length.ofFeet(2)));
+        assertThat(top.worksheet(Length.ofFeet(2)).result()).isEqualTo(top.boardLengthAt(Length.ofFeet(2)));
+        assertThat(top.worksheet(Length.ofFeet(2)).toText())
+                .contains("radius = (half bay^2 + rise^2) / (2 * rise) = ((48 in)^2 + (6 in)^2) / (2 * 6 in) = 195 in");
+    }
+
+    @Test
+    void aDipIsTheArchUpsideDown() {
+        TopLine arch = TopLine.arched(hill, SIX_FEET, Length.ofInches(6));
+        TopLine dip = TopLine.dipped(hill, SIX_FEET, Length.ofInches(6));
+
+        for (int inch = 0; inch <= 192; inch += 7) {
+            Length at = Length.ofInches(inch);
+            assertThat(arch.boardLengthAt(at).plus(dip.boardLengthAt(at))).isEqualTo(SIX_FEET.times(2));
+        }
+        assertThat(dip.boardLengthAt(Length.ofFeet(4)).inches()).isEqualTo(66, within(1e-6));
+    }
+
+    @Test
+    void straightTopsGiveBoardsOfOneLength() {
+        TopLine top = TopLine.straight(hill, SIX_FEET);
+
+        assertThat(top.boardLengthAt(Length.ofFeet(3))).isEqualTo(SIX_FEET);
+        // Over 5 1/2 in of width on 20 % the line climbs 1.1 in, 0.55 in from the middle to the edge.
+        assertThat(top.boardLength(Interval.of(Length.ofInches(10), Length.ofInches(15.5)))
+                        .inches())
+                .isEqualTo(72.55, within(1e-6));
+        assertThat(top.topAt(Length.ofFeet(8)).inches()).isEqualTo(19.2 + 2 + 72, within(1e-6));
+        assertThat(top.worksheet(Length.ofFeet(3)).result()).isEqualTo(SIX_FEET);
+    }
+
+    /** Ground with a mound of 3 in: racked bottoms are lifted over it to 4 in, tops that follow it rise and fall. */
+    @Test
+    void topsThatFollowTheGroundVaryWithTheGap() {
+        SlopeFit fit = SlopeFit.rack(
+                TreatmentsTest.ground(0, 0, 3, 0, 4, 0.25, 5, 0, 16, 0), TreatmentsTest.feet(0, 8, 16), USUAL);
+        TopLine top = TopLine.followingGround(fit, SIX_FEET);
+
+        assertThat(top.topAt(Length.ofFeet(4))).isEqualTo(Length.ofInches(3 + 2 + 72));
+        assertThat(top.boardLengthAt(Length.ofFeet(4)).inches()).isEqualTo(73, within(1e-6));
+        assertThat(top.boardLengthAt(Length.ofFeet(1)).inches()).isEqualTo(70, within(1e-6));
+        assertThat(top.boardLength(Interval.of(Length.ofFeet(3.9), Length.ofFeet(4.2)))
+                        .inches())
+                .isEqualTo(73, within(1e-6));
+        assertThat(top.topAt(Length.ofFeet(-1))).isEqualTo(Length.ofInches(74));
+    }
+
+    /** Level tops over racked bottoms: 19.2 in longer at the low end of each bay. */
+    @Test
+    void steppedTopsOverRackedBottoms() {
+        TopLine top = TopLine.stepped(hill, SIX_FEET);
+
+        assertThat(top.boardLengthAt(Length.ofFeet(0)).inches()).isEqualTo(72 + 19.2, within(1e-6));
+        assertThat(top.boardLengthAt(Length.ofFeet(7.999)).inches()).isEqualTo(72, within(0.01));
+    }
+
+    /** The example of the class of the post tops: 3 1/2 in at 20 % is 0.7 in, half of it to either side. */
+    @Test
+    void postsCutLevelOrToTheSlope() {
+        TopLine top = TopLine.straight(hill, SIX_FEET);
+
+        PostHeight flat = PostTops.cutLevel(top, POST, Length.ZERO).heights().get(1);
+        PostHeight slant = PostTops.cutToSlope(top, POST, Length.ZERO).heights().get(1);
+
+        assertThat(flat.highSide().inches()).isEqualTo(74.35, within(1e-6));
+        assertThat(flat.lowSide()).isEqualTo(flat.highSide());
+        assertThat(flat.cut()).isEqualTo(Angle.ZERO);
+        assertThat(flat.lengthWith(Length.ofInches(36)).inches()).isEqualTo(110.35, within(1e-6));
+        assertThat(flat.stockFor(Length.ofInches(36), List.of(Length.ofFeet(12), Length.ofFeet(8), Length.ofFeet(10))))
+                .isEqualTo(Optional.of(Length.ofFeet(10)));
+        assertThat(flat.stockFor(Length.ofInches(36), List.of(Length.ofFeet(8))))
+                .isEmpty();
+        assertThat(slant.highSide()).isEqualTo(flat.highSide());
+        assertThat(slant.lowSide().inches()).isEqualTo(73.65, within(1e-6));
+        assertThat(slant.cut().degrees()).isEqualTo(11.3099, within(0.00005));
+        assertThat(PostTops.cutToSlope(top, POST, Length.ofInches(1))
+                        .worksheet(1)
+                        .result())
+                .isEqualTo(Length.ofInches(75.35));
+    }
+
+    /** Stepped 20 % bays in steps of 19.2 in: a post between two of them reaches to the boards of the higher one. */
+    @Test
+    void atAStepTheHigherSideCounts() {
+        SlopeFit stepped = SlopeFit.step(
+                TreatmentsTest.ground(0, 0, 16, 3.2),
+                TreatmentsTest.feet(0, 8, 16),
+                SlopeSpec.builder().stepIncrement(Length.ofInches(0.1)).build());
+
+        List<PostHeight> heights = PostTops.cutToSlope(TopLine.straight(stepped, SIX_FEET), POST, Length.ofInches(2))
+                .heights();
+
+        assertThat(heights)
+                .extracting(PostHeight::highSide)
+                .containsExactly(Length.ofInches(21.2 + 74), Length.ofInches(21.2 + 74), Length.ofInches(2 + 74));
+        assertThat(heights).extracting(PostHeight::cut).containsOnly(Angle.ZERO);
+    }
+
+    /** A crest between 20 % up and 20 % down: level in the mean. */
+    @Test
+    void onACrestTheTopIsLevel() {
+        SlopeFit crest =
+                SlopeFit.rack(TreatmentsTest.ground(0, 0, 8, 1.6, 16, 0), TreatmentsTest.feet(0, 8, 16), USUAL);
+
+        PostHeight top = PostTops.cutToSlope(TopLine.straight(crest, SIX_FEET), POST, Length.ZERO)
+                .heights()
+                .get(1);
+
+        assertThat(top.cut()).isEqualTo(Angle.ZERO);
+        assertThat(top.highSide().inches()).isEqualTo(74, within(1e-6));
+    }
+
+    @Test
+    void misuseIsNamed() {
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> TopLine.straight(level, Length.ZERO))
+                .withMessageContaining("boardLength was 0 in");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> TopLine.arched(level, SIX_FEET, Length.ofInches(49)))
+                .withMessageContaining("rise between posts was 4 ft 1 in in a bay of 8 ft");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> TopLine.dipped(level, Length.ofInches(20), Length.ofInches(20)))
+                .withMessageContaining("dip was 1 ft 8 in, no less than the boards");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> PostTops.cutLevel(TopLine.straight(level, SIX_FEET), POST, Length.ofInches(-1)))
+                .withMessageContaining("height above the boards was -1 in");
+    }
+}
