@@ -45,7 +45,7 @@ final class BestFit {
         for (int count : demand) {
             pieces += count;
         }
-        return 100 * job.kinds() * (pieces + job.sizes());
+        return 100L * job.kinds() * (pieces + job.sizes());
     }
 
     private static final class Started {

@@ -41,10 +41,36 @@ final class Finish {
     private long bound;
 
     /** A row of the program: how much each pattern counts in it, and what must be reached or not exceeded. */
-    private record Row(int[] counts, int right, boolean atLeast) {}
+    private static final class Row {
+
+        private final int[] counts;
+        private final int right;
+        private final boolean atLeast;
+
+        Row(int[] counts, int right, boolean atLeast) {
+            this.counts = counts;
+            this.right = right;
+            this.atLeast = atLeast;
+        }
+    }
 
     /** A program of rows with its solution. */
-    private record Node(List<Row> rows, int[] basis, double[] solution, long bound, int number) {}
+    private static final class Node {
+
+        private final List<Row> rows;
+        private final int[] basis;
+        private final double[] solution;
+        private final long bound;
+        private final int number;
+
+        Node(List<Row> rows, int[] basis, double[] solution, long bound, int number) {
+            this.rows = rows;
+            this.basis = basis;
+            this.solution = solution;
+            this.bound = bound;
+            this.number = number;
+        }
+    }
 
     Finish(Job job, List<Pattern> patterns, Effort effort) {
         this.job = job;
@@ -77,7 +103,7 @@ final class Finish {
         most = mostCost;
         bound = known;
         PriorityQueue<Node> open = new PriorityQueue<>(
-                Comparator.comparingLong(Node::bound).thenComparing(Node::number, Comparator.reverseOrder()));
+                Comparator.comparingLong((Node node) -> node.bound).thenComparingInt(node -> -node.number));
         Node root = tightened();
         open.add(root);
         int number = 1;
@@ -199,6 +225,18 @@ final class Finish {
         return cuts.cost();
     }
 
+    /** Sizes whose half, rounded up, a solution falls short of, and by how much. */
+    private static final class Cut {
+
+        private final int[] of;
+        private final double by;
+
+        Cut(int[] of, double by) {
+            this.of = of;
+            this.by = by;
+        }
+    }
+
     private List<Row> cuts(double[] solution) {
         int sizes = job.sizes();
         List<Integer> used = new ArrayList<>();
@@ -207,7 +245,6 @@ final class Finish {
                 used.add(p);
             }
         }
-        record Cut(int[] of, double by) {}
         List<Cut> found = new ArrayList<>();
         for (int i = 0; i < sizes; i++) {
             for (int j = i; j < sizes; j++) {
@@ -225,7 +262,8 @@ final class Finish {
                         for (int p : used) {
                             reached += solution[p] * half(of, p);
                         }
-                        double by = (wanted + 1) / 2 - reached;
+                        int least = (wanted + 1) / 2;
+                        double by = least - reached;
                         if (by > LEAST_CUT_OFF) {
                             found.add(new Cut(of, by));
                         }
@@ -234,7 +272,7 @@ final class Finish {
             }
         }
         effort.spend((long) sizes * sizes * sizes / 6 * used.size() * 4);
-        found.sort(Comparator.comparingDouble(Cut::by).reversed());
+        found.sort(Comparator.comparingDouble(cut -> -cut.by));
         List<Row> rows = new ArrayList<>();
         for (Cut cut : found.subList(0, Math.min(CUTS_A_ROUND, found.size()))) {
             int[] counts = new int[patterns.size()];

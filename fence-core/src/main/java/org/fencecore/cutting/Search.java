@@ -175,7 +175,22 @@ final class Search {
     }
 
     /** What is left of the job's solutions when the numbers of sticks are kept within limits. */
-    private record Branch(int[] low, int[] high, double[] sticks, long bound, int number) {}
+    private static final class Branch {
+
+        private final int[] low;
+        private final int[] high;
+        private final double[] sticks;
+        private final long bound;
+        private final int number;
+
+        Branch(int[] low, int[] high, double[] sticks, long bound, int number) {
+            this.low = low;
+            this.high = high;
+            this.sticks = sticks;
+            this.bound = bound;
+            this.number = number;
+        }
+    }
 
     private double[] sticks(Relaxation relaxation) {
         double[] sticks = new double[job.kinds()];
@@ -188,7 +203,7 @@ final class Search {
 
     private void branch(Relaxation root) {
         PriorityQueue<Branch> open = new PriorityQueue<>(
-                Comparator.comparingLong(Branch::bound).thenComparing(Branch::number, Comparator.reverseOrder()));
+                Comparator.comparingLong((Branch branch) -> branch.bound).thenComparingInt(branch -> -branch.number));
         int number = 0;
         open.add(new Branch(none, job.limit, sticks(root), root.bound(), number++));
         long unsolved = Long.MAX_VALUE;

@@ -29,7 +29,18 @@ public final class CoveringSimplex {
     private long work;
 
     /** A column: its cost, and its entries by row. */
-    private record Column(double cost, int[] rows, double[] entries) {}
+    private static final class Column {
+
+        private final double cost;
+        private final int[] rows;
+        private final double[] entries;
+
+        Column(double cost, int[] rows, double[] entries) {
+            this.cost = cost;
+            this.rows = rows;
+            this.entries = entries;
+        }
+    }
 
     /**
      * Starts a program.

@@ -53,7 +53,7 @@ class GeneralSolverTest {
     void publishedProblemsWithFewSizes() {
         int both = 0;
         List<Instances.Instance> few = Instances.all().stream()
-                .filter(instance -> instance.sizes().length <= 30)
+                .filter(instance -> instance.numberOfSizes() <= 30)
                 .toList();
         for (Instances.Instance instance : few) {
             Job job = RailJobs.job(instance.pieces(), List.of(SoldLength.of(instance.stick())), Length.ZERO);

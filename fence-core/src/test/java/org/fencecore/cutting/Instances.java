@@ -109,7 +109,27 @@ final class Instances {
     private Instances() {}
 
     /** A problem: how long the stick is, sizes with how many of each, and the least number of sticks. */
-    record Instance(String name, int capacity, int[][] sizes, int optimum) {
+    static final class Instance {
+
+        private final String name;
+        private final int capacity;
+        private final int[][] sizes;
+        private final int optimum;
+
+        Instance(String name, int capacity, int[][] sizes, int optimum) {
+            this.name = name;
+            this.capacity = capacity;
+            this.sizes = sizes;
+            this.optimum = optimum;
+        }
+
+        int optimum() {
+            return optimum;
+        }
+
+        int numberOfSizes() {
+            return sizes.length;
+        }
 
         Length stick() {
             return Length.ofMillimetres(capacity);

@@ -18,7 +18,25 @@ class KnapsackProperties {
     private static final long ALL = Long.MAX_VALUE;
 
     /** Items and the room for them. */
-    record Given(long[] sizes, long[] values, int[] limits, long room) {
+    static final class Given {
+
+        private final long[] sizes;
+        private final long[] values;
+        private final int[] limits;
+        private final long room;
+
+        Given(long[] sizes, long[] values, int[] limits, long room) {
+            this.sizes = sizes;
+            this.values = values;
+            this.limits = limits;
+            this.room = room;
+        }
+
+        /** What jqwik shows of it. */
+        @Override
+        public String toString() {
+            return Arrays.toString(sizes) + Arrays.toString(values) + Arrays.toString(limits) + room;
+        }
 
         /** Tries every count of every item. */
         long most(int item, long left) {
