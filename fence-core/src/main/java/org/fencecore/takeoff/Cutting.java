@@ -58,7 +58,7 @@ final class Cutting {
     /** The least length of sticks that the pieces come out of; see the package {@code cutting}. */
     private void cutLeast(List<Piece> pile) {
         Lumber lumber = pile.get(0).lumber();
-        Map<CutPiece, Piece> pieces = new IdentityHashMap<>();
+        IdentityHashMap<CutPiece, Piece> pieces = new IdentityHashMap<>();
         List<CutPiece> toCut = new ArrayList<>();
         for (Piece piece : pile) {
             CutPiece cut =

@@ -36,7 +36,7 @@ class CuttingProperties {
     @Property(tries = 150)
     void everyPieceIsCutOnceOrListedAsNotPlaced(@ForAll("jobs") Given job) {
         CuttingPlan plan = job.plan();
-        Map<CutPiece, Integer> cut = new IdentityHashMap<>();
+        IdentityHashMap<CutPiece, Integer> cut = new IdentityHashMap<>();
         plan.sticks().forEach(stick -> stick.pieces().forEach(piece -> cut.merge(piece, stick.count(), Integer::sum)));
         Map<String, Integer> unplaced = new HashMap<>();
         plan.unplaced().forEach(piece -> unplaced.merge(piece.label(), piece.count(), Integer::sum));

@@ -104,6 +104,6 @@ final class GeneralSolver {
                 cut.get(i).setCoefficient(times, counts[i]);
             }
         }
-        solver.objective().setCoefficient(times, cost[kind]);
+        solver.objective().setCoefficient(times, (double) cost[kind]);
     }
 }
