@@ -112,7 +112,12 @@ public final class Piece {
 
     /** What it takes of a stick in nanometres: its length over all and one saw cut. */
     long take(Length kerf) {
-        return Math.addExact(overall().nanometres(), (long) Math.ceil(kerf.nanometres() * ends.sawing()));
+        return overall().plus(sawCut(kerf)).nanometres();
+    }
+
+    /** What the cut behind it takes. */
+    Length sawCut(Length kerf) {
+        return Length.ofNanometres((long) Math.ceil(kerf.nanometres() * ends.sawing()));
     }
 
     /**

@@ -44,9 +44,10 @@ class TakeoffTest {
      *           the middle one is met, by board 9 (85.5 to 91): 1 ripped beside it.
      * Gate      leaf 42.25 - 0.75 = 41.5 = 5 boards and 4 gaps of 3.5: 9 boards. Frame 72 - 4 - 4 = 64 high. Stiles 2 of
      *           64, rails 2 of 41.5 - 7 = 34.5, brace sqrt(34.5^2 + 57^2) = 66.628 at atan(57 / 34.5) = 58.81 degrees.
-     * 2x4       3 rails, each from its own 16 ft: 192 - 176.625 = 15.375 left. Brace: the steeper cut takes 0.125 / cos 58.81
-     *           = 0.241, so 96 - 66.869 = 29.131 is left, too little for a gate rail. Stiles: 96 - 64.125 = 31.875 left,
-     *           too little as well. Both gate rails from one more: 96 - 2 x 34.625 = 26.75 left. In all 3 of 16 ft and 4 of 8.
+     * 2x4       Each takes its length and 1/8, the brace 0.125 / cos 58.81 = 0.241 in place of that: 3 rails of 176.625, each
+     *           from its own 16 ft; then the brace 66.869, 2 stiles of 64.125, 2 gate rails of 34.625 and a block of 8.625,
+     *           in all 272.994, over 22 ft, which no two sticks share out; 24 ft do: the brace and a stile from 12 ft
+     *           (144 - 130.994 = 13.006 left), the rest from 12 ft (144 - 142 = 2 left).
      * Concrete  (pi/4 x 10.5^2 - 3.5^2) x 37 = 2750.6 cu in = 1.592 cu ft; / 0.45 = 3.5: 4 bags of 60 lb, 16 for 4 posts.
      * Gravel    pi/4 x 10.5^2 x 6 = 519.5 cu in = 0.3007 cu ft, 1.203 for 4 posts: 3 bags of 1/2 cu ft.
      * Fasteners 39 boards x 3 rails x 2 + 9 boards x 2 rails x 2 = 270; 3 rails x 3 posts x 2 = 18; (2 rails + 1 brace) x
@@ -135,7 +136,7 @@ class TakeoffTest {
                 .containsExactly(
                         tuple(4, "pieces", "4x4 post, 10 ft"),
                         tuple(3, "pieces", "2x4, 16 ft"),
-                        tuple(4, "pieces", "2x4, 8 ft"),
+                        tuple(2, "pieces", "2x4, 12 ft"),
                         tuple(48, "pieces", "1x6 board, 6 ft"),
                         tuple(16, "bags of 60 lb", "concrete mix"),
                         tuple(3, "bags of 1/2 cu ft", "gravel"),
@@ -152,8 +153,8 @@ class TakeoffTest {
                 .extracting(MaterialLine::note)
                 .startsWith(
                         "4 posts",
-                        "3 rails and 1 gate block",
-                        "2 gate stiles, 2 gate rails and 1 gate brace",
+                        "3 rails",
+                        "2 gate stiles, 2 gate rails, 1 gate brace and 1 gate block",
                         "48 boards",
                         "4 a hole for 4 posts; 6.367 cu ft in all",
                         "1.203 cu ft under 4 posts");
@@ -162,15 +163,16 @@ class TakeoffTest {
 
     @Test
     void theCutListOfASmallFence() {
-        assertThat(small.sticks().subList(4, 11))
+        assertThat(small.sticks().subList(4, 9))
                 .extracting(Stick::toString)
-                .startsWith("2x4, 16 ft: post 2 to post 4 rail 1, garden gate block 1; 6 3/4\" left")
-                .endsWith(
-                        "2x4, 8 ft: garden gate brace 1; 2' 5 1/8\" left",
-                        "2x4, 8 ft: garden gate hinge stile; 2' 7 7/8\" left",
-                        "2x4, 8 ft: garden gate latch stile; 2' 7 7/8\" left",
-                        "2x4, 8 ft: garden gate bottom rail, garden gate top rail; 2' 2 3/4\" left");
-        assertThat(small.sticks().get(7).left().inches()).isEqualTo(29.131, within(0.001));
+                .containsExactly(
+                        "2x4, 16 ft: post 2 to post 4 rail 1; 1' 3 3/8\" left",
+                        "2x4, 16 ft: post 2 to post 4 rail 2; 1' 3 3/8\" left",
+                        "2x4, 16 ft: post 2 to post 4 rail 3; 1' 3 3/8\" left",
+                        "2x4, 12 ft: garden gate brace 1, garden gate hinge stile; 1' 1\" left",
+                        "2x4, 12 ft: garden gate latch stile, garden gate bottom rail, garden gate top rail,"
+                                + " garden gate block 1; 2\" left");
+        assertThat(small.sticks().get(7).left().inches()).isEqualTo(13.006, within(0.001));
     }
 
     @Test
@@ -178,10 +180,14 @@ class TakeoffTest {
         assertThat(Written.tape(small().runs().get(0).length())).isEqualTo("18' 2 3/4\"");
         assertThat(small.pieces().get(4).label()).isEqualTo("post 2 to post 4 rail 1");
         assertThat(small.pieces().get(4).length()).isEqualTo(Length.ofFeetAndInches(14, 8.5));
-        assertThat(small.sticks().get(10).pieces())
+        assertThat(small.sticks().get(8).pieces())
                 .extracting(Piece::label)
-                .containsExactly("garden gate bottom rail", "garden gate top rail");
-        assertThat(small.sticks().get(10).left()).isEqualTo(Length.ofFeetAndInches(2, 2.75));
+                .containsExactly(
+                        "garden gate latch stile",
+                        "garden gate bottom rail",
+                        "garden gate top rail",
+                        "garden gate block 1");
+        assertThat(small.sticks().get(8).left()).isEqualTo(Length.ofInches(2));
         assertThat(small.materials().get(0).item()).isEqualTo("4x4 post, 10 ft");
         assertThat(small.materials().get(0).quantity()).isEqualTo(4);
     }
