@@ -107,7 +107,7 @@ public final class HoleList {
         for (int place : places) {
             FootingDesign footing = footings.get(place - 1);
             // Posts that are alike share a footing, which need not be worked out again.
-            if (footing != before && footing.concrete().compareTo(most) > 0) {
+            if (!footing.equals(before) && footing.concrete().compareTo(most) > 0) {
                 most = footing.concrete();
             }
             before = footing;
