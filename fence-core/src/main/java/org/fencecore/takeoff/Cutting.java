@@ -22,6 +22,9 @@ import org.fencecore.units.Length;
 final class Cutting {
 
     private final Length kerf;
+    /** Pieces that are shared out over sticks together; a fence of many miles is cut in parts. */
+    private static final int AT_A_TIME = 50_000;
+
     private final List<Stick> sticks = new ArrayList<>();
 
     private Cutting(Length kerf) {
@@ -42,7 +45,9 @@ final class Cutting {
             if (pile.boards()) {
                 cutting.cutBoards(pooled);
             } else {
-                cutting.cutLeast(pooled);
+                for (int from = 0; from < pooled.size(); from += AT_A_TIME) {
+                    cutting.cutLeast(pooled.subList(from, Math.min(from + AT_A_TIME, pooled.size())));
+                }
             }
         });
         return List.copyOf(cutting.sticks);

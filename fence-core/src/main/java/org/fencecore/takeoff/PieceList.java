@@ -101,6 +101,10 @@ final class PieceList {
         for (Stretch stretch : run.stretches()) {
             List<Post> posts = stretch.posts();
             for (RailPiece rail : stretch.railPieces().pieces()) {
+                if (!rail.length().isPositive()) {
+                    // Between posts that touch there is no rail.
+                    continue;
+                }
                 Post from = posts.get(rail.fromPost());
                 Post to = posts.get(rail.toPost());
                 boolean onFace = !style.rails().isBetweenPosts();
