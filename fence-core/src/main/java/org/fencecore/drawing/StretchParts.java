@@ -52,9 +52,7 @@ final class StretchParts {
                 bottomAtStart(piece)
                         .ifPresent(bottom -> shapes.add(new Line(
                                 Layer.RAIL_JOINTS,
-                                List.of(
-                                        unrolled.spot(at, bottom),
-                                        unrolled.spot(at, bottom.plus(depth(piece)))))));
+                                List.of(unrolled.spot(at, bottom), unrolled.spot(at, bottom.plus(depth(piece)))))));
             }
         }
         return shapes;
