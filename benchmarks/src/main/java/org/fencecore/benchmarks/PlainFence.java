@@ -155,7 +155,7 @@ final class PlainFence {
             double after = grade[firstBay + Math.min(post, count - 1)];
             // A level top is flush with the boards on the uphill side of the post.
             double flush = CLEARANCE + BOARD_LENGTH + HALF_POST * Math.abs(before + after) / 2;
-            reach(firstPost + post, ground[firstPost + post] + flush);
+            reach(firstPost + post, (post == 0 ? fromGround : ground[firstPost + post]) + flush);
         }
         boardStart[stretches] = boardFrom;
         boards[stretches] = full;
