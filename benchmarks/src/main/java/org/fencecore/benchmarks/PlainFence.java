@@ -149,6 +149,14 @@ final class PlainFence {
             left = right;
             leftGround = rightGround;
         }
+        int firstBay = bays - count;
+        for (int post = 0; post <= count; post++) {
+            double before = grade[firstBay + Math.max(post - 1, 0)];
+            double after = grade[firstBay + Math.min(post, count - 1)];
+            // A level top is flush with the boards on the uphill side of the post.
+            double flush = CLEARANCE + BOARD_LENGTH + HALF_POST * Math.abs(before + after) / 2;
+            reach(firstPost + post, (post == 0 ? fromGround : ground[firstPost + post]) + flush);
+        }
         boardStart[stretches] = boardFrom;
         boards[stretches] = full;
         gap[stretches] = between;

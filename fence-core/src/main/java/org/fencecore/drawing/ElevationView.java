@@ -12,6 +12,7 @@ import org.fencecore.footing.FootingDesign;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.ProfilePoint;
 import org.fencecore.layout.Face;
+import org.fencecore.slope.SlopeSpec;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
@@ -128,6 +129,9 @@ public final class ElevationView {
         drawing.note("Posts " + style.postLumber() + ", rails " + style.railLumber() + ", boards "
                 + style.boardLumber() + ", " + Notes.figure(boardLength) + " long"
                 + (style.top().isStraight() ? "" : " as usual, their tops " + style.top())
+                + (style.slope().underBoards() == SlopeSpec.UnderBoards.BOARDS_TO_GROUND
+                        ? ", longer where cut to the ground"
+                        : "")
                 + ", plumb. Figures are level and plumb measures.");
         return drawing.build();
     }
