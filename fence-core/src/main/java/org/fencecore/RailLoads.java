@@ -25,9 +25,10 @@ import org.fencecore.worksheet.Written;
 /**
  * Whether the rails of a plan are strong enough, bay by bay, where their wood is known.
  *
- * <p>A rail spans from post to post on edge. The rails of a bay share the weight of its boards alike; of the wind the one
- * with the most board to hold, from halfway to the next rail or to the ends of the boards, has its part. Where the wind
- * is not known the weight alone counts.
+ * <p>A rail spans from post to post on edge; one that goes through over several bays is looked at as if it did not, which
+ * bends it no less. The rails of a bay share the weight of its boards alike; of the wind the one with the most board to
+ * hold, from halfway to the next rail or to the ends of the boards, has its part. Where the wind is not known the weight
+ * alone counts.
  */
 final class RailLoads {
 
