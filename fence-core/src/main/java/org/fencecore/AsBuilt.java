@@ -5,7 +5,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.fencecore.geometry.Corner;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Point;
@@ -115,10 +114,9 @@ final class AsBuilt {
                     own.bearing(),
                     after == null ? corner.leaving() : postLines.get(after).bearing(),
                     corner.inside()));
-            if (Stream.of(start, end).flatMap(Optional::stream).anyMatch(FenceLine::isTooSharp)) {
-                findings.add(FenceLine.tooSharp(
-                        old.name,
-                        start.filter(FenceLine::isTooSharp).or(() -> end).orElseThrow()));
+            Optional<Corner> sharp = FenceLine.tooSharp(start, end);
+            if (sharp.isPresent()) {
+                findings.add(FenceLine.tooSharp(old.name, sharp.get()));
                 continue;
             }
             Length alongSide = old.startAlongSide.plus(old.postLine.stationOf(own.start()));

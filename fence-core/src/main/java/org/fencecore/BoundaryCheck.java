@@ -125,7 +125,7 @@ final class BoundaryCheck {
 
     /** The outer face of rails and boards, beside the string, must begin and end inside and cross no side of the lot. */
     private void faces(FenceLine line, FenceStyle style, List<Finding> findings) {
-        Length face = style.boardsOffPosts().plus(style.boardLumber().thickness());
+        Length face = FenceLine.facing(style);
         Segment outer = line.string.offset(line.outside == Side.RIGHT ? face : face.negated());
         Length least = Length.min(inside(outer.start()), inside(outer.end()));
         Box box = Box.of(outer);

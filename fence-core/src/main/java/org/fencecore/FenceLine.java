@@ -3,6 +3,7 @@ package org.fencecore;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.fencecore.geometry.Corner;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Polyline;
@@ -79,6 +80,24 @@ final class FenceLine {
         half = style.postLumber().width().dividedBy(2);
         face = half.plus(style.boardsOffPosts());
         boardThickness = style.boardLumber().thickness();
+    }
+
+    /** How far the fence's outermost face stands outside the string. */
+    static Length facing(FenceStyle style) {
+        return style.boardsOffPosts().plus(style.boardLumber().thickness());
+    }
+
+    /** How far the fence reaches from the middle of its posts to the outside. */
+    static Length reach(FenceStyle style) {
+        return style.postLumber().width().dividedBy(2).plus(facing(style));
+    }
+
+    /** The first of two ends at which lines meet too sharply. */
+    static Optional<Corner> tooSharp(Optional<Corner> start, Optional<Corner> end) {
+        return Stream.of(start, end)
+                .flatMap(Optional::stream)
+                .filter(FenceLine::isTooSharp)
+                .findFirst();
     }
 
     /** Tells whether two lines meet at so sharp a corner that posts, rails and boards of both have no room. */

@@ -8,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.fencecore.geometry.Corner;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Point;
@@ -101,10 +100,7 @@ final class FencePath {
                     ? Optional.of(Corner.of(
                             string.start(), string.end(), points.get(side + 2 > sides ? 1 : side + 2), inside))
                     : Optional.empty();
-            Optional<Corner> sharp = Stream.of(start, end)
-                    .flatMap(Optional::stream)
-                    .filter(FenceLine::isTooSharp)
-                    .findFirst();
+            Optional<Corner> sharp = FenceLine.tooSharp(start, end);
             if (sharp.isPresent()) {
                 findings.add(FenceLine.tooSharp("side " + (side + 1), sharp.get()));
                 return new FencePath(List.of());
@@ -261,10 +257,23 @@ final class FencePath {
         }
 
         private List<Edge> edges() {
-            List<List<Integer>> rings = outline.inset(toPosts).isPresent()
-                            && outline.inset(toStrings).isPresent()
-                    ? List.of(IntStream.range(0, sides.size()).boxed().toList())
-                    : InsetRings.sides(outline, toPosts);
+            Optional<Polygon> strings = outline.inset(toStrings);
+            Optional<Polygon> postLines = outline.inset(toPosts);
+            return strings.isPresent() && postLines.isPresent()
+                    ? allEdges(strings.get(), postLines.get())
+                    : edgesLeft(InsetRings.sides(outline, toPosts));
+        }
+
+        /** Where every facet lasts, its strings and post lines are the sides of the moved boundaries. */
+        private List<Edge> allEdges(Polygon strings, Polygon postLines) {
+            int facets = sides.size();
+            return IntStream.range(0, facets)
+                    .mapToObj(facet ->
+                            new Edge(facet, strings.side(facet), postLines.side(facet), facet, (facet + 1) % facets))
+                    .toList();
+        }
+
+        private List<Edge> edgesLeft(List<List<Integer>> rings) {
             List<Edge> edges = new ArrayList<>();
             for (List<Integer> ring : rings) {
                 int first = edges.size();

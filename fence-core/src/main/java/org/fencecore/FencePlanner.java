@@ -185,11 +185,7 @@ public final class FencePlanner {
         for (Post post : posts) {
             findings.addAll(site.obstacles().atPost(post.toString(), post.centre(), hole));
         }
-        Length reach = style.postLumber()
-                .width()
-                .dividedBy(2)
-                .plus(style.boardsOffPosts())
-                .plus(style.boardLumber().thickness());
+        Length reach = FenceLine.reach(style);
         for (FenceLine line : path.lines()) {
             findings.addAll(site.obstacles().alongFence(line.name, line.postLine, line.startAlongSide, reach));
         }
@@ -233,7 +229,7 @@ public final class FencePlanner {
 
     /** No part of the fence may stand over the boundary: neither boards and rails, nor the caps, nor the concrete. */
     private static void checkOverhang(Site site, FenceStyle style, List<Finding> findings) {
-        Length face = style.boardsOffPosts().plus(style.boardLumber().thickness());
+        Length face = FenceLine.facing(style);
         Length hole = style.holeDiameter().minus(style.postLumber().width()).dividedBy(2);
         Length cap = style.postCapWidth().minus(style.postLumber().width()).dividedBy(2);
         Length reach = Length.max(Length.max(face, cap), hole);

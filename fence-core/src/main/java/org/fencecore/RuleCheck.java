@@ -40,11 +40,7 @@ final class RuleCheck {
 
     private RuleCheck(FenceStyle style) {
         this.style = style;
-        this.reach = style.postLumber()
-                .width()
-                .dividedBy(2)
-                .plus(style.boardsOffPosts())
-                .plus(style.boardLumber().thickness());
+        this.reach = FenceLine.reach(style);
         Privacy privacy = Privacy.of(
                 style.pattern(),
                 style.boardLumber().thickness(),

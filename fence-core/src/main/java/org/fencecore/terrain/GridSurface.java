@@ -137,9 +137,7 @@ public final class GridSurface implements Surface {
 
     @Override
     public Optional<Length> elevationAt(Point place) {
-        return ground.heightAt(place.east().nanometres(), place.north().nanometres()).stream()
-                .mapToObj(Length::ofNanometres)
-                .findFirst();
+        return GroundPieces.elevation(place, ground);
     }
 
     /**

@@ -46,6 +46,12 @@ final class GroundPieces {
         return Optional.of(profile.build());
     }
 
+    /** Returns the height at a place, or empty if it is not covered. */
+    static Optional<Length> elevation(Point place, Piecewise ground) {
+        OptionalLong height = heightAt(place, ground);
+        return height.isPresent() ? Optional.of(Length.ofNanometres(height.getAsLong())) : Optional.empty();
+    }
+
     /** Returns the stretches of a line that are not covered. */
     static List<Interval> uncovered(Polyline line, Piecewise ground) {
         GroundPieces pieces = new GroundPieces(line, ground);
