@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import org.fencecore.boarding.Privacy;
 import org.fencecore.gate.hang.PoolGate;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
@@ -41,11 +40,7 @@ final class RuleCheck {
     private RuleCheck(FenceStyle style) {
         this.style = style;
         this.reach = FenceLine.reach(style);
-        Privacy privacy = Privacy.of(
-                style.pattern(),
-                style.boardLumber().thickness(),
-                style.railLumber().thickness());
-        this.openness = Ratio.of(Math.max(0, 1 - privacy.solid().value()));
+        this.openness = Ratio.of(1 - WindLoads.solid(style).value());
     }
 
     static List<Finding> of(LocalRules rules, FenceStyle style, List<Run> runs) {

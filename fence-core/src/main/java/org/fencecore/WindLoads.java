@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.fencecore.boarding.Privacy;
 import org.fencecore.footing.LateralLoad;
 import org.fencecore.geometry.Interval;
-import org.fencecore.layout.BoardPattern;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Angle;
@@ -123,7 +123,7 @@ final class WindLoads {
                 .length(line.postLine.length())
                 .bottom(bottom)
                 .top(bottom.plus(style.rails().boardLength()).plus(arch()))
-                .solidFraction(solid(style.pattern()))
+                .solidFraction(solid(style))
                 .returnAtStart(of.atStart)
                 .returnAtEnd(of.atEnd)
                 .build();
@@ -134,12 +134,9 @@ final class WindLoads {
         return Length.max(Length.ZERO, style.top().overPosts());
     }
 
-    /** The wind does not see through a shadowbox; gaps between boards count as open. */
-    private static Ratio solid(BoardPattern pattern) {
-        if (pattern.isShadowbox() || !pattern.preferredGap().isPositive()) {
-            return Ratio.of(1);
-        }
-        return pattern.width().ratioTo(pattern.width().plus(pattern.preferredGap()));
+    /** Which part of the boarded face is closed; how thick the boards are does not matter to that. */
+    static Ratio solid(FenceStyle style) {
+        return Privacy.of(style.pattern(), Length.ZERO, Length.ZERO).solid();
     }
 
     /** What there is to say about the wind, each thing once. */

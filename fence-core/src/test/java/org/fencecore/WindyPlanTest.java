@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.fencecore.layout.BoardPattern;
 import org.fencecore.site.Site;
 import org.fencecore.strength.SpeciesGroup;
 import org.fencecore.strength.WoodGrade;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.style.Lumber;
+import org.fencecore.units.Force;
 import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
 import org.fencecore.units.Speed;
@@ -82,6 +84,25 @@ class WindyPlanTest {
         double other = after.centre().distanceTo(corner.centre()).feet() / 2 * high * 15;
 
         assertThat(corner.footing().load().force().poundsForce()).isCloseTo(Math.hypot(one, other), within(2.0));
+    }
+
+    /** Boards on boards leave no gap to blow through, unlike the same boards with gaps between. */
+    @Test
+    void boardsThatLapAreAsSolidToTheWindAsBoardsSideBySide() {
+        assertThat(force(BoardPattern.boardOnBoard(Length.ofInches(5.5))))
+                .isEqualTo(force(BoardPattern.sideBySide(Length.ofInches(5.5))));
+        assertThat(force(BoardPattern.spaced(Length.ofInches(5.5), Length.ofInches(5))))
+                .isLessThan(force(BoardPattern.sideBySide(Length.ofInches(5.5))));
+    }
+
+    private static Force force(BoardPattern pattern) {
+        FenceStyle style = FenceStyle.builder().pattern(pattern).build();
+        return FencePlanner.plan(longSide().wind(WIND).build(), style)
+                .posts()
+                .get(1)
+                .footing()
+                .load()
+                .force();
     }
 
     /** At its corner a run is sheltered by the other; at its free end it is not. */
