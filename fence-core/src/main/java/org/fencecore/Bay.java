@@ -2,10 +2,11 @@ package org.fencecore;
 
 import java.util.List;
 import org.fencecore.slope.FittedBay;
+import org.fencecore.slope.KickBoard;
 import org.fencecore.units.Length;
 
 /**
- * The fence between two neighbouring posts: how it meets the ground there, and its rails.
+ * The fence between two neighbouring posts: how it meets the ground there, and where its rails sit.
  */
 public final class Bay {
 
@@ -13,14 +14,16 @@ public final class Bay {
     private final Post from;
     private final Post to;
     private final FittedBay slope;
-    private final List<RailCut> rails;
+    private final List<BayRail> rails;
+    private final List<KickBoard> kickBoards;
 
-    Bay(int number, Post from, Post to, FittedBay slope, List<RailCut> rails) {
+    Bay(int number, Post from, Post to, FittedBay slope, List<BayRail> rails, List<KickBoard> kickBoards) {
         this.number = number;
         this.from = from;
         this.to = to;
         this.slope = slope;
         this.rails = List.copyOf(rails);
+        this.kickBoards = List.copyOf(kickBoards);
     }
 
     /**
@@ -62,10 +65,19 @@ public final class Bay {
     /**
      * Returns the rails from the bottom up.
      *
-     * @return the rails from the bottom up
+     * @return the marks of each rail on the two posts; none where the bay is too steep for rails
      */
-    public List<RailCut> rails() {
+    public List<BayRail> rails() {
         return rails;
+    }
+
+    /**
+     * Returns the kick boards that close the gap under its boards.
+     *
+     * @return the kick boards from the uppermost down; none unless the style asks for them and the gap is too wide
+     */
+    public List<KickBoard> kickBoards() {
+        return kickBoards;
     }
 
     /**

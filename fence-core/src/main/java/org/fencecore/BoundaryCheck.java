@@ -20,11 +20,39 @@ import org.fencecore.worksheet.Written;
 final class BoundaryCheck {
 
     private final Polygon lot;
-    private final List<Segment> sides;
+    private final List<Box> sides;
 
     private BoundaryCheck(Polygon lot) {
         this.lot = lot;
-        this.sides = lot.sides();
+        this.sides = lot.sides().stream().map(Box::of).toList();
+    }
+
+    /** A side in the upright rectangle that just holds it, in nanometres, which spares most sides a closer look. */
+    private record Box(Segment side, long west, long east, long south, long north) {
+
+        static Box of(Segment side) {
+            long startEast = side.start().east().nanometres();
+            long endEast = side.end().east().nanometres();
+            long startNorth = side.start().north().nanometres();
+            long endNorth = side.end().north().nanometres();
+            return new Box(
+                    side,
+                    Math.min(startEast, endEast),
+                    Math.max(startEast, endEast),
+                    Math.min(startNorth, endNorth),
+                    Math.max(startNorth, endNorth));
+        }
+
+        /** No part of the side is nearer to a place. */
+        double leastSquared(long placeEast, long placeNorth) {
+            double across = Math.max(0, Math.max(west - placeEast, placeEast - east));
+            double up = Math.max(0, Math.max(south - placeNorth, placeNorth - north));
+            return across * across + up * up;
+        }
+
+        boolean meets(Box other) {
+            return west <= other.east && other.west <= east && south <= other.north && other.south <= north;
+        }
     }
 
     static List<Finding> of(Polygon lot, List<FenceLine> lines, List<Post> posts, FenceStyle style) {
@@ -52,7 +80,7 @@ final class BoundaryCheck {
     }
 
     private void leaf(Run run, GateBay gate, List<Finding> findings) {
-        Length hinges = gate.hingePost() == gate.from()
+        Length hinges = gate.hingePost().equals(gate.from())
                 ? gate.opening().start()
                 : gate.opening().end();
         Point pin = run.pointAt(hinges, Length.ZERO);
@@ -97,10 +125,12 @@ final class BoundaryCheck {
 
     /** The outer face of rails and boards, beside the string, must begin and end inside and cross no side of the lot. */
     private void faces(FenceLine line, FenceStyle style, List<Finding> findings) {
-        Length face = style.railLumber().thickness().plus(style.boardLumber().thickness());
+        Length face = style.boardsOffPosts().plus(style.boardLumber().thickness());
         Segment outer = line.string.offset(line.outside == Side.RIGHT ? face : face.negated());
         Length least = Length.min(inside(outer.start()), inside(outer.end()));
-        if (least.isNegative() || sides.stream().anyMatch(outer::crosses)) {
+        Box box = Box.of(outer);
+        boolean crosses = sides.stream().anyMatch(other -> other.meets(box) && outer.crosses(other.side));
+        if (least.isNegative() || crosses) {
             String far = least.isNegative() ? ", up to " + Written.tape(least.abs(), Rounding.UP) + " over it" : "";
             findings.add(Finding.warning(
                             "over-the-boundary",
@@ -114,10 +144,15 @@ final class BoundaryCheck {
 
     /** How far inside the lot a place is; negative outside. */
     private Length inside(Point place) {
-        Length nearest = sides.stream()
-                .map(side -> side.distanceTo(place))
-                .reduce(Length::min)
-                .orElseThrow();
+        long east = place.east().nanometres();
+        long north = place.north().nanometres();
+        Length nearest = sides.get(0).side.distanceTo(place);
+        for (Box box : sides) {
+            double known = nearest.nanometres();
+            if (box.leastSquared(east, north) < known * known) {
+                nearest = Length.min(nearest, box.side.distanceTo(place));
+            }
+        }
         return lot.contains(place) ? nearest : nearest.negated();
     }
 }

@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.fencecore.footing.FootingDesign;
+import org.fencecore.footing.HoleList;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.worksheet.Finding;
@@ -140,6 +141,15 @@ public final class FencePlan {
     }
 
     /**
+     * Returns the holes to dig, alike ones together.
+     *
+     * @return the list; its first place is post 1
+     */
+    public HoleList holes() {
+        return HoleList.of(posts.stream().map(Post::footing).toList());
+    }
+
+    /**
      * Returns all that is wrong with the design or worth knowing, most serious first.
      *
      * <p>Each has a code that programs can rely on. Besides those of the lot and of the trade modules, which keep theirs,
@@ -222,11 +232,14 @@ public final class FencePlan {
 
     /**
      * Works out the calculations behind the plan, written line by line and built when asked for: how the lot closes; for
-     * every stretch the spacing of its posts, each bay with the rail marks at its first post, and the boards; for every
-     * gate each leaf, its braces, boards, weight, hinges, their screws, what slack means at the latch, and its swing; and each footing once, its embedment and its concrete.
+     * every run the wind in its hardest zone, where a wind is said; for every stretch the spacing of its posts, each bay with the rail marks at its first post, and the boards; for every
+     * gate each leaf, its braces, boards, weight, hinges, their screws, what slack means at the latch, and its swing; each
+     * footing once, its embedment, its concrete and, where its wood and the wind are known, the strength of the post; and the
+     * strength of rails, once for bays that are alike, where their wood is known.
      *
      * <p>Each title begins with what the sheet is for, and no two are alike: {@code side 1, bay 4, post 4 to post 5:
-     * Racked bay from 18.84 ft to 25.14 ft}, or {@code posts 1 to 4 and 9: Embedment of a post}.
+     * Racked bay from 18.84 ft to 25.14 ft}, {@code posts 1 to 4 and 9: Embedment of a post} or {@code bays 1 to 3: Strength of
+     * a rail}.
      *
      * @return the worksheets in the order of the work, unmodifiable
      */
@@ -234,6 +247,7 @@ public final class FencePlan {
         List<Worksheet> sheets = new ArrayList<>();
         sheets.add(site.lot().worksheet());
         for (Run run : runs) {
+            run.wind().ifPresent(wind -> sheets.add(wind.worksheet().within(run.toString())));
             for (Stretch stretch : run.stretches()) {
                 sheets.addAll(stretch.worksheets(run.toString(), style));
             }
@@ -247,7 +261,12 @@ public final class FencePlan {
             String place = FootingNotes.numbers(its);
             sheets.add(footing.worksheet().within(place));
             sheets.add(footing.concreteWorksheet().within(place));
+            FootingNotes.strength(footing, style.postLumber())
+                    .ifPresent(strength -> sheets.add(strength.worksheet().within(place)));
         });
+        new RailLoads(site, style)
+                .checks(runs)
+                .forEach((rails, bays) -> sheets.add(rails.worksheet().within(RailLoads.numbers(bays))));
         return List.copyOf(sheets);
     }
 }

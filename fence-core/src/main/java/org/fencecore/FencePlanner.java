@@ -111,6 +111,7 @@ public final class FencePlanner {
             runs.add(run);
         }
         outline.ifPresent(lot -> findings.addAll(BoundaryCheck.ofGates(lot, runs)));
+        findings.addAll(new RailLoads(site, style).findings(runs));
         findings.addAll(RuleCheck.of(site.rules(), style, runs));
         findings.sort(Comparator.comparing(Finding::severity).reversed());
         return new FencePlan(site, style, runs, posts, findings, set);
@@ -187,7 +188,7 @@ public final class FencePlanner {
         Length reach = style.postLumber()
                 .width()
                 .dividedBy(2)
-                .plus(style.railLumber().thickness())
+                .plus(style.boardsOffPosts())
                 .plus(style.boardLumber().thickness());
         for (FenceLine line : path.lines()) {
             findings.addAll(site.obstacles().alongFence(line.name, line.postLine, line.startAlongSide, reach));
@@ -232,7 +233,7 @@ public final class FencePlanner {
 
     /** No part of the fence may stand over the boundary: neither boards and rails, nor the caps, nor the concrete. */
     private static void checkOverhang(Site site, FenceStyle style, List<Finding> findings) {
-        Length face = style.railLumber().thickness().plus(style.boardLumber().thickness());
+        Length face = style.boardsOffPosts().plus(style.boardLumber().thickness());
         Length hole = style.holeDiameter().minus(style.postLumber().width()).dividedBy(2);
         Length cap = style.postCapWidth().minus(style.postLumber().width()).dividedBy(2);
         Length reach = Length.max(Length.max(face, cap), hole);

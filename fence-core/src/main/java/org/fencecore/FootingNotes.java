@@ -5,14 +5,10 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.fencecore.footing.FootingDesign;
 import org.fencecore.footing.LateralLoad;
 import org.fencecore.strength.PostStrength;
-import org.fencecore.strength.ReferenceValues;
-import org.fencecore.strength.SpeciesGroup;
-import org.fencecore.strength.WoodGrade;
-import org.fencecore.strength.WoodMember;
-import org.fencecore.strength.WoodSection;
 import org.fencecore.style.Lumber;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Written;
@@ -45,27 +41,26 @@ final class FootingNotes {
         return groups.values().stream().map(FootingNotes::speak).toList();
     }
 
-    /** What a footing has to say, and where the wood of the post is known, whether it is strong enough. */
-    private static List<Finding> findings(FootingDesign footing, Lumber lumber) {
+    /** Whether a post is strong enough, where its wood and the wind on it are known. */
+    static Optional<PostStrength> strength(FootingDesign footing, Lumber lumber) {
         LateralLoad load = footing.load();
-        if (!load.knowsPush() || lumber.species().isEmpty() || lumber.grade().isEmpty()) {
-            return footing.findings();
-        }
-        SpeciesGroup species = lumber.species().get();
-        WoodGrade grade = lumber.grade().get();
-        WoodSection section = WoodSection.of(lumber.thickness(), lumber.width());
-        if (ReferenceValues.find(species, grade, section).isEmpty()) {
-            return footing.findings();
-        }
-        PostStrength strength = PostStrength.of(
-                        WoodMember.builder(species, section).grade(grade).build(),
-                        load.force(),
-                        load.height(),
-                        footing.spec().exposedHeight())
-                .withGate(load.gate());
+        return load.knowsPush()
+                ? lumber.member()
+                        .map(member -> PostStrength.of(
+                                        member,
+                                        load.force(),
+                                        load.height(),
+                                        footing.spec().exposedHeight())
+                                .withGate(load.gate()))
+                : Optional.empty();
+    }
+
+    private static List<Finding> findings(FootingDesign footing, Lumber lumber) {
         List<Finding> findings = new ArrayList<>(footing.findings());
-        findings.removeIf(finding -> finding.code().equals("post-strength-not-checked"));
-        findings.addAll(strength.findings());
+        strength(footing, lumber).ifPresent(strength -> {
+            findings.removeIf(finding -> finding.code().equals("post-strength-not-checked"));
+            findings.addAll(strength.findings());
+        });
         return findings;
     }
 
@@ -83,22 +78,7 @@ final class FootingNotes {
 
     /** Post numbers in words, runs of them joined: posts 1 to 4, 7, 9 and 10. */
     static String numbers(List<Post> posts) {
-        List<String> parts = new ArrayList<>();
-        int i = 0;
-        while (i < posts.size()) {
-            int last = i;
-            while (last + 1 < posts.size()
-                    && posts.get(last + 1).number() == posts.get(last).number() + 1) {
-                last++;
-            }
-            if (last - i >= 2) {
-                parts.add(posts.get(i).number() + " to " + posts.get(last).number());
-                i = last + 1;
-            } else {
-                parts.add(String.valueOf(posts.get(i).number()));
-                i++;
-            }
-        }
-        return (posts.size() == 1 ? "post " : "posts ") + Written.list(parts);
+        return (posts.size() == 1 ? "post " : "posts ")
+                + Written.numbers(posts.stream().map(Post::number).toList());
     }
 }

@@ -4,6 +4,7 @@ import java.util.Objects;
 import org.fencecore.footing.FootingDesign;
 import org.fencecore.geometry.Point;
 import org.fencecore.units.Length;
+import org.fencecore.units.Slope;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -16,15 +17,25 @@ public final class Post {
     private final Point centre;
     private final Length ground;
     private final Length exposed;
+    private final Slope topGrade;
     private final FootingDesign footing;
     private final boolean set;
 
-    Post(int number, PostKind kind, Point centre, Length ground, Length exposed, FootingDesign footing, boolean set) {
+    Post(
+            int number,
+            PostKind kind,
+            Point centre,
+            Length ground,
+            Length exposed,
+            Slope topGrade,
+            FootingDesign footing,
+            boolean set) {
         this.number = number;
         this.kind = kind;
         this.centre = centre;
         this.ground = ground;
         this.exposed = exposed;
+        this.topGrade = topGrade;
         this.footing = footing;
         this.set = set;
     }
@@ -66,12 +77,21 @@ public final class Post {
     }
 
     /**
-     * Returns how far its top stands above that ground.
+     * Returns how far its top stands above that ground, on its higher side where it is cut to the slope.
      *
      * @return how far its top stands above that ground
      */
     public Length exposed() {
         return exposed;
+    }
+
+    /**
+     * Returns the grade its top is cut to.
+     *
+     * @return the grade, positive where it climbs along the run; level unless the style cuts tops to the slope
+     */
+    public Slope topGrade() {
+        return topGrade;
     }
 
     /**
@@ -114,12 +134,13 @@ public final class Post {
                 && centre.equals(that.centre)
                 && ground.equals(that.ground)
                 && exposed.equals(that.exposed)
+                && topGrade.equals(that.topGrade)
                 && footing.equals(that.footing)
                 && set == that.set;
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(number, kind, centre, ground, exposed, footing, set);
+        return Objects.hash(number, kind, centre, ground, exposed, topGrade, footing, set);
     }
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
 import org.fencecore.footing.FootingDesign;
@@ -18,6 +19,8 @@ import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Moment;
 import org.fencecore.units.Rounding;
+import org.fencecore.units.Slope;
+import org.fencecore.wind.FenceWind;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Written;
 import org.jspecify.annotations.Nullable;
@@ -64,6 +67,7 @@ final class PostBook {
         private Length ground;
         private @Nullable Length top;
         private Moment hung = Moment.ZERO;
+        private Slope topGrade = Slope.LEVEL;
         /** What of each line the post holds in the wind, from halfway before it to halfway after. */
         private final Map<FenceLine, Interval> held = new LinkedHashMap<>(2);
 
@@ -77,6 +81,12 @@ final class PostBook {
         /** Asks the post to reach at least this height, in the datum of the shots. */
         void reach(Length height) {
             top = top == null ? height : Length.max(top, height);
+        }
+
+        /** Asks the post to be cut to the slope of what stands at it; where two slopes or a gate meet it stays level. */
+        void cutTo(Slope grade) {
+            boolean alone = kind == PostKind.LINE || kind == PostKind.END;
+            topGrade = alone ? grade : Slope.LEVEL;
         }
 
         Length ground() {
@@ -142,7 +152,14 @@ final class PostBook {
                 footing = footingInTheGround(entry, standing, footing, findings);
             }
             Post post = new Post(
-                    entry.number, entry.kind, entry.centre, entry.ground, entry.exposed(), footing, standing != null);
+                    entry.number,
+                    entry.kind,
+                    entry.centre,
+                    entry.ground,
+                    entry.exposed(),
+                    entry.topGrade,
+                    footing,
+                    standing != null);
             if (post.exposed().compareTo(TALLEST) > 0) {
                 findings.add(Finding.blocker(
                                 "post-too-tall",
@@ -157,6 +174,11 @@ final class PostBook {
         findings.addAll(winds.findings());
         findings.addAll(FootingNotes.of(posts, style.postLumber()));
         return posts;
+    }
+
+    /** The wind on a line; all posts must be entered. */
+    Optional<FenceWind> windOn(FenceLine line) {
+        return winds.on(line);
     }
 
     /** What is in the ground stays there; where it is now too little, that is told. */
@@ -196,7 +218,8 @@ final class PostBook {
                 .exposedHeight(demand.exposed())
                 .soil(site.soil())
                 .doubledBearing(site.doubledBearing())
-                .holeDiameter(style.holeDiameter());
+                .setting(style.setting());
+        site.frostGrip().ifPresent(spec::frostGrip);
         site.frostDepth().ifPresent(spec::frostDepth);
         return spec.build();
     }

@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
 import org.fencecore.boarding.Privacy;
 import org.fencecore.gate.hang.PoolGate;
 import org.fencecore.geometry.Interval;
@@ -17,6 +19,8 @@ import org.fencecore.rules.GatePart;
 import org.fencecore.rules.LocalRules;
 import org.fencecore.rules.PostPart;
 import org.fencecore.slope.FittedBay;
+import org.fencecore.slope.KickBoard;
+import org.fencecore.slope.SlopeSpec;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
@@ -39,7 +43,7 @@ final class RuleCheck {
         this.reach = style.postLumber()
                 .width()
                 .dividedBy(2)
-                .plus(style.railLumber().thickness())
+                .plus(style.boardsOffPosts())
                 .plus(style.boardLumber().thickness());
         Privacy privacy = Privacy.of(
                 style.pattern(),
@@ -97,13 +101,26 @@ final class RuleCheck {
         FittedBay slope = bay.slope();
         Profile.Builder bottom = Profile.builder();
         Profile.Builder top = Profile.builder();
-        Length high = style.rails().boardLength().plus(style.postAboveBoards());
-        for (ProfilePoint ground :
-                stretch.slope().ground().between(slope.start(), slope.end()).points()) {
-            Length station = ground.station().minus(slope.start());
-            Length up = clamp(slope.bottomAt(ground.station()).minus(ground.elevation()));
-            bottom.point(station, up);
-            top.point(station, clamp(up.plus(high)));
+        boolean closed = style.slope().underBoards() != SlopeSpec.UnderBoards.OPEN
+                && slope.clearance().max().compareTo(KickBoard.DEEPEST) <= 0;
+        Interval stations = Interval.of(slope.start(), slope.end());
+        SortedSet<Length> places = new TreeSet<>(List.of(stations.middle()));
+        stretch.slope()
+                .ground()
+                .between(stations.start(), stations.end())
+                .points()
+                .forEach(point -> places.add(point.station()));
+        for (Length place : places) {
+            Length ground = stretch.slope().ground().elevationAt(place);
+            Length station = place.minus(slope.start());
+            Length gap = clamp(slope.bottomAt(place).minus(ground));
+            bottom.point(station, closed ? Length.min(gap, style.slope().clearance()) : gap);
+            top.point(
+                    station,
+                    clamp(stretch.topLine()
+                            .topIn(slope, place)
+                            .plus(style.postAboveBoards())
+                            .minus(ground)));
         }
         FencePart.Builder part = along(run, Interval.of(slope.start(), slope.end()))
                 .bottom(bottom.build())

@@ -8,6 +8,7 @@ import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Segment;
 import org.fencecore.geometry.Side;
 import org.fencecore.units.Length;
+import org.fencecore.wind.FenceWind;
 
 /**
  * The fence along one straight line: a side of the lot, or a part of one.
@@ -29,8 +30,15 @@ public final class Run {
     private final List<Post> posts;
     private final List<Stretch> stretches;
     private final List<GateBay> gates;
+    private final Optional<FenceWind> wind;
 
-    Run(FenceLine line, Profile ground, List<Post> posts, List<Stretch> stretches, List<GateBay> gates) {
+    Run(
+            FenceLine line,
+            Profile ground,
+            List<Post> posts,
+            List<Stretch> stretches,
+            List<GateBay> gates,
+            Optional<FenceWind> wind) {
         this.side = line.side;
         this.name = line.name;
         this.string = line.string;
@@ -43,6 +51,7 @@ public final class Run {
         this.posts = List.copyOf(posts);
         this.stretches = List.copyOf(stretches);
         this.gates = List.copyOf(gates);
+        this.wind = wind;
     }
 
     /**
@@ -182,6 +191,15 @@ public final class Run {
      */
     public List<GateBay> gates() {
         return gates;
+    }
+
+    /**
+     * Returns the wind on it, zone by zone.
+     *
+     * @return the wind; empty where the site says none, or a pressure for the whole fence
+     */
+    public Optional<FenceWind> wind() {
+        return wind;
     }
 
     @Override

@@ -11,14 +11,21 @@ import org.fencecore.geometry.Surface;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.PostSpacing;
 import org.fencecore.slope.FittedBay;
+import org.fencecore.slope.KickBoard;
+import org.fencecore.slope.PostHeight;
+import org.fencecore.slope.PostTops;
 import org.fencecore.slope.RailHeights;
 import org.fencecore.slope.RailMarks;
+import org.fencecore.slope.RailPieces;
 import org.fencecore.slope.SlopeFit;
+import org.fencecore.slope.SlopeSpec;
+import org.fencecore.slope.TopLine;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Rounding;
 import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Finding;
+import org.fencecore.worksheet.Severity;
 import org.fencecore.worksheet.Written;
 
 /**
@@ -47,10 +54,15 @@ final class RunDraft {
     private record StretchDraft(
             int firstPost,
             Optional<PostSpacing> spacing,
-            SlopeFit slope,
+            TopLine top,
+            RailPieces railPieces,
             Interval boarded,
-            Interval railed,
-            Optional<BoardLayout> boards) {}
+            Optional<BoardLayout> boards) {
+
+        SlopeFit slope() {
+            return top.fit();
+        }
+    }
 
     /** A gate and which post of this run it begins at. */
     private record GateDraft(int firstPost, GateHanging.HungGate gate) {}
@@ -131,14 +143,37 @@ final class RunDraft {
         }
         SlopeFit slope = SlopeFit.of(ground, at, style.slope());
         tell(slope.findings(), name(part));
-        for (int post = 0; post < at.size(); post++) {
-            posts.get(first + post)
-                    .reach(slope.bottomAt(at.get(post))
-                            .plus(style.rails().boardLength())
-                            .plus(style.postAboveBoards()));
-        }
+        TopLine top = TopLine.of(style.top(), slope, style.rails().boardLength());
+        tell(top.findings(style.rails().topRailBelowTops()), name(part));
+        reach(top, first, at);
         Optional<BoardLayout> boards = fit(boarded.get().length(), name(part));
-        stretches.add(new StretchDraft(first, part.spacing(), slope, boarded.get(), railed.get(), boards));
+        RailPieces pieces = RailPieces.lay(
+                slope, style.rails(), railed.get(), style.postLumber().width());
+        tell(railFindings(pieces), name(part));
+        stretches.add(new StretchDraft(first, part.spacing(), top, pieces, boarded.get(), boards));
+    }
+
+    /** Lets the posts of a stretch reach over the tops of its boards. */
+    private void reach(TopLine top, int first, List<Length> at) {
+        Length width = style.postLumber().width();
+        PostTops tops = style.hasPostTopsToSlope()
+                ? PostTops.cutToSlope(top, width, style.postAboveBoards())
+                : PostTops.cutLevel(top, width, style.postAboveBoards());
+        List<PostHeight> heights = tops.heights();
+        for (int post = 0; post < at.size(); post++) {
+            PostHeight height = heights.get(post);
+            posts.get(first + post).reach(ground.elevationAt(at.get(post)).plus(height.highSide()));
+            posts.get(first + post).cutTo(height.grade());
+        }
+    }
+
+    /** Pieces longer than any that is sold are for the takeoff to tell, with all others of their kind. */
+    private List<Finding> railFindings(RailPieces pieces) {
+        List<Length> sold = style.railLumber().lengths();
+        boolean ownLimit = style.rails().longestStick().compareTo(sold.get(sold.size() - 1)) < 0;
+        return pieces.findings().stream()
+                .filter(finding -> ownLimit || finding.severity() != Severity.BLOCKER)
+                .toList();
     }
 
     /**
@@ -248,35 +283,42 @@ final class RunDraft {
                         own.get(draft.firstPost() + bay),
                         own.get(draft.firstPost() + bay + 1),
                         draft.slope().bays().get(bay),
-                        rails(draft, bay)));
+                        rails(draft.slope().bays().get(bay)),
+                        kickBoards(draft.slope().bays().get(bay))));
             }
             built.add(new Stretch(
-                    bays, draft.spacing(), draft.slope(), draft.boarded(), draft.boards(), boardsAtPosts(draft, own)));
+                    bays,
+                    draft.spacing(),
+                    draft.top(),
+                    draft.railPieces(),
+                    draft.boarded(),
+                    draft.boards(),
+                    boardsAtPosts(draft, own)));
         }
         List<GateBay> hung = gates.stream()
                 .map(draft -> draft.gate().between(own.get(draft.firstPost()), own.get(draft.firstPost() + 1)))
                 .toList();
-        return new Run(line, ground, own, built, hung);
+        return new Run(line, ground, own, built, hung, book.windOn(line));
     }
 
-    /** Rails meet on the middle of line posts and run past the fixed posts at both ends of the stretch. */
-    private List<RailCut> rails(StretchDraft draft, int bay) {
-        FittedBay slope = draft.slope().bays().get(bay);
-        boolean lastBay = bay == draft.slope().bays().size() - 1;
-        Length start = bay == 0 ? draft.railed().start() : slope.start();
-        Length end = lastBay ? draft.railed().end() : slope.end();
-        Length length = slope.grade().lengthOver(end.minus(start));
+    private List<KickBoard> kickBoards(FittedBay slope) {
+        return style.slope().underBoards() == SlopeSpec.UnderBoards.KICK_BOARD
+                ? KickBoard.under(slope, style.slope(), style.kickLumber().width())
+                : List.of();
+    }
+
+    private List<BayRail> rails(FittedBay slope) {
         if (slope.grade().abs().compareTo(SlopeFit.STEEPEST) > 0) {
-            // The slope's own finding says so; there is no rail to cut for it.
+            // The slope's own finding says so; there is no rail to set in it.
             return List.of();
         }
         List<RailMarks> from =
                 RailHeights.of(style.rails(), slope.aboveStart(), slope.grade()).rails();
         List<RailMarks> to =
                 RailHeights.of(style.rails(), slope.aboveEnd(), slope.grade()).rails();
-        List<RailCut> rails = new ArrayList<>();
+        List<BayRail> rails = new ArrayList<>();
         for (int rail = 0; rail < from.size(); rail++) {
-            rails.add(new RailCut(rail + 1, length, slope.endCut(), from.get(rail), to.get(rail)));
+            rails.add(new BayRail(rail + 1, from.get(rail), to.get(rail)));
         }
         return rails;
     }

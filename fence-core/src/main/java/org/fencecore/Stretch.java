@@ -5,16 +5,19 @@ import java.util.List;
 import java.util.Optional;
 import org.fencecore.geometry.Interval;
 import org.fencecore.layout.BoardLayout;
+import org.fencecore.layout.BoardPlacement;
 import org.fencecore.layout.PostSpacing;
 import org.fencecore.slope.RailHeights;
+import org.fencecore.slope.RailPieces;
 import org.fencecore.slope.SlopeFit;
+import org.fencecore.slope.TopLine;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Worksheet;
 
 /**
- * The fence between two fixed posts (corner, end or gate): its bays, and the boards that run unbroken past the line
- * posts.
+ * The fence between two fixed posts (corner, end or gate): its bays, the pieces of its rails, and the boards that run
+ * unbroken past the line posts.
  *
  * <p>The boards on the outside face begin and end full at the edges of {@link #boarded}; those of a shadowbox's inside
  * face stand behind the gaps and are ripped where they meet a post.
@@ -23,7 +26,8 @@ public final class Stretch {
 
     private final List<Bay> bays;
     private final Optional<PostSpacing> spacing;
-    private final SlopeFit slope;
+    private final TopLine topLine;
+    private final RailPieces railPieces;
     private final Interval boarded;
     private final Optional<BoardLayout> boards;
     private final List<BoardAtPost> boardsAtPosts;
@@ -31,13 +35,15 @@ public final class Stretch {
     Stretch(
             List<Bay> bays,
             Optional<PostSpacing> spacing,
-            SlopeFit slope,
+            TopLine topLine,
+            RailPieces railPieces,
             Interval boarded,
             Optional<BoardLayout> boards,
             List<BoardAtPost> boardsAtPosts) {
         this.bays = List.copyOf(bays);
         this.spacing = spacing;
-        this.slope = slope;
+        this.topLine = topLine;
+        this.railPieces = railPieces;
         this.boarded = boarded;
         this.boards = boards;
         this.boardsAtPosts = List.copyOf(boardsAtPosts);
@@ -71,6 +77,18 @@ public final class Stretch {
     }
 
     /**
+     * Returns its posts, the fixed ones at both ends among them.
+     *
+     * @return the posts along the run, one more than bays; a piece of rail gives its posts by their places in this list
+     */
+    public List<Post> posts() {
+        List<Post> posts = new ArrayList<>();
+        bays.forEach(bay -> posts.add(bay.from()));
+        posts.add(to());
+        return List.copyOf(posts);
+    }
+
+    /**
      * Returns how its posts were spaced.
      *
      * @return the spacing, from the first post to the last; empty where the posts stand as they were set
@@ -80,12 +98,30 @@ public final class Stretch {
     }
 
     /**
-     * Returns how it meets the ground.
+     * Returns how it meets the ground; {@link SlopeFit#choice} compares that with the other treatments.
      *
      * @return the slope of every bay; stations are along the run
      */
     public SlopeFit slope() {
-        return slope;
+        return topLine.fit();
+    }
+
+    /**
+     * Returns where the tops of its boards run, and so how long each board is.
+     *
+     * @return the line of the tops; stations are along the run
+     */
+    public TopLine topLine() {
+        return topLine;
+    }
+
+    /**
+     * Returns its rails in the pieces they are cut in.
+     *
+     * @return the pieces, over one or more bays each, joined on posts
+     */
+    public RailPieces railPieces() {
+        return railPieces;
     }
 
     /**
@@ -105,6 +141,16 @@ public final class Stretch {
      */
     public Optional<BoardLayout> boards() {
         return boards;
+    }
+
+    /**
+     * Returns how long a board of the outside face, or of the other one, must be.
+     *
+     * @param board a board of its layout
+     * @return the length to cut it to before its ends are cut to the lines, see {@link TopLine#boardLength}
+     */
+    public Length boardLength(BoardPlacement board) {
+        return topLine.boardLength(Interval.of(board.left(), board.right()).shiftedBy(boarded.start()));
     }
 
     /**
@@ -143,7 +189,7 @@ public final class Stretch {
         for (int i = 0; i < bays.size(); i++) {
             Bay bay = bays.get(i);
             String bayPlace = side + ", " + bay + ", " + bay.from();
-            sheets.add(slope.worksheet(i).within(bayPlace + " to " + bay.to()));
+            sheets.add(slope().worksheet(i).within(bayPlace + " to " + bay.to()));
             if (!bay.rails().isEmpty()) {
                 sheets.add(RailHeights.of(
                                 style.rails(),
@@ -153,6 +199,7 @@ public final class Stretch {
                         .within(bayPlace));
             }
         }
+        sheets.add(railPieces.worksheet().within(place));
         boards.ifPresent(layout -> sheets.add(layout.worksheet().within(place)));
         return sheets;
     }

@@ -95,18 +95,24 @@ final class WindLoads {
     }
 
     private LateralLoad load(FenceLine line, Interval part, Length exposed) {
-        Optional<Pressure> pressure = site.windPressure().or(() -> on(line).map(wind -> roundedUp(wind.average(part))));
+        Optional<Pressure> pressure = pressure(site, on(line), part);
         Length width = part.length().roundedTo(SPAN_STEP, Rounding.UP);
         return pressure.map(
-                        psf -> LateralLoad.ofPressure(psf, width, style.slope().clearance(), exposed))
+                        psf -> LateralLoad.ofPressure(psf, width, style.slope().clearance(), exposed.plus(arch())))
                 .orElse(LateralLoad.NONE);
+    }
+
+    /** The pressure on a part of a line: what was given for the whole place, or what its zones come to. */
+    static Optional<Pressure> pressure(Site site, Optional<FenceWind> wind, Interval part) {
+        return site.windPressure().or(() -> wind.map(zones -> roundedUp(zones.average(part))));
     }
 
     private static Pressure roundedUp(Pressure pressure) {
         return Pressure.ofPsf(Math.ceil(pressure.psf() / PRESSURE_STEP - 1e-6) * PRESSURE_STEP);
     }
 
-    private Optional<FenceWind> on(FenceLine line) {
+    /** The wind on a line, zone by zone, where the place says what wind it has. */
+    Optional<FenceWind> on(FenceLine line) {
         return site.wind().map(wind -> winds.computeIfAbsent(line, unseen -> wind.on(face(line))));
     }
 
@@ -116,11 +122,16 @@ final class WindLoads {
         return FenceFace.builder()
                 .length(line.postLine.length())
                 .bottom(bottom)
-                .top(bottom.plus(style.rails().boardLength()))
+                .top(bottom.plus(style.rails().boardLength()).plus(arch()))
                 .solidFraction(solid(style.pattern()))
                 .returnAtStart(of.atStart)
                 .returnAtEnd(of.atEnd)
                 .build();
+    }
+
+    /** An arch stands higher than its posts; counted as if it did so all along. */
+    private Length arch() {
+        return Length.max(Length.ZERO, style.top().overPosts());
     }
 
     /** The wind does not see through a shadowbox; gaps between boards count as open. */

@@ -51,7 +51,7 @@ class FencePlanWorksheetsTest {
     @Test
     void theSheetsOfOneLevelSide() {
         assertThat(titles(FencePlanner.plan(Plans.levelSide().build(), USUAL)))
-                .hasSize(1 + 1 + 2 * 7 + 1 + 2)
+                .hasSize(1 + 1 + 2 * 7 + 1 + 1 + 2)
                 .startsWith(
                         "Closure of the lot",
                         "side 1, post 1 to post 8: Post spacing",
@@ -60,6 +60,7 @@ class FencePlanWorksheetsTest {
                         "side 1, bay 2, post 2 to post 3: Racked bay from 6.96 ft to 13.92 ft")
                 .endsWith(
                         "side 1, bay 7, post 7: Rail marks above the ground at a post",
+                        "side 1, post 1 to post 8: Pieces of the rails",
                         "side 1, post 1 to post 8: Boards, outside row",
                         "posts 1 to 8: Embedment of a post",
                         "posts 1 to 8: Hole and concrete of a post");
@@ -162,6 +163,10 @@ class FencePlanWorksheetsTest {
                     place + ": Rail marks above the ground at a post",
                     bay.rails().get(bay.rails().size() - 2).from().top());
         }
+        take(
+                results,
+                run + ", " + stretch + ": Pieces of the rails",
+                stretch.railPieces().totalLength());
         take(
                 results,
                 run + ", " + stretch + ": Boards, outside row",

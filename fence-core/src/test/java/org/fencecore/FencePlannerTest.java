@@ -16,6 +16,7 @@ import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.Face;
 import org.fencecore.site.Site;
 import org.fencecore.slope.RailMarks;
+import org.fencecore.slope.RailPiece;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.survey.LotBoundary;
 import org.fencecore.units.Length;
@@ -38,7 +39,8 @@ class FencePlannerTest {
      * boarded        584 1/2 + 2 x 1 3/4 = 588 in, edge to edge of the end posts
      * outside        66 boards: gap (588 - 66 x 5 1/2) / 65 = 3.4615 in, nearer 3 1/2 than 65 boards' 3.6016
      * inside         65 behind the gaps
-     * rails          83 1/2 in, at the ends 85 1/4
+     * rails          three bays, 250 1/2 in, are over 16 ft, so pieces of two bays: 167 in, at the ends 168 3/4; of
+     *                seven bays one end bay is left, 85 1/4
      * rail tops      6 + 3 1/2 = 9 1/2; top 2 + 72 - 4 = 70; middle half the clear of 57 in plus 1 3/4 over 9 1/2
      * </pre>
      */
@@ -61,8 +63,11 @@ class FencePlannerTest {
                 .hasSize(7)
                 .allSatisfy(bay -> assertThat(bay.spacing()).isEqualTo(in(83.5)));
 
-        assertThat(plan.bays().get(0).rails()).extracting(RailCut::length).containsOnly(in(85.25));
-        assertThat(plan.bays().get(3).rails()).extracting(RailCut::length).containsOnly(in(83.5));
+        assertThat(plan.stretches().get(0).railPieces().pieces())
+                .hasSize(12)
+                .extracting(RailPiece::length)
+                .containsOnly(in(85.25), in(167), in(168.75));
+        assertThat(plan.stretches().get(0).railPieces().totalLength()).isEqualTo(in(3 * 588));
         assertThat(plan.bays().get(3).rails())
                 .extracting(rail -> rail.from().top())
                 .containsExactly(in(9.5), in(9.5 + 57 / 2.0 + 1.75), in(70));
@@ -197,9 +202,8 @@ class FencePlannerTest {
         assertThat(first.stretches().get(0).boarded().end())
                 .isEqualTo(first.length().plus(in(3.25)));
         assertThat(second.stretches().get(0).boarded().start()).isEqualTo(in(-4));
-        List<RailCut> lastRails = first.stretches().get(0).bays().get(6).rails();
-        assertThat(lastRails.get(0).length())
-                .isEqualTo(first.stretches().get(0).bays().get(6).spacing().plus(in(3.25)));
+        assertThat(lastPiece(first.stretches().get(0)).reach().end())
+                .isEqualTo(first.length().plus(in(3.25)));
     }
 
     /**
@@ -225,11 +229,18 @@ class FencePlannerTest {
 
         Stretch arriving = plan.runs().get(0).stretches().get(0);
         Stretch leaving = plan.runs().get(1).stretches().get(0);
-        Bay lastBay = arriving.bays().get(arriving.bays().size() - 1);
-        assertThat(lastBay.rails().get(0).length()).isEqualTo(lastBay.spacing().minus(in(1.75)));
+        assertThat(lastPiece(arriving).reach().end())
+                .isEqualTo(plan.runs().get(0).length().minus(in(1.75)));
         assertThat(arriving.boarded().end())
                 .isEqualTo(plan.runs().get(0).length().minus(in(3.25)));
         assertThat(leaving.boarded().start()).isEqualTo(in(3.25 + 0.75));
+    }
+
+    private static RailPiece lastPiece(Stretch stretch) {
+        return stretch.railPieces().pieces().stream()
+                .filter(piece -> piece.toPost() == stretch.bays().size())
+                .findFirst()
+                .orElseThrow();
     }
 
     /** 2.5 ft up in 50 ft is 5 %: every rail is sqrt(1.0025) longer, and the marks on the post stay those of the top. */
@@ -243,7 +254,8 @@ class FencePlannerTest {
 
         Bay bay = plan.bays().get(3);
         assertThat(bay.slope().grade().percent()).isCloseTo(5, offset(1e-6));
-        assertThat(bay.rails().get(0).length().inches()).isCloseTo(83.5 * Math.sqrt(1.0025), offset(1e-6));
+        assertThat(plan.stretches().get(0).railPieces().totalLength().inches())
+                .isCloseTo(3 * 588 * Math.sqrt(1.0025), offset(1e-5));
         RailMarks top = bay.rails().get(2).from();
         assertThat(top.top()).isEqualTo(in(70));
     }

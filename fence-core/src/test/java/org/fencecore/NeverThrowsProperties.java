@@ -14,28 +14,48 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
+import org.fencecore.footing.PostSetting;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.gate.HingeSide;
 import org.fencecore.gate.hang.PoolGate;
+import org.fencecore.geometry.Bearing;
+import org.fencecore.geometry.Corner;
 import org.fencecore.geometry.Plane;
 import org.fencecore.geometry.Point;
+import org.fencecore.geometry.Polygon;
 import org.fencecore.geometry.Polyline;
 import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Side;
+import org.fencecore.geometry.Zone;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.layout.PostSpacingSpec;
+import org.fencecore.obstacles.Obstacle;
+import org.fencecore.obstacles.Obstacles;
+import org.fencecore.obstacles.UtilityKind;
 import org.fencecore.packet.BuildPacket;
+import org.fencecore.rules.ClearGround;
+import org.fencecore.rules.CornerVisibility;
+import org.fencecore.rules.HeightLimit;
+import org.fencecore.rules.LocalRules;
+import org.fencecore.rules.PoolBarrier;
 import org.fencecore.site.GateLocation;
 import org.fencecore.site.Site;
+import org.fencecore.slope.RailSpec;
+import org.fencecore.slope.SlopeSpec;
+import org.fencecore.slope.TopShape;
+import org.fencecore.slope.Treatment;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.style.GateHardware;
 import org.fencecore.style.Lumber;
 import org.fencecore.survey.Course;
 import org.fencecore.survey.LotBoundary;
+import org.fencecore.terrain.Shot;
+import org.fencecore.terrain.ShotSurface;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
 import org.fencecore.units.Slope;
+import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Worksheet;
 
 /**
@@ -146,19 +166,31 @@ class NeverThrowsProperties {
                         Arbitraries.of(Lumber.fourByFour(), Lumber.sixBySix()),
                         Arbitraries.doubles().between(0.75, 20).ofScale(2),
                         Arbitraries.doubles().between(5.5, 30).ofScale(1),
-                        Arbitraries.of(true, false),
-                        Arbitraries.integers().between(0, 40))
-                .as((pattern, posts, spacing, hole, middleRail, hardware) -> FenceStyle.builder()
+                        Arbitraries.integers().between(0, 40),
+                        slopes(),
+                        Arbitraries.of(
+                                TopShape.straight(),
+                                TopShape.followingGround(),
+                                TopShape.stepped(),
+                                TopShape.arched(Length.ofInches(8)),
+                                TopShape.dipped(Length.ofInches(8))),
+                        rails())
+                .as((pattern, posts, spacing, hole, hardware, slope, top, rails) -> FenceStyle.builder()
                         .gateHardware(hardware(hardware))
                         .pattern(pattern)
+                        .slope(slope)
+                        .top(top)
+                        .rails(rails)
                         .postLumber(posts)
                         .postSpacing(PostSpacingSpec.builder()
                                 .minimum(Length.ZERO)
                                 .maximum(Length.ofFeet(spacing))
                                 .build())
-                        .holeDiameter(
-                                Length.ofInches(Math.max(hole, posts.width().inches() * 1.5)))
-                        .gate(GateSpec.builder().middleRail(middleRail).build())
+                        .setting(PostSetting.builder()
+                                .holeDiameter(Length.ofInches(
+                                        Math.max(hole, posts.width().inches() * 1.5)))
+                                .build())
+                        .gate(GateSpec.builder().middleRail(hardware % 3 == 0).build())
                         .build());
     }
 
@@ -170,6 +202,32 @@ class NeverThrowsProperties {
                 .openTo(Angle.ofDegrees(30 + 3 * size))
                 .hinges(2 + size % 5)
                 .build();
+    }
+
+    private static Arbitrary<SlopeSpec> slopes() {
+        return Combinators.combine(
+                        Arbitraries.of(Treatment.class),
+                        Arbitraries.of(SlopeSpec.UnderBoards.class),
+                        Arbitraries.doubles().between(2, 100).ofScale(1).injectNull(0.3))
+                .as((treatment, under, limit) -> {
+                    SlopeSpec.Builder slope =
+                            SlopeSpec.builder().treatment(treatment).underBoards(under);
+                    if (limit != null) {
+                        slope.maximumGrade(Slope.ofPercent(limit));
+                    }
+                    return slope.build();
+                });
+    }
+
+    private static Arbitrary<RailSpec> rails() {
+        return Combinators.combine(
+                        Arbitraries.of(true, false),
+                        Arbitraries.integers().between(1, 4),
+                        Arbitraries.doubles().between(1, 20).ofScale(1))
+                .as((between, bays, stick) -> {
+                    RailSpec.Builder rails = RailSpec.builder().mostBays(bays).longestStick(Length.ofFeet(stick));
+                    return (between ? rails.betweenPosts() : rails.trim(Length.ofInches(1))).build();
+                });
     }
 
     @Property(tries = 500)
@@ -261,6 +319,145 @@ class NeverThrowsProperties {
         assertThat(BuildPacket.of(plan).files()).containsKey("build-sheet.txt");
         if (plan.isBuildable()) {
             assertThat(plan.runs()).hasSize(points.size() - 1);
+        }
+    }
+
+    /** A lot of five sides whose second is a curve to either hand, from nearly straight to more than half round. */
+    @Provide
+    Arbitrary<LotBoundary> curvedLots() {
+        return Combinators.combine(
+                        Arbitraries.doubles().between(1, 80).ofScale(2),
+                        Arbitraries.doubles().between(2, 200).ofScale(1),
+                        Arbitraries.doubles().between(5, 60).ofScale(2),
+                        Arbitraries.of(Side.class),
+                        Arbitraries.of(true, false),
+                        Arbitraries.integers().between(0, 90))
+                .as((front, delta, radius, turn, clockwise, back) -> {
+                    Course first = Plans.course(0, front);
+                    Course curve = Course.curve(turn)
+                            .radius(Length.ofFeet(radius))
+                            .delta(Angle.ofDegrees(delta))
+                            .tangentTo(first)
+                            .build();
+                    double way = clockwise ? 90 : 270;
+                    return closed(List.of(first, curve, Plans.course(way, 100), Plans.course(way + 60 + back, 90)));
+                });
+    }
+
+    private static Point at(int eastFeet, int northFeet) {
+        return Point.of(Length.ofFeet(eastFeet), Length.ofFeet(northFeet));
+    }
+
+    private static Polyline line(int east, int north, int along, int up) {
+        return Polyline.of(List.of(at(east, north), at(east + along, north + up)));
+    }
+
+    @Provide
+    Arbitrary<Obstacles> obstacles() {
+        Arbitrary<Integer> place = Arbitraries.integers().between(-60, 160);
+        Arbitrary<Integer> reach = Arbitraries.integers().between(1, 150);
+        return Combinators.combine(place, place, reach, Arbitraries.integers().between(0, 5))
+                .as((east, north, size, kind) -> {
+                    Polyline line = line(east, north, size, 40 - size);
+                    Length small = Length.ofInches(size);
+                    return switch (kind) {
+                        case 0 -> Obstacle.utility(UtilityKind.GAS, line);
+                        case 1 -> Obstacle.tree(at(east, north), small, small.times(2));
+                        case 2 -> Obstacle.wall(line, small);
+                        case 3 -> Obstacle.hydrant(at(east, north), small);
+                        case 4 ->
+                            Obstacle.structure(Polygon.of(
+                                    List.of(at(east, north), at(east + size, north), at(east, north + size))));
+                        default -> Obstacle.utility(UtilityKind.OTHER, line, small);
+                    };
+                })
+                .list()
+                .ofMaxSize(8)
+                .map(Obstacles::of);
+    }
+
+    private static LocalRules rules(int feet) {
+        Citation town = Citation.of("invented town code", "1", "");
+        Polyline street = line(-20, 0, 200, feet);
+        return LocalRules.of(List.of(
+                HeightLimit.of(Zone.along(street, Length.ofFeet(feet)), Length.ofInches(10 * feet), "front", town),
+                HeightLimit.permitOver(Zone.everywhere(), Length.ofFeet(6), "permit", town),
+                CornerVisibility.of(
+                        Corner.of(at(0, 0), Bearing.SOUTH, Bearing.EAST, Side.LEFT),
+                        Length.ofFeet(feet),
+                        Length.ofFeet(25),
+                        Length.ofFeet(3),
+                        "corner",
+                        town),
+                ClearGround.easement(Zone.along(street, Length.ofFeet(2)), "drain", town),
+                ClearGround.noHoles(Zone.around(at(40, 40), Length.ofFeet(feet)), "tank", town),
+                PoolBarrier.builder(Side.RIGHT, "pool", PoolBarrier.PUBLISHED).build()));
+    }
+
+    private static ShotSurface bumps(List<Integer> inches) {
+        List<Shot> shots = new ArrayList<>();
+        for (int i = 0; i < inches.size(); i++) {
+            // Twelve shots a row, 40 ft apart and a little out of line, round every lot that is tried here.
+            Point place = at(-180 + 40 * (i % 12) + i % 7, -180 + 40 * (i / 12) + i % 5);
+            shots.add(new Shot(place, Length.ofInches(inches.get(i))));
+        }
+        return ShotSurface.of(shots);
+    }
+
+    /** Everything that a site can hold at once, and posts set elsewhere on top of it. */
+    @Property(tries = 100)
+    void curvedLotsWithAllThatIsInTheirWayArePlanned(
+            @ForAll("curvedLots") LotBoundary lot,
+            @ForAll("obstacles") Obstacles inTheWay,
+            @ForAll @Size(144) List<@IntRange(min = -60, max = 60) Integer> heights,
+            @ForAll @IntRange(min = 2, max = 40) int feet,
+            @ForAll @IntRange(max = 120) int setbackInches,
+            @ForAll boolean outward,
+            @ForAll @Size(max = 30) List<@IntRange(min = -40, max = 40) Integer> off,
+            @ForAll("styles") FenceStyle style) {
+        Site.Builder site = Site.on(lot)
+                .ground(bumps(heights))
+                .setback(Length.ofInches(setbackInches))
+                .obstacles(inTheWay)
+                .rules(rules(feet))
+                .gate(GateLocation.named("on the curve")
+                        .onSide(2)
+                        .centredAt(Length.ofFeet(feet))
+                        .clearOpening(Length.ofInches(36))
+                        .opensOutward(outward)
+                        .build());
+        for (int side = 1; side <= lot.courses().size(); side++) {
+            site.fenceOn(side);
+        }
+        FencePlan plan = FencePlanner.plan(site.build(), style);
+        assertThat(plan.worksheets()).isNotEmpty();
+        assertThat(BuildPacket.of(plan).files()).containsKey("build-sheet.txt");
+        assertThat(!plan.gates().isEmpty() || !plan.isBuildable()).isTrue();
+        Length least = site.build()
+                .setback()
+                .plus(style.postLumber().width().dividedBy(2))
+                .minus(Length.ofMillimetres(0.01));
+        for (Post post : plan.posts()) {
+            assertThat(lot.outline().orElseThrow().sides())
+                    .allMatch(side -> side.distanceTo(post.centre()).compareTo(least) >= 0);
+        }
+
+        List<SetPost> set = new ArrayList<>();
+        for (int i = 0; i < Math.min(off.size(), plan.posts().size()); i++) {
+            Post post = plan.posts().get(i);
+            Point centre = post.centre();
+            set.add(SetPost.of(
+                    post.number(),
+                    Point.of(
+                            centre.east().plus(Length.ofInches(off.get(i))),
+                            centre.north().minus(Length.ofInches(off.get(off.size() - 1 - i))))));
+        }
+        FencePlan built = plan.withSetPosts(set);
+        assertThat(BuildPacket.of(built).files()).containsKey("build-sheet.txt");
+        for (Run run : built.runs()) {
+            // Along a run, posts stay in the order of the stretches between them.
+            List<Length> stations = run.posts().stream().map(run::station).toList();
+            assertThat(stations).isSorted();
         }
     }
 }

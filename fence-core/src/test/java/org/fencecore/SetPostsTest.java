@@ -39,22 +39,21 @@ class SetPostsTest {
                 .toList());
         assertThat(again.findings()).isEqualTo(PLANNED.findings());
         assertThat(again.boards()).isEqualTo(PLANNED.boards());
-        assertThat(again.bays())
-                .flatExtracting(Bay::rails)
-                .extracting(RailCut::length)
-                .isEqualTo(PLANNED.bays().stream()
-                        .flatMap(bay -> bay.rails().stream().map(RailCut::length))
-                        .toList());
+        assertThat(again.stretches().get(0).railPieces().worksheet().toText())
+                .isEqualTo(PLANNED.stretches().get(0).railPieces().worksheet().toText());
         assertThat(again.posts()).allMatch(Post::isSet);
         assertThat(PLANNED.posts()).noneMatch(Post::isSet);
     }
 
-    /** Post 3 was planned at 167 in and stands at 168; its bays are 84 1/2 and 82 1/2 in, and so are their rails. */
+    /** Post 3 was planned at 167 in and stands at 168; its bays are 84 1/2 and 82 1/2 in, and so long are their rails. */
     @Test
     void raisesTheRailsToWhereAPostStands() {
         FencePlan built = PLANNED.withSetPosts(List.of(set(3, 168, 0.25)));
         assertThat(built.bays().subList(1, 3)).extracting(Bay::spacing).containsExactly(in(84.5), in(82.5));
-        assertThat(built.bays().get(1).rails()).extracting(RailCut::length).containsOnly(in(84.5));
+        assertThat(built.stretches().get(0).railPieces().pieces()).anySatisfy(piece -> {
+            assertThat(piece.fromPost()).isEqualTo(1);
+            assertThat(piece.length()).isEqualTo(in(84.5 + (piece.bays() == 2 ? 82.5 : 0)));
+        });
         assertThat(built.boardCount()).isEqualTo(PLANNED.boardCount());
         assertThat(built.posts().get(2).centre()).isEqualTo(RUN.pointAt(in(168), in(0.25)));
         assertThat(built.stretches().get(0).spacing()).isEmpty();

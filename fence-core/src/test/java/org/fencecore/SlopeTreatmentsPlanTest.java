@@ -8,6 +8,7 @@ import static org.fencecore.Plans.shots;
 import org.fencecore.drawing.Drawing;
 import org.fencecore.drawing.ElevationView;
 import org.fencecore.site.Site;
+import org.fencecore.slope.RailPiece;
 import org.fencecore.slope.SlopeSpec;
 import org.fencecore.slope.Treatment;
 import org.fencecore.style.FenceStyle;
@@ -44,12 +45,21 @@ class SlopeTreatmentsPlanTest {
         Stretch stretch = plan.runs().get(0).stretches().get(0);
         assertThat(stretch.slope().treatment()).isEqualTo(treatment);
         for (int at = 0; at < plan.posts().size(); at++) {
-            assertThat(plan.posts().get(at).exposed())
-                    .isEqualTo(stretch.slope().bottomAbove(at).plus(Length.ofFeet(6)));
+            // Flush on the uphill side of a 4x4, whose boards run on at the mean grade of its two bays.
+            double before =
+                    stretch.bays().get(Math.max(at - 1, 0)).slope().grade().percent();
+            double after = stretch.bays()
+                    .get(Math.min(at, stretch.bays().size() - 1))
+                    .slope()
+                    .grade()
+                    .percent();
+            assertThat(plan.posts().get(at).exposed().inches())
+                    .isCloseTo(
+                            stretch.slope().bottomAbove(at).inches() + 72 + 1.75 * Math.abs(before + after) / 200,
+                            offset(1e-6));
         }
         for (Bay bay : stretch.bays()) {
-            for (RailCut rail : bay.rails()) {
-                assertThat(rail.endCut()).isEqualTo(bay.slope().endCut());
+            for (BayRail rail : bay.rails()) {
                 Length below = Length.ofInches(4);
                 if (rail.number() == 1) {
                     assertThat(rail.from().bottom())
@@ -57,6 +67,12 @@ class SlopeTreatmentsPlanTest {
                     assertThat(rail.to().bottom())
                             .isEqualTo(bay.slope().aboveEnd().plus(below));
                 }
+            }
+        }
+        for (RailPiece piece : stretch.railPieces().pieces()) {
+            for (Bay bay : stretch.bays().subList(piece.fromPost(), piece.toPost())) {
+                assertThat(piece.endCut().degrees())
+                        .isCloseTo(bay.slope().endCut().degrees(), offset(1e-6));
             }
         }
         for (Worksheet sheet : plan.worksheets()) {
@@ -72,10 +88,11 @@ class SlopeTreatmentsPlanTest {
         FencePlan plan = FencePlanner.plan(HILL, style(Treatment.STEPPED));
 
         Bay bay = plan.bays().get(3);
-        RailCut top = bay.rails().get(2);
+        BayRail top = bay.rails().get(2);
         assertThat(bay.slope().rise()).isEqualTo(Length.ZERO);
-        assertThat(top.length()).isEqualTo(bay.spacing());
-        assertThat(top.endCut().degrees()).isZero();
+        assertThat(plan.stretches().get(0).railPieces().pieces())
+                .allSatisfy(piece -> assertThat(piece.length()).isEqualTo(piece.run()))
+                .allSatisfy(piece -> assertThat(piece.endCut().degrees()).isZero());
         assertThat(top.from().top().minus(top.to().top())).isEqualTo(bay.slope().groundRise());
         assertThat(Takeoff.of(plan).pieces()).isNotEmpty();
     }
@@ -86,11 +103,9 @@ class SlopeTreatmentsPlanTest {
         for (Treatment treatment : Treatment.values()) {
             FencePlan plan = FencePlanner.plan(Plans.levelSide().build(), style(treatment));
             assertThat(plan.posts()).extracting(Post::exposed).containsOnly(Length.ofInches(74));
-            for (int bay = 0; bay < plan.bays().size(); bay++) {
-                assertThat(plan.bays().get(bay).rails().get(0).length().inches())
-                        .isCloseTo(
-                                racked.bays().get(bay).rails().get(0).length().inches(), offset(1e-9));
-            }
+            assertThat(plan.stretches().get(0).railPieces().worksheet().toText())
+                    .isEqualTo(
+                            racked.stretches().get(0).railPieces().worksheet().toText());
         }
     }
 }

@@ -30,7 +30,13 @@ final class PlainFence {
     private static final double LEAST_CLEARANCE = 1;
     private static final double MOST_SPACING = 96;
     private static final double HINGE_AND_LATCH_GAP = 0.75;
+    private static final double HINGE_GAP = 0.5;
     private static final double MEMBER = 3.5;
+    private static final double MEMBER_THICKNESS = 1.5;
+
+    /** Southern pine at 19 % of moisture, 62.4 G (1 + m) / (1 + 0.9 G m). */
+    private static final double POUNDS_PER_CUBIC_FOOT = 62.4 * 0.55 / (1 + 0.9 * 0.55 * 0.19) * 1.19;
+
     private static final double HOLE = 3 * POST;
     private static final double LEAST_EMBEDMENT = 24;
     private static final double LATERAL_BEARING_PSF_PER_FOOT = 200;
@@ -42,6 +48,8 @@ final class PlainFence {
     double[] ground = new double[64];
     double[] top = new double[64];
     double[] tributary = new double[64];
+    double[] around = new double[64];
+    double[] hungMoment = new double[64];
     double[] embedment = new double[64];
     double[] concrete = new double[64];
 
@@ -68,6 +76,8 @@ final class PlainFence {
     final double[] stripsAtPosts = new double[8];
 
     /** Gates. */
+    private int corner = -1;
+
     int gates;
 
     final double[] leafWidth = new double[2];
@@ -108,6 +118,7 @@ final class PlainFence {
             addPost(0, startGround);
         }
         int first = posts - 1;
+        corner = side > 0 ? first : -1;
         // Both sides pass a corner post: it stands on the lower ground and reaches the higher boards.
         ground[first] = Math.min(ground[first], startGround);
         reach(first, startGround + CLEARANCE + BOARD_LENGTH);
@@ -149,6 +160,14 @@ final class PlainFence {
             left = right;
             leftGround = rightGround;
         }
+        int firstBay = bays - count;
+        for (int post = 0; post <= count; post++) {
+            double before = grade[firstBay + Math.max(post - 1, 0)];
+            double after = grade[firstBay + Math.min(post, count - 1)];
+            // A level top is flush with the boards on the uphill side of the post.
+            double flush = CLEARANCE + BOARD_LENGTH + HALF_POST * Math.abs(before + after) / 2;
+            reach(firstPost + post, (post == 0 ? fromGround : ground[firstPost + post]) + flush);
+        }
         boardStart[stretches] = boardFrom;
         boards[stretches] = full;
         gap[stretches] = between;
@@ -162,6 +181,8 @@ final class PlainFence {
             ground = Arrays.copyOf(ground, more);
             top = Arrays.copyOf(top, more);
             tributary = Arrays.copyOf(tributary, more);
+            around = Arrays.copyOf(around, more);
+            hungMoment = Arrays.copyOf(hungMoment, more);
             embedment = Arrays.copyOf(embedment, more);
             concrete = Arrays.copyOf(concrete, more);
         }
@@ -177,7 +198,8 @@ final class PlainFence {
 
     /** Gives half a bay or opening to each of two neighbouring posts. */
     private void carry(int post, double spacing) {
-        tributary[post] += spacing / 2;
+        // A corner post holds the side that begins at it square to the one that ends there.
+        (post == corner ? around : tributary)[post] += spacing / 2;
         tributary[post + 1] += spacing / 2;
     }
 
@@ -226,6 +248,15 @@ final class PlainFence {
         return marks;
     }
 
+    /** Weighs a leaf in pounds: frame, brace pointed into both corners, and boards on both faces. */
+    private static double weight(double frame, double wide, double high, int full) {
+        double brace = Math.hypot(wide, high);
+        double braceFace = MEMBER * brace - MEMBER * MEMBER * wide * high / (brace * brace);
+        double frameFace = MEMBER * (2 * frame + 2 * wide);
+        double boards = (2 * full - 1) * BOARD * BOARD_LENGTH * BOARD_THICKNESS;
+        return ((frameFace + braceFace) * MEMBER_THICKNESS + boards) / 1728 * POUNDS_PER_CUBIC_FOOT;
+    }
+
     /** Hangs a gate and returns the number of the post behind it. */
     private int hang(double open, double shut) {
         double beyond = shut + HALF_POST;
@@ -248,6 +279,7 @@ final class PlainFence {
         leafGap[gates] = (leaf - full * BOARD) / (full - 1);
         braceLength[gates] = Math.hypot(wide, high);
         braceRise[gates] = Math.atan2(high, wide);
+        hungMoment[posts - 1] += weight(frame, wide, high, full) * (HALF_POST + HINGE_GAP + leaf / 2);
         gates++;
         return posts - 1;
     }
@@ -302,10 +334,11 @@ final class PlainFence {
     private void setInGround(int post) {
         double exposed = top[post] - ground[post];
         // To a sixteenth, so that bays which differ by rounding have the same footing; a hair less is not one more.
-        double width = Math.ceil(tributary[post] * 16 - 1e-6) / 16;
+        double width =
+                Math.hypot(Math.ceil(tributary[post] * 16 - 1e-6) / 16, Math.ceil(around[post] * 16 - 1e-6) / 16);
         double force = FenceJob.WIND_PSF / 144 * width * (exposed - CLEARANCE);
         double above = Math.max(0.55 * exposed, (CLEARANCE + exposed) / 2);
-        double wind = poleDepth(force, above, LATERAL_BEARING_PSF_PER_FOOT / 1728, HOLE);
+        double wind = poleDepth(force, above, hungMoment[post], LATERAL_BEARING_PSF_PER_FOOT / 1728, HOLE);
         double depth = Math.max(Math.max(wind, FenceJob.FROST_DEPTH), Math.max(LEAST_EMBEDMENT, exposed / 2));
         embedment[post] = Math.ceil(depth - 1e-6);
         concrete[post] = (Math.PI / 4 * HOLE * HOLE - POST * POST) * embedment[post];
@@ -313,15 +346,16 @@ final class PlainFence {
 
     /**
      * The depth d with d = A/2 (1 + sqrt(1 + 4.36 h / A)), A = 2.34 P / (S1 b), S1 the bearing at a third of d (IBC
-     * 2012, section 1807.3.2.1). With k = 3 * 2.34 P / (S b) and A = k / d it becomes d^3 - k d - 1.09 k h = 0, which
-     * Newton's steps from above run down to.
+     * 2012, section 1807.3.2.1). With k = 3 * 2.34 P / (S b) and A = k / d it becomes d^3 - k d - 1.09 k h = 0, where
+     * the moment of a hung leaf adds to that of the wind in k h; Newton's steps from above run down to it.
      */
-    private static double poleDepth(double force, double height, double bearing, double hole) {
+    private static double poleDepth(double force, double height, double hung, double bearing, double hole) {
         double k = 3 * 2.34 * force / (bearing * hole);
-        double depth = Math.sqrt(k) + Math.cbrt(1.09 * k * height);
+        double c = 1.09 * 3 * 2.34 * (force * height + hung) / (bearing * hole);
+        double depth = Math.sqrt(k) + Math.cbrt(c);
         double step;
         do {
-            step = (depth * depth * depth - k * depth - 1.09 * k * height) / (3 * depth * depth - k);
+            step = (depth * depth * depth - k * depth - c) / (3 * depth * depth - k);
             depth -= step;
         } while (step > 1e-9 * depth);
         return depth;

@@ -6,17 +6,18 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.assertj.core.data.Offset;
 import org.fencecore.Bay;
+import org.fencecore.BayRail;
 import org.fencecore.FencePlan;
 import org.fencecore.FencePlanner;
 import org.fencecore.GateBay;
 import org.fencecore.Post;
-import org.fencecore.RailCut;
 import org.fencecore.Run;
 import org.fencecore.Stretch;
 import org.fencecore.gate.GateBrace;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.BoardPlacement;
 import org.fencecore.layout.Face;
+import org.fencecore.slope.RailPiece;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -40,6 +41,7 @@ class PlainFenceTest {
         PlainFence plain = PlainFence.plan(job);
         postsAgree(plan, plain);
         baysAgree(plan, plain);
+        railsAgree(plan, plain);
         boardsAgree(plan, plain);
         gatesAgree(plan, plain);
     }
@@ -80,17 +82,31 @@ class PlainFenceTest {
                     .isCloseTo(plain.grade[i], GRADE);
             assertThat(bay.slope().clearance().min().inches()).isCloseTo(plain.leastGapUnder[i], INCHES);
             assertThat(bay.slope().clearance().max().inches()).isCloseTo(plain.mostGapUnder[i], INCHES);
-            for (RailCut rail : bay.rails()) {
+            for (BayRail rail : bay.rails()) {
                 double[] marks = plain.marks[i];
                 int start = 2 * (rail.number() - 1);
                 int end = start + 2 * bay.rails().size();
-                assertThat(rail.length().inches()).as("rails of %s", bay).isCloseTo(plain.railLength[i], INCHES);
-                assertThat(rail.endCut().radians()).isCloseTo(plain.endCut[i], GRADE);
                 assertThat(rail.from().bottom().inches()).isCloseTo(marks[start], INCHES);
                 assertThat(rail.from().top().inches()).isCloseTo(marks[start + 1], INCHES);
                 assertThat(rail.to().bottom().inches()).isCloseTo(marks[end], INCHES);
                 assertThat(rail.to().top().inches()).isCloseTo(marks[end + 1], INCHES);
             }
+        }
+    }
+
+    /** The plain program cuts a piece for each bay; pieces of several bays are as long as those together. */
+    private static void railsAgree(FencePlan plan, PlainFence plain) {
+        int before = 0;
+        for (Stretch stretch : plan.stretches()) {
+            for (RailPiece piece : stretch.railPieces().pieces()) {
+                double length = 0;
+                for (int bay = piece.fromPost(); bay < piece.toPost(); bay++) {
+                    length += plain.railLength[before + bay];
+                    assertThat(piece.endCut().radians()).isCloseTo(plain.endCut[before + bay], GRADE);
+                }
+                assertThat(piece.length().inches()).as("%s, %s", stretch, piece).isCloseTo(length, INCHES);
+            }
+            before += stretch.bays().size();
         }
     }
 

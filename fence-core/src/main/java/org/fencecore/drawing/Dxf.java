@@ -178,8 +178,8 @@ public final class Dxf {
         return switch (layer) {
             case GRAVEL, CONCRETE, DIMENSIONS -> 8;
             case FROST, SWING -> 5;
-            case INSIDE_BOARDS, OUTSIDE_BOARDS, COVER_BOARDS -> 43;
-            case RAILS, GROUND, OBSTACLES -> 35;
+            case INSIDE_BOARDS, OUTSIDE_BOARDS, COVER_BOARDS, KICK_BOARDS -> 43;
+            case RAILS, RAIL_JOINTS, GROUND, OBSTACLES -> 35;
             case STRINGS, BATTER_BOARDS -> 1;
             case POSTS, GATE_FRAME, GATE_BRACE, BOUNDARY, POST_MARKS, MATCH_LINES, LETTERING -> 7;
         };

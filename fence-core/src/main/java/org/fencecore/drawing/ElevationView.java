@@ -12,6 +12,7 @@ import org.fencecore.footing.FootingDesign;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.ProfilePoint;
 import org.fencecore.layout.Face;
+import org.fencecore.slope.SlopeSpec;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
@@ -126,8 +127,12 @@ public final class ElevationView {
         drawing.add(ElevationTable.of(run, unrolled));
         FenceStyle style = plan.style();
         drawing.note("Posts " + style.postLumber() + ", rails " + style.railLumber() + ", boards "
-                + style.boardLumber() + ", " + Notes.figure(boardLength) + " long, plumb. Figures are level and plumb"
-                + " measures.");
+                + style.boardLumber() + ", " + Notes.figure(boardLength) + " long"
+                + (style.top().isStraight() ? "" : " as usual, their tops " + style.top())
+                + (style.slope().underBoards() == SlopeSpec.UnderBoards.BOARDS_TO_GROUND
+                        ? ", longer where cut to the ground"
+                        : "")
+                + ", plumb. Figures are level and plumb measures.");
         return drawing.build();
     }
 
@@ -158,10 +163,17 @@ public final class ElevationView {
         Interval body = Interval.of(station.minus(half), station.plus(half));
         Interval hole = Interval.of(station.minus(holeHalf), station.plus(holeHalf));
         Length foot = post.ground().minus(footing.embedment());
-        Length concreteTop = post.ground().plus(footing.spec().concreteTop());
+        Length concreteTop = post.ground().plus(footing.spec().setting().concreteTop());
         drawing.add(unrolled.upright(Layer.GRAVEL, hole, post.ground().minus(footing.holeDepth()), foot));
         drawing.add(unrolled.upright(Layer.CONCRETE, hole, foot, concreteTop));
-        drawing.add(unrolled.upright(Layer.POSTS, body, foot, post.top()));
+        Length lower = post.topGrade().riseOver(half.times(2)).abs();
+        boolean climbs = !post.topGrade().isNegative();
+        drawing.add(Outline.of(
+                Layer.POSTS,
+                unrolled.spot(body.start(), foot),
+                unrolled.spot(body.end(), foot),
+                unrolled.spot(body.end(), climbs ? post.top() : post.top().minus(lower)),
+                unrolled.spot(body.start(), climbs ? post.top().minus(lower) : post.top())));
         drawing.add(Label.beside(unrolled.spot(station, post.top()), Angle.RIGHT, NEAR, Integer.toString(post.number()))
                 .withLettering(Lettering.NUMBER));
     }
@@ -195,8 +207,18 @@ public final class ElevationView {
     private void fence() {
         boolean oneByOne = boardCount() <= MOST_BOARDS;
         for (Stretch stretch : run.stretches()) {
-            StretchParts parts = new StretchParts(stretch, unrolled, run.ground(), boardLength);
+            StretchParts parts = new StretchParts(stretch, unrolled, run.ground());
             parts.rails().forEach(drawing::add);
+            List<Shape> joints = parts.joints();
+            joints.forEach(drawing::add);
+            if (!joints.isEmpty()) {
+                drawing.key(Layer.RAIL_JOINTS, "joint of a rail");
+            }
+            List<Shape> kickBoards = parts.kickBoards();
+            kickBoards.forEach(drawing::add);
+            if (!kickBoards.isEmpty()) {
+                drawing.key(Layer.KICK_BOARDS, "kick board, to scribe to the ground");
+            }
             (oneByOne ? parts.boards() : parts.boardedBays()).forEach(drawing::add);
         }
         for (GateBay gate : run.gates()) {

@@ -235,14 +235,14 @@ public final class GateView {
         }
     }
 
-    private static List<String> notes(GateLeaf leaf) {
+    private List<String> notes(GateLeaf leaf) {
         List<FramePiece> pieces = leaf.pieces();
         if (pieces.isEmpty()) {
             return List.of();
         }
         List<String> notes = new ArrayList<>();
         FramePiece first = pieces.get(0);
-        notes.add("Of " + size(first.thickness(), first.width()) + ": "
+        notes.add((design.isPair() ? "of " : "Of ") + size(first.thickness(), first.width()) + ": "
                 + pieces.stream()
                         .map(piece -> piece.member() + " " + Notes.figure(piece.length()) + cuts(piece))
                         .collect(Collectors.joining(", "))
@@ -274,7 +274,8 @@ public final class GateView {
         return both.isEmpty() ? "" : " (" + both + ")";
     }
 
-    private static String braceNote(GateBrace brace) {
+    /** The braces of two leaves have room for their sizes alone; how they are cut is written on them. */
+    private String braceNote(GateBrace brace) {
         String run = ", from the " + brace.foot().stile() + " up to the "
                 + brace.head().stile() + ".";
         if (brace.kind() == BraceKind.CABLE) {
@@ -289,9 +290,13 @@ public final class GateView {
         boolean pointed = brace.ends() == BraceEnds.POINTS;
         String onRail = rail.isEmpty() ? "" : Notes.figure(brace.railBearing()) + " on the rail";
         String onStile = stile.isEmpty() ? "" : Notes.figure(brace.stileBearing()) + " on the stile";
+        String bears = onRail + (pointed ? " and " : "") + onStile + ".";
+        if (design.isPair()) {
+            return " of " + Notes.figure(brace.length()) + " point to point, bearing " + bears;
+        }
         return " of " + size(brace.thickness(), brace.width()) + ", " + Notes.figure(brace.length())
                 + " point to point" + run + " Cut each end" + (pointed ? " to a point: " : " ") + rail
-                + (pointed ? ", " : "") + stile + ". It bears " + onRail + (pointed ? " and " : "") + onStile + ".";
+                + (pointed ? ", " : "") + stile + ". It bears " + bears;
     }
 
     private static String size(Length thickness, Length width) {

@@ -20,10 +20,14 @@ public enum Layer {
     OUTSIDE_BOARDS,
     /** Boards or battens over the gaps of those on the outside face. */
     COVER_BOARDS,
+    /** Boards laid lengthwise under the others, before they are scribed to the ground. */
+    KICK_BOARDS,
     /** Posts in elevation, seen through the boards. */
     POSTS,
     /** Rails in elevation, seen through the boards. */
     RAILS,
+    /** Where two pieces of a rail are joined on a post. */
+    RAIL_JOINTS,
     /** Stiles and rails of a gate's frame. */
     GATE_FRAME,
     /** Braces of a gate. */

@@ -14,8 +14,10 @@ record Pen(String colour, double width, String dashes, String fill, boolean seeT
             case INSIDE_BOARDS -> Pen.line("#b9ad98", 0.1).filled("#f8f3ea");
             case OUTSIDE_BOARDS -> Pen.line("#8a7650", 0.13).filled("#ecdcbc");
             case COVER_BOARDS -> Pen.line("#7a6640", 0.13).filled("#e2cfa6");
+            case KICK_BOARDS -> Pen.line("#7a6640", 0.18).filled("#d8c39a").showingThrough();
             case POSTS -> Pen.line("#333333", 0.18).dashed("1 0.5");
             case RAILS -> Pen.line("#5b4a2a", 0.13).dashed("1 0.5");
+            case RAIL_JOINTS -> Pen.line("#a03020", 0.45);
             case GATE_FRAME -> Pen.line("#000000", 0.25).filled("#f6ead0").showingThrough();
             case GATE_BRACE -> Pen.line("#000000", 0.25).filled("#fbf5e6").showingThrough();
             case GROUND -> Pen.line("#3c2f1a", 0.5);

@@ -3,17 +3,20 @@ package org.fencecore.drawing;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.fencecore.Bay;
 import org.fencecore.BoardAtPost;
-import org.fencecore.RailCut;
 import org.fencecore.Stretch;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.ProfilePoint;
 import org.fencecore.layout.BoardPlacement;
 import org.fencecore.slope.FittedBay;
+import org.fencecore.slope.KickBoard;
+import org.fencecore.slope.RailMarks;
+import org.fencecore.slope.RailPiece;
 import org.fencecore.units.Length;
-import org.fencecore.units.Ratio;
 
 /** The rails and boards of one stretch in elevation. */
 final class StretchParts {
@@ -21,40 +24,56 @@ final class StretchParts {
     private final Stretch stretch;
     private final Unrolled unrolled;
     private final Profile ground;
-    private final Length boardLength;
 
-    StretchParts(Stretch stretch, Unrolled unrolled, Profile ground, Length boardLength) {
+    StretchParts(Stretch stretch, Unrolled unrolled, Profile ground) {
         this.stretch = stretch;
         this.unrolled = unrolled;
         this.ground = ground;
-        this.boardLength = boardLength;
     }
 
+    /** Every piece of a rail. */
     List<Shape> rails() {
         List<Shape> shapes = new ArrayList<>();
-        List<Bay> bays = stretch.bays();
-        for (int bay = 0; bay < bays.size(); bay++) {
-            boolean last = bay == bays.size() - 1;
-            Length end = last ? stretch.boarded().end() : bays.get(bay).slope().end();
-            for (RailCut rail : bays.get(bay).rails()) {
-                shapes.add(rail(bays.get(bay), rail, end));
+        for (RailPiece piece : stretch.railPieces().pieces()) {
+            bottomAtStart(piece).ifPresent(bottom -> {
+                Length end = bottom.plus(piece.grade().riseOver(piece.run()));
+                shapes.add(unrolled.leaning(Layer.RAILS, piece.reach(), bottom, end, depth(piece)));
+            });
+        }
+        return shapes;
+    }
+
+    /** A plumb line across the rail where a piece is joined to the one before. */
+    List<Shape> joints() {
+        List<Shape> shapes = new ArrayList<>();
+        for (RailPiece piece : stretch.railPieces().pieces()) {
+            if (stretch.railPieces().jointsAt(piece.fromPost()) > 0) {
+                Length at = piece.reach().start();
+                bottomAtStart(piece)
+                        .ifPresent(bottom -> shapes.add(new Line(
+                                Layer.RAIL_JOINTS,
+                                List.of(unrolled.spot(at, bottom), unrolled.spot(at, bottom.plus(depth(piece)))))));
             }
         }
         return shapes;
     }
 
-    /** A rail reaches back from its end by its level length: past the first post of the stretch, if it is the first. */
-    private Shape rail(Bay bay, RailCut rail, Length end) {
-        FittedBay slope = bay.slope();
-        Length start = end.minus(rail.length().times(Ratio.of(rail.endCut().cos())));
-        Length bottom = ground.elevationAt(slope.start()).plus(rail.from().bottom());
-        Length depth = rail.from().top().minus(rail.from().bottom());
-        return unrolled.leaning(
-                Layer.RAILS,
-                Interval.of(start, end),
-                bottom.plus(slope.grade().riseOver(start.minus(slope.start()))),
-                bottom.plus(slope.grade().riseOver(end.minus(slope.start()))),
-                depth);
+    /** Empty where the bay is too steep for rails. */
+    private Optional<Length> bottomAtStart(RailPiece piece) {
+        Bay first = stretch.bays().get(piece.fromPost());
+        if (first.rails().isEmpty()) {
+            return Optional.empty();
+        }
+        Length station = first.slope().start();
+        return Optional.of(ground.elevationAt(station)
+                .plus(first.rails().get(piece.rail()).from().bottom())
+                .plus(piece.grade().riseOver(piece.reach().start().minus(station))));
+    }
+
+    private Length depth(RailPiece piece) {
+        RailMarks marks =
+                stretch.bays().get(piece.fromPost()).rails().get(piece.rail()).from();
+        return marks.top().minus(marks.bottom());
     }
 
     /** Every board; of an inside board that meets a post, the strips that are kept beside it. */
@@ -81,28 +100,50 @@ final class StretchParts {
         return shapes;
     }
 
-    /** A board or a strip of it; its bottom is that of the whole board. */
+    /** A board or a strip of it; its ends are those of the whole board. */
     private Outline board(BoardPlacement board, Length left, Length right) {
         Length start = stretch.boarded().start();
-        Length bottom = stretch.slope()
-                .bottomAt(Interval.of(board.left(), board.right())
-                        .shiftedBy(start)
-                        .middle());
-        Layer layer = Layer.of(board.face());
-        return unrolled.upright(layer, Interval.of(left, right).shiftedBy(start), bottom, bottom.plus(boardLength));
+        Interval whole = Interval.of(board.left(), board.right()).shiftedBy(start);
+        Interval strip = Interval.of(left, right).shiftedBy(start);
+        List<Spot> corners = new ArrayList<>();
+        stretch.topLine().lowerEdge(whole, strip).forEach(corner -> corners.add(spot(corner)));
+        List<ProfilePoint> upper = stretch.topLine().upperEdge(whole, strip);
+        for (int corner = upper.size() - 1; corner >= 0; corner--) {
+            corners.add(spot(upper.get(corner)));
+        }
+        return new Outline(Layer.of(board.face()), corners);
+    }
+
+    private Spot spot(ProfilePoint corner) {
+        return unrolled.spot(corner.station(), corner.elevation());
+    }
+
+    /** Kick boards as they are before they are scribed to the ground. */
+    List<Shape> kickBoards() {
+        List<Shape> shapes = new ArrayList<>();
+        for (Bay bay : stretch.bays()) {
+            for (KickBoard board : bay.kickBoards()) {
+                Length start = board.topAtStart().minus(board.depth());
+                shapes.add(unrolled.leaning(
+                        Layer.KICK_BOARDS,
+                        board.reach(),
+                        start,
+                        start.plus(board.grade().riseOver(board.reach().length())),
+                        board.depth()));
+            }
+        }
+        return shapes;
     }
 
     /** The boards of each bay as one piece. */
     List<Shape> boardedBays() {
         List<Shape> shapes = new ArrayList<>();
         for (Bay bay : stretch.bays()) {
-            Interval stations = Interval.of(bay.slope().start(), bay.slope().end());
+            FittedBay slope = bay.slope();
+            Interval stations = Interval.of(slope.start(), slope.end());
+            Length depth = stretch.topLine().topIn(slope, slope.start()).minus(slope.bottomAtStart());
             shapes.add(unrolled.leaning(
-                    Layer.OUTSIDE_BOARDS,
-                    stations,
-                    bay.slope().bottomAtStart(),
-                    bay.slope().bottomAtEnd(),
-                    boardLength));
+                    Layer.OUTSIDE_BOARDS, stations, slope.bottomAtStart(), slope.bottomAtEnd(), depth));
         }
         return shapes;
     }

@@ -94,21 +94,25 @@ public final class FootingDesign {
             criteria.add(new EmbedmentCriterion(
                     EmbedmentRule.LATERAL_BEARING,
                     bearingDepth(load, spec),
-                    spec.heldAtGrade() ? Sources.HELD_POLE : Sources.POLE_EQUATION));
+                    spec.setting().heldAtGrade() ? Sources.HELD_POLE : Sources.POLE_EQUATION));
         }
         if (spec.frostDepth().isPresent()) {
             criteria.add(new EmbedmentCriterion(
-                    EmbedmentRule.FROST, spec.frostDepth().get().plus(spec.belowFrostLine()), Sources.FROST));
+                    EmbedmentRule.FROST,
+                    spec.frostDepth().get().plus(spec.setting().belowFrostLine()),
+                    Sources.FROST));
         }
         criteria.add(new EmbedmentCriterion(
                 EmbedmentRule.MINIMUM,
-                spec.minimumEmbedment(),
-                spec.minimumEmbedment().equals(FootingSpec.USUAL_MINIMUM) ? Sources.USUAL_MINIMUM : Sources.GIVEN));
-        if (spec.thirdOfPostInGround()) {
+                spec.setting().minimumEmbedment(),
+                spec.setting().minimumEmbedment().equals(PostSetting.USUAL_MINIMUM)
+                        ? Sources.USUAL_MINIMUM
+                        : Sources.GIVEN));
+        if (spec.setting().thirdOfPostInGround()) {
             criteria.add(new EmbedmentCriterion(
                     EmbedmentRule.THIRD_OF_POST, spec.exposedHeight().dividedBy(2), Citation.COMMON_PRACTICE));
         }
-        if (spec.fenceStandardMinimum()) {
+        if (spec.setting().fenceStandardMinimum()) {
             criteria.add(new EmbedmentCriterion(
                     EmbedmentRule.FENCE_STANDARD, standardDepth(spec.exposedHeight()), Sources.FENCE_STANDARD));
         }
@@ -127,7 +131,7 @@ public final class FootingDesign {
                 + load.gate().newtonMetres();
         double bearing = spec.bearing().newtonsPerCubicMetre();
         double width = spec.hole().bearingWidth().metres();
-        double depth = spec.heldAtGrade()
+        double depth = spec.setting().heldAtGrade()
                 ? LateralBearing.held(moment, bearing, width)
                 : LateralBearing.free(load.force().newtons(), moment, bearing, width);
         return Length.ofMetres(depth).plus(notCounted);
@@ -194,7 +198,7 @@ public final class FootingDesign {
      * @return the embedment and the base
      */
     public Length holeDepth() {
-        return embedment.plus(spec.base());
+        return embedment.plus(spec.setting().base());
     }
 
     /**
@@ -223,14 +227,18 @@ public final class FootingDesign {
      */
     public Volume concrete() {
         double post = spec.postWidth().times(spec.postWidth()).squareMetres();
-        double around = spec.hole().volume(spec.base(), holeDepth().plus(spec.concreteTop()), holeDepth())
+        double around = spec.hole()
+                        .volume(
+                                spec.setting().base(),
+                                holeDepth().plus(spec.setting().concreteTop()),
+                                holeDepth())
                 - post * concreteHeight().metres();
-        return Volume.ofCubicMetres(around + crown(post) + (spec.isDryMixBase() ? baseVolume() : 0));
+        return Volume.ofCubicMetres(around + crown(post) + (spec.setting().isDryMixBase() ? baseVolume() : 0));
     }
 
     private double crown(double post) {
         double hole = spec.hole().areaAtTop();
-        return spec.crown().metres() * ((hole + Math.sqrt(hole * post) + post) / 3 - post);
+        return spec.setting().crown().metres() * ((hole + Math.sqrt(hole * post) + post) / 3 - post);
     }
 
     /**
@@ -248,11 +256,11 @@ public final class FootingDesign {
      * @return the volume, zero if the base is dry mix
      */
     public Volume gravel() {
-        return spec.isDryMixBase() ? Volume.ZERO : Volume.ofCubicMetres(baseVolume());
+        return spec.setting().isDryMixBase() ? Volume.ZERO : Volume.ofCubicMetres(baseVolume());
     }
 
     private double baseVolume() {
-        return spec.hole().volume(Length.ZERO, spec.base(), holeDepth());
+        return spec.hole().volume(Length.ZERO, spec.setting().base(), holeDepth());
     }
 
     /**
@@ -297,7 +305,7 @@ public final class FootingDesign {
     }
 
     Length concreteHeight() {
-        return embedment.plus(spec.concreteTop());
+        return embedment.plus(spec.setting().concreteTop());
     }
 
     @Override

@@ -89,7 +89,7 @@ final class FootingFindings {
                     .withRemedy("ask the building official or an engineer whether a fence post is one")
                     .withSource(Sources.DOUBLED_BEARING));
         }
-        if (spec.heldAtGrade()) {
+        if (spec.setting().heldAtGrade()) {
             findings.add(Finding.warning(
                             "held-at-grade",
                             PLACE,

@@ -30,11 +30,13 @@ final class FootingSheets {
                 case FROST ->
                     sheet.line(
                             name,
-                            spec.belowFrostLine().isZero() ? "" : "frost depth + how far below it",
-                            spec.belowFrostLine().isZero()
+                            spec.setting().belowFrostLine().isZero() ? "" : "frost depth + how far below it",
+                            spec.setting().belowFrostLine().isZero()
                                     ? ""
-                                    : Written.inches(criterion.depth().minus(spec.belowFrostLine())) + " + "
-                                            + Written.inches(spec.belowFrostLine()),
+                                    : Written.inches(criterion
+                                                    .depth()
+                                                    .minus(spec.setting().belowFrostLine())) + " + "
+                                            + Written.inches(spec.setting().belowFrostLine()),
                             criterion.depth(),
                             shown,
                             criterion.source());
@@ -53,7 +55,7 @@ final class FootingSheets {
         }
         return sheet.line(
                         "embedment",
-                        "deepest, rounded up to " + Written.tape(spec.increment()),
+                        "deepest, rounded up to " + Written.tape(spec.setting().increment()),
                         Written.inches(design.governing().depth()) + ", by "
                                 + design.governing().rule(),
                         design.embedment(),
@@ -80,16 +82,18 @@ final class FootingSheets {
                 Written.feet(width),
                 Sources.POLE);
         sheet.given(
-                fill(spec) + ", below the post and not counted as embedment", spec.base(), Written.tape(spec.base()));
+                fill(spec) + ", below the post and not counted as embedment",
+                spec.setting().base(),
+                Written.tape(spec.setting().base()));
         UnitWeight bearing = soil(spec, sheet);
         String added = notCounted.isZero() ? "" : " + ground not counted";
         String addedFeet = notCounted.isZero() ? "" : " + " + Written.feet(notCounted);
         String name = "depth for " + EmbedmentRule.LATERAL_BEARING;
         String shown = Written.feet(depth) + " = " + Written.tape(depth, Rounding.UP);
-        if (spec.heldAtGrade() || !load.knowsPush()) {
+        if (spec.setting().heldAtGrade() || !load.knowsPush()) {
             Moment moment = load.force().times(height).plus(load.knowsPush() ? Moment.ZERO : load.gate());
             // 1.09 x 7.02, what equation 18-1 comes to without a force.
-            String factor = spec.heldAtGrade() ? "4.25" : "7.6518";
+            String factor = spec.setting().heldAtGrade() ? "4.25" : "7.6518";
             sheet.line("moment M", "", "", moment, Written.moment(moment), Citation.GEOMETRY);
             sheet.line(
                     name,
@@ -98,7 +102,7 @@ final class FootingSheets {
                             + " x " + Written.feet(width) + ")" + addedFeet,
                     depth,
                     shown,
-                    spec.heldAtGrade() ? Sources.HELD_POLE : Sources.POLE_EQUATION);
+                    spec.setting().heldAtGrade() ? Sources.HELD_POLE : Sources.POLE_EQUATION);
             return;
         }
         Pressure atThird = bearing.times(fitting).dividedBy(3);
@@ -190,15 +194,18 @@ final class FootingSheets {
 
     static Worksheet concrete(FootingDesign design) {
         FootingSpec spec = design.spec();
-        String base = Written.inches(spec.base());
+        String base = Written.inches(spec.setting().base());
         String embedment = Written.inches(design.embedment());
         String fill = fill(spec);
         Worksheet.Builder sheet = Worksheet.titled("Hole and concrete of a post")
                 .given("embedment", design.embedment(), Written.tape(design.embedment()))
                 .given("post, square", spec.postWidth(), Written.tape(spec.postWidth()))
                 .given(isPlain(spec.hole()) ? "hole diameter" : "hole", spec.hole(), shown(spec.hole()))
-                .given(fill, spec.base(), Written.tape(spec.base()))
-                .given("top of the concrete above grade", spec.concreteTop(), Written.tape(spec.concreteTop()))
+                .given(fill, spec.setting().base(), Written.tape(spec.setting().base()))
+                .given(
+                        "top of the concrete above grade",
+                        spec.setting().concreteTop(),
+                        Written.tape(spec.setting().concreteTop()))
                 .line(
                         "hole depth",
                         "embedment + " + fill,
@@ -213,7 +220,7 @@ final class FootingSheets {
                         design.postLength(),
                         Written.tape(design.postLength()),
                         Citation.GEOMETRY);
-        if (!spec.isDryMixBase()) {
+        if (!spec.setting().isDryMixBase()) {
             sheet.line(
                     "gravel",
                     areaFormula(spec) + " x gravel base",
@@ -222,21 +229,24 @@ final class FootingSheets {
                     Written.volume(design.gravel()),
                     Citation.GEOMETRY);
         }
-        if (!spec.crown().isZero()) {
-            sheet.given("crown, a cone up to the post", spec.crown(), Written.tape(spec.crown()));
+        if (!spec.setting().crown().isZero()) {
+            sheet.given(
+                    "crown, a cone up to the post",
+                    spec.setting().crown(),
+                    Written.tape(spec.setting().crown()));
         }
         return sheet.line(
                         "height of the concrete",
                         "embedment + top above grade",
-                        embedment + " + " + Written.inches(spec.concreteTop()),
+                        embedment + " + " + Written.inches(spec.setting().concreteTop()),
                         design.concreteHeight(),
                         Written.tape(design.concreteHeight()),
                         Citation.GEOMETRY)
                 .line(
                         "concrete",
                         "(" + areaFormula(spec) + " - post^2) x height"
-                                + (spec.crown().isZero() ? "" : " + crown")
-                                + (spec.isDryMixBase() ? " + dry mix base" : ""),
+                                + (spec.setting().crown().isZero() ? "" : " + crown")
+                                + (spec.setting().isDryMixBase() ? " + dry mix base" : ""),
                         "(" + areaOfHole(spec) + " - (" + Written.inches(spec.postWidth()) + ")^2) x "
                                 + Written.inches(design.concreteHeight())
                                 + (spec.hole().isStraight() ? " / 1728" : ""),
@@ -255,7 +265,7 @@ final class FootingSheets {
     }
 
     private static String fill(FootingSpec spec) {
-        return spec.isDryMixBase() ? "dry mix base" : "gravel base";
+        return spec.setting().isDryMixBase() ? "dry mix base" : "gravel base";
     }
 
     private static String areaFormula(FootingSpec spec) {

@@ -25,8 +25,6 @@ import org.jspecify.annotations.Nullable;
  */
 public final class HoleList {
 
-    private static final int MOST = 100_000;
-
     private static final Length INCH = Length.ofInches(1);
 
     private final List<FootingDesign> footings;
@@ -43,9 +41,10 @@ public final class HoleList {
      * @param hole the shape
      * @param depth how deep to dig, with the base, rounded up to the inch
      * @param base how thick the base is
+     * @param concrete what the one that takes most takes; they differ where embedments are not whole inches
      * @param places which footings of the job they are, from 1, unmodifiable
      */
-    public record Group(HoleShape hole, Length depth, Length base, List<Integer> places) {
+    public record Group(HoleShape hole, Length depth, Length base, Volume concrete, List<Integer> places) {
 
         /**
          * Copies the places.
@@ -53,10 +52,21 @@ public final class HoleList {
          * @param hole the shape
          * @param depth how deep to dig, with the base, rounded up to the inch
          * @param base how thick the base is
+         * @param concrete what the one that takes most takes
          * @param places which footings of the job they are, from 1
          */
         public Group {
             places = List.copyOf(places);
+        }
+
+        /**
+         * Returns how many bags of concrete mix to bring to each of these holes.
+         *
+         * @param size the bag
+         * @return whole bags, rounded up
+         */
+        public int bagsEach(BagSize size) {
+            return size.holding(concrete);
         }
 
         @Override
@@ -70,30 +80,39 @@ public final class HoleList {
     /**
      * Lists the holes of some footings.
      *
-     * @param footings the footings in the order of their posts, 1 to 100,000
+     * @param footings the footings in the order of their posts
      * @return the list
-     * @throws IllegalArgumentException if there are none or too many
      */
     public static HoleList of(List<FootingDesign> footings) {
         List<FootingDesign> copy = List.copyOf(footings);
-        if (copy.isEmpty() || copy.size() > MOST) {
-            throw new IllegalArgumentException(
-                    "footings were " + copy.size() + "; give from 1 to 100,000, one for each post");
-        }
         Map<Key, List<Integer>> places = new LinkedHashMap<>();
         for (int i = 0; i < copy.size(); i++) {
             FootingDesign footing = copy.get(i);
             Key key = new Key(
                     footing.spec().hole(),
                     footing.holeDepth().roundedTo(INCH, Rounding.UP),
-                    footing.spec().base());
+                    footing.spec().setting().base());
             places.computeIfAbsent(key, unseen -> new ArrayList<>()).add(i + 1);
         }
         List<Group> groups = new ArrayList<>();
-        places.forEach((key, where) -> groups.add(new Group(key.hole, key.depth, key.base, where)));
+        places.forEach((key, where) -> groups.add(new Group(key.hole, key.depth, key.base, most(copy, where), where)));
         // The sort keeps the order of the posts among groups of one size.
         groups.sort((a, b) -> Integer.compare(b.places.size(), a.places.size()));
         return new HoleList(copy, List.copyOf(groups));
+    }
+
+    private static Volume most(List<FootingDesign> footings, List<Integer> places) {
+        Volume most = Volume.ZERO;
+        FootingDesign before = null;
+        for (int place : places) {
+            FootingDesign footing = footings.get(place - 1);
+            // Posts that are alike share a footing, which need not be worked out again.
+            if (!footing.equals(before) && footing.concrete().compareTo(most) > 0) {
+                most = footing.concrete();
+            }
+            before = footing;
+        }
+        return most;
     }
 
     /**
@@ -108,7 +127,7 @@ public final class HoleList {
     /**
      * Returns how many holes there are.
      *
-     * @return the count, at least 1
+     * @return the count
      */
     public int count() {
         return footings.size();
@@ -145,12 +164,12 @@ public final class HoleList {
      * Returns how many bags of concrete mix the job takes if each hole is filled from bags of its own.
      *
      * @param size the bag
-     * @return whole bags, rounded up for each hole
+     * @return whole bags, rounded up for each hole, as many as {@link Group#bagsEach} for alike ones
      */
     public int bags(BagSize size) {
         int bags = 0;
-        for (FootingDesign footing : footings) {
-            bags = Math.addExact(bags, footing.bags(size));
+        for (Group group : groups) {
+            bags = Math.addExact(bags, Math.multiplyExact(group.places.size(), group.bagsEach(size)));
         }
         return bags;
     }

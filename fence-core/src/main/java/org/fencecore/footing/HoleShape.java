@@ -120,6 +120,15 @@ public final class HoleShape {
     }
 
     /**
+     * Returns how much ground the hole takes up.
+     *
+     * @return the diameter where it is widest, of a square one the diagonal
+     */
+    public Length widest() {
+        return square ? bearingWidth() : Length.max(top, bottom);
+    }
+
+    /**
      * Tells whether the hole is square.
      *
      * @return true if so

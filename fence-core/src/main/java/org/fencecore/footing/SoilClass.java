@@ -1,6 +1,7 @@
 package org.fencecore.footing;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import org.fencecore.units.UnitWeight;
 import org.fencecore.worksheet.Citation;
@@ -84,6 +85,31 @@ public final class SoilClass {
                     + "; it must be from 10 to 10,000 psf/ft, so check its unit");
         }
         return new SoilClass(name, lateralBearing, null);
+    }
+
+    /**
+     * Returns the class of a soil by its group symbol, as soil surveys and reports have it.
+     *
+     * <p>Organic soils have no presumptive value, nor have mud and unprepared fill, whatever they are made of.
+     *
+     * @param symbol the symbol of the unified soil classification, such as {@code SM}; small letters do as well
+     * @return the class of table 1806.2 that lists it
+     * @throws IllegalArgumentException if the soil is organic, or there is no such symbol
+     */
+    public static SoilClass ofSymbol(String symbol) {
+        return switch (symbol.toUpperCase(Locale.ROOT)) {
+            case "GW", "GP" -> SANDY_GRAVEL;
+            case "SW", "SP", "SM", "SC", "GM", "GC" -> SAND;
+            case "CL", "ML", "MH", "CH" -> CLAY;
+            case "OL", "OH", "PT" ->
+                throw new IllegalArgumentException("symbol was " + symbol
+                        + ", an organic soil, which has no presumptive value; have it tested and use"
+                        + " ofLateralBearing, or dig down to better soil");
+            default ->
+                throw new IllegalArgumentException("symbol was " + symbol
+                        + "; it must be one of GW, GP, SW, SP, SM, SC, GM, GC, CL, ML, MH and CH; for other soils use"
+                        + " ofLateralBearing");
+        };
     }
 
     /**

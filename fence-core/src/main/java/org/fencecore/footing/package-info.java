@@ -10,8 +10,9 @@
  *   <li>{@link org.fencecore.footing.SoilClass}: how hard the soil pushes back;
  *   <li>{@link org.fencecore.footing.FrostEstimate}: how deep the ground may freeze under a
  *       {@link org.fencecore.footing.GroundCover}, where nobody knows;
- *   <li>{@link org.fencecore.footing.FootingSpec}: the post, the ground and the hole, a
- *       {@link org.fencecore.footing.HoleShape}, with what is usual where nothing is said;
+ *   <li>{@link org.fencecore.footing.PostSetting}: the hole, a {@link org.fencecore.footing.HoleShape}, what fills it, and
+ *       the rules for its depth, with what is usual where nothing is said;
+ *   <li>{@link org.fencecore.footing.FootingSpec}: the post and the ground it is set in so;
  *   <li>{@link org.fencecore.footing.FootingDesign}: the answer, made of a
  *       {@link org.fencecore.footing.EmbedmentCriterion} for each {@link org.fencecore.footing.EmbedmentRule}, with its
  *       findings and worksheets;

@@ -148,7 +148,9 @@ public final class BuildPacket {
             }
             files.put("stakes.csv", StakeTable.of(StakeSheet.of(plan), tape).toCsv());
             files.put("posts.csv", PostTable.of(plan, tape).toCsv());
-            files.put("rails.csv", RailTable.of(plan, tape).toCsv());
+            files.put("holes.csv", HoleTable.of(plan, takeoff, tape).toCsv());
+            files.put("rails.csv", RailTable.marks(plan, tape).toCsv());
+            files.put("rail-pieces.csv", RailTable.pieces(plan, tape).toCsv());
             files.put("boards.csv", BoardTable.of(plan, tape).toCsv());
             files.put("to-buy.csv", BuildSheet.materials(takeoff).toCsv());
         }

@@ -6,13 +6,18 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.fencecore.Bay;
 import org.fencecore.BoardAtPost;
 import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
 import org.fencecore.Post;
 import org.fencecore.Run;
 import org.fencecore.Stretch;
+import org.fencecore.geometry.Interval;
+import org.fencecore.slope.KickBoard;
+import org.fencecore.slope.RailSpec;
 import org.fencecore.slope.SlopeSpec;
+import org.fencecore.slope.TopShape;
 import org.fencecore.slope.Treatment;
 import org.fencecore.stakeout.StakeSheet;
 import org.fencecore.stakeout.StringLayout;
@@ -259,19 +264,41 @@ public final class BuildSheet {
                 "Exposed: from the ground at the post to its top. Set posts uncut, corner and gate posts first, and brace"
                         + " them plumb until the concrete has hardened; then mark each top plumb from the ground at its"
                         + " post, sight from post to post, and cut.",
-                "Post length is the least that will do. Holes are as deep as the post in the ground and the gravel under"
+                "Post length is the least that will do. Holes are as deep as the post in the ground and the base under"
                         + " it.");
+        text.table("The holes by size, depths rounded up to the inch:", HoleTable.of(plan, takeoff, tape));
+        notes(
+                text,
+                "Base: " + (plan.style().setting().isDryMixBase() ? "dry concrete mix" : "gravel")
+                        + " under the post, counted in the depth. Bags: of "
+                        + Written.bag(takeoff.spec().bag().weight())
+                        + " of concrete mix, each hole rounded up to whole bags; "
+                        + plan.holes().bags(takeoff.spec().bag()) + " for the job.");
     }
 
     private void rails(SheetText text) {
-        section(text, "6. RAILS", RailTable.of(plan, tape));
+        section(text, "6. RAILS", RailTable.marks(plan, tape));
         notes(
                 text,
-                "Marks are the TOP of each rail above the ground at the post, plumb, from the bottom rail up.",
-                "Rails sit on the outside face of the posts and meet on the middle of line posts. Lengths are along the"
-                        + " slope; at a corner to the long point.",
-                "Cut both ends off square by the angle given, slanting the same way, so that they stand plumb; ends at a"
-                        + " corner are mitred as well (section 3).");
+                "Marks are the TOP of each rail above the ground at the post, plumb, from the bottom rail up. Boards: their"
+                        + " bottoms above the ground at the post. Where a bay steps, the marks on the two sides of its post"
+                        + " differ.");
+        text.table("Pieces, rails counted from the bottom:", RailTable.pieces(plan, tape));
+        RailSpec rails = plan.style().rails();
+        notes(
+                text,
+                rails.isBetweenPosts()
+                        ? "Rails stand between the posts, flush with their outside faces. Measure each bay before cutting."
+                        : "Rails sit on the outside face of the posts and are joined on the middle of posts. Lengths are along"
+                                + " the slope; at a corner to the long point.",
+                "Cut both ends off square by the angle given, slanting the same way, so that they stand plumb"
+                        + (rails.isBetweenPosts()
+                                ? "."
+                                : "; ends at a corner are mitred as well (section 3). Where two pieces of different"
+                                        + " grade meet on a post, each keeps its own cut."));
+        if (rails.trim().isPositive()) {
+            notes(text, "Leave long: cut the piece so much longer, fix it, and trim it flush in place.");
+        }
     }
 
     private void boards(SheetText text) {
@@ -310,6 +337,8 @@ public final class BuildSheet {
                         + " nearer to it. Carry marks down plumb; do not tape them along a sloping rail, and do not add gaps"
                         + " up.",
                 "A full board stands at every corner, end and gate. " + bottoms());
+        kickBoards(text);
+        tops(text);
         if (plan.stretches().stream()
                 .anyMatch(stretch -> !stretch.boardsAtPosts().isEmpty())) {
             notes(
@@ -323,12 +352,76 @@ public final class BuildSheet {
 
     private String bottoms() {
         SlopeSpec slope = plan.style().slope();
-        if (slope.treatment() == Treatment.RACKED) {
-            return "Board bottoms stand " + tape.format(slope.clearance())
-                    + " above the ground at the posts unless the findings say otherwise.";
+        String usual = slope.treatment() == Treatment.RACKED
+                ? "Board bottoms stand " + tape.format(slope.clearance())
+                        + " above the ground at the posts unless section 6 says otherwise."
+                : "The fence runs " + slope.treatment()
+                        + ": section 6 has how high the boards of each bay stand at its two posts.";
+        return slope.underBoards() == SlopeSpec.UnderBoards.OPEN
+                ? usual
+                : usual + " Gaps over " + tape.format(slope.maximumClearance()) + " are " + slope.underBoards()
+                        + (slope.underBoards() == SlopeSpec.UnderBoards.KICK_BOARD
+                                ? " (cut list), the lowest scribed to the ground "
+                                        + tape.format(slope.minimumClearance()) + " off it."
+                                : ", " + tape.format(slope.clearance()) + " off it.");
+    }
+
+    private void kickBoards(SheetText text) {
+        TextTable table = TextTable.of("bay", "kick board", "begins", "length", "rip to");
+        for (Bay bay : plan.bays()) {
+            for (KickBoard board : bay.kickBoards()) {
+                table.row(
+                        bay.number(),
+                        board.course(),
+                        tape.format(board.reach().start().minus(bay.slope().start())) + " from " + bay.from(),
+                        tape.format(board.length()),
+                        tape.format(board.depth()));
+            }
         }
-        return "The fence runs " + slope.treatment() + ": how high the boards of each bay stand at its posts is in its"
-                + " worksheet, and the gaps under them are in the elevations.";
+        if (!table.isEmpty()) {
+            text.table("Kick boards, counted down from the bottoms of the boards:", table);
+            notes(
+                    text,
+                    "Begins: level, from the middle of the bay's first post. Fix kick boards in the plane of the boards to"
+                            + " the posts, and to cleats where they end between posts.");
+        }
+    }
+
+    /** How the tops are struck, where they are not straight: an arc is drawn through three marks. */
+    private void tops(SheetText text) {
+        TopShape shape = plan.style().top();
+        if (shape.isStraight()) {
+            return;
+        }
+        notes(
+                text,
+                "The tops run " + shape + ": set the boards long, mark the line on them, and cut. A board is "
+                        + tape.format(plan.style().rails().boardLength()) + " long where it stands as usual.");
+        if (shape.rise().isZero()) {
+            return;
+        }
+        TextTable table = TextTable.of("bay", "off the string at the middle", "at both quarters");
+        for (Stretch stretch : plan.stretches()) {
+            for (Bay bay : stretch.bays()) {
+                Interval posts = Interval.of(bay.slope().start(), bay.slope().end());
+                table.row(
+                        bay.number(),
+                        tape.format(off(stretch, bay, posts.middle())),
+                        tape.format(off(
+                                stretch,
+                                bay,
+                                Interval.of(posts.start(), posts.middle()).middle())));
+            }
+        }
+        text.table("Marks for the tops, plumb from a string along the board tops from post to post:", table);
+        notes(text, "Bend a batten through the marks and the string's ends, and draw the arc along it.");
+    }
+
+    private Length off(Stretch stretch, Bay bay, Length station) {
+        return stretch.topLine()
+                .topIn(bay.slope(), station)
+                .minus(bay.slope().bottomAt(station))
+                .minus(plan.style().rails().boardLength());
     }
 
     private void gates(SheetText text) {

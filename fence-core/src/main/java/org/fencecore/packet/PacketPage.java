@@ -60,8 +60,13 @@ final class PacketPage {
 
     String write() {
         List<List<SheetText.Block>> sections = sections();
-        page.raw("<!DOCTYPE html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\"/>\n"
-                + "<meta name=\"viewport\" content=\"width=device-width, initial-scale=1\"/>\n");
+        page.raw("""
+                <!DOCTYPE html>
+                <html lang="en">
+                <head>
+                <meta charset="utf-8"/>
+                <meta name="viewport" content="width=device-width, initial-scale=1"/>
+                """);
         page.element("title", title);
         page.raw("<style>\n" + PageStyle.CSS + "</style>\n</head>\n<body>\n");
         page.raw("<a class=\"skip\" href=\"#summary\">Skip to the summary</a>\n<header>\n");

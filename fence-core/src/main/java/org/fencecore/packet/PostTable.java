@@ -7,6 +7,7 @@ import org.fencecore.FencePlan;
 import org.fencecore.Post;
 import org.fencecore.Run;
 import org.fencecore.units.tape.TapeFormat;
+import org.fencecore.worksheet.Written;
 
 /** The stake and hole list: every post once, in the run it is first met in. */
 final class PostTable {
@@ -15,7 +16,16 @@ final class PostTable {
 
     static TextTable of(FencePlan plan, TapeFormat tape) {
         TextTable table = TextTable.of(
-                "post", "kind", "run", "ground", "exposed", "in ground", "post length", "hole across", "hole deep");
+                "post",
+                "kind",
+                "run",
+                "ground",
+                "exposed",
+                "top cut",
+                "in ground",
+                "post length",
+                "hole across",
+                "hole deep");
         TapeFormat heights = TapeFormat.decimalFeet(2);
         Set<Post> listed = new HashSet<>();
         for (Run run : plan.runs()) {
@@ -27,6 +37,7 @@ final class PostTable {
                             run.name(),
                             heights.format(post.ground()),
                             tape.format(post.exposed()),
+                            Written.saw(post.topGrade().angle().abs()),
                             tape.format(post.footing().embedment()),
                             tape.format(post.footing().postLength()),
                             tape.format(post.footing().holeDiameter()),

@@ -1,20 +1,28 @@
 package org.fencecore.packet;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.fencecore.Bay;
+import org.fencecore.BayRail;
 import org.fencecore.FencePlan;
-import org.fencecore.RailCut;
+import org.fencecore.Post;
+import org.fencecore.Stretch;
 import org.fencecore.slope.RailMarks;
+import org.fencecore.slope.RailPiece;
 import org.fencecore.units.tape.TapeFormat;
 import org.fencecore.worksheet.Written;
 
-/** The rails of every bay: spacing, grade, length, end cut and the marks on both posts. */
+/** The rails: the marks of every bay on its two posts, and the pieces they are made of. */
 final class RailTable {
 
     private RailTable() {}
 
-    static TextTable of(FencePlan plan, TapeFormat tape) {
+    /** Spacing, rise, grade and the marks on both posts of every bay. */
+    static TextTable marks(FencePlan plan, TapeFormat tape) {
         TextTable table = TextTable.of(
                 "bay",
                 "posts",
@@ -22,12 +30,12 @@ final class RailTable {
                 "rise",
                 "grade",
                 "rails",
-                "rail length",
-                "end cut",
                 "marks at first",
-                "marks at second");
+                "marks at second",
+                "boards at first",
+                "boards at second");
         for (Bay bay : plan.bays()) {
-            List<RailCut> rails = bay.rails();
+            List<BayRail> rails = bay.rails();
             if (rails.isEmpty()) {
                 continue;
             }
@@ -38,15 +46,44 @@ final class RailTable {
                     tape.format(bay.slope().rise()),
                     Written.percent(bay.slope().grade()),
                     rails.size(),
-                    tape.format(rails.get(0).length()),
-                    Written.saw(rails.get(0).endCut()),
-                    marks(rails.stream().map(RailCut::from).toList(), tape),
-                    marks(rails.stream().map(RailCut::to).toList(), tape));
+                    marks(rails.stream().map(BayRail::from).toList(), tape),
+                    marks(rails.stream().map(BayRail::to).toList(), tape),
+                    tape.format(bay.slope().aboveStart()),
+                    tape.format(bay.slope().aboveEnd()));
         }
         return table;
     }
 
     private static String marks(List<RailMarks> marks, TapeFormat tape) {
         return marks.stream().map(mark -> tape.format(mark.top())).collect(Collectors.joining(" | "));
+    }
+
+    /** The pieces, those between the same two posts in one row: they are cut alike. */
+    static TextTable pieces(FencePlan plan, TapeFormat tape) {
+        TextTable table = TextTable.of("posts", "bays", "rails", "length", "end cut", "leave long");
+        for (Stretch stretch : plan.stretches()) {
+            List<Post> posts = stretch.posts();
+            Map<List<Integer>, List<RailPiece>> alike =
+                    new TreeMap<>(Comparator.<List<Integer>, Integer>comparing(ends -> ends.get(0))
+                            .thenComparing(ends -> ends.get(1)));
+            for (RailPiece piece : stretch.railPieces().pieces()) {
+                alike.computeIfAbsent(List.of(piece.fromPost(), piece.toPost()), ends -> new ArrayList<>())
+                        .add(piece);
+            }
+            for (List<RailPiece> pieces : alike.values()) {
+                RailPiece first = pieces.get(0);
+                table.row(
+                        posts.get(first.fromPost()).number() + "-"
+                                + posts.get(first.toPost()).number(),
+                        first.bays(),
+                        pieces.stream()
+                                .map(piece -> Integer.toString(piece.rail() + 1))
+                                .collect(Collectors.joining(", ")),
+                        tape.format(first.length()),
+                        Written.saw(first.endCut()),
+                        first.trim().isZero() ? "" : tape.format(first.trim()));
+            }
+        }
+        return table;
     }
 }

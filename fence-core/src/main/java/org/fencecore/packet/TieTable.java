@@ -1,14 +1,18 @@
 package org.fencecore.packet;
 
 import java.util.Comparator;
-import java.util.LinkedHashSet;
+import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.PriorityQueue;
 import java.util.Set;
 import org.fencecore.FencePlan;
 import org.fencecore.Post;
 import org.fencecore.Run;
 import org.fencecore.geometry.Point;
+import org.fencecore.stakeout.StringCorner;
 import org.fencecore.stakeout.StringLayout;
 import org.fencecore.survey.LotSide;
 import org.fencecore.units.Length;
@@ -30,14 +34,21 @@ final class TieTable {
 
     private final List<LotSide> corners;
     private final TapeFormat tape;
-    private final Set<Point> told = new LinkedHashSet<>();
+    private final Map<Point, String> crossings = new HashMap<>();
+    private final Set<Point> told = new HashSet<>();
     private final TextTable table = TextTable.of(
             "where strings", "post", "east", "north", "one corner", "one reads", "other corner", "other reads");
 
-    private TieTable(List<LotSide> corners, TapeFormat tape) {
+    private TieTable(List<LotSide> corners, StringLayout layout, TapeFormat tape) {
         this.corners = corners;
         this.tape = tape;
+        for (StringCorner corner : layout.corners()) {
+            crossings.put(corner.corner().vertex(), "cross: " + corner.arriving() + " and " + corner.leaving());
+        }
     }
+
+    /** A lot corner and how far it is from a mark. */
+    private record Near(LotSide corner, Length distance) {}
 
     /** Two lot corners to measure a mark from, and how well the tapes cross. */
     private record Ties(LotSide one, LotSide other, Length toOne, Length toOther, double sine) {
@@ -73,38 +84,24 @@ final class TieTable {
     }
 
     static TextTable of(FencePlan plan, StringLayout layout, TapeFormat tape) {
-        TieTable ties = new TieTable(plan.site().lot().sides(), tape);
+        TieTable ties = new TieTable(plan.site().lot().sides(), layout, tape);
         layout.strings().forEach(string -> {
             Run run = string.run();
             List<Post> posts = run.posts();
-            ties.mark(
-                    place(layout, string.line().start(), "begin: " + run),
-                    posts.get(0),
-                    string.line().start());
-            ties.mark(
-                    place(layout, string.line().end(), "end: " + run),
-                    posts.get(posts.size() - 1),
-                    string.line().end());
+            ties.mark("begin: " + run, posts.get(0), string.line().start());
+            ties.mark("end: " + run, posts.get(posts.size() - 1), string.line().end());
         });
         return ties.table;
     }
 
-    private static String place(StringLayout layout, Point mark, String end) {
-        return layout.corners().stream()
-                .filter(corner -> corner.corner().vertex().equals(mark))
-                .map(corner -> "cross: " + corner.arriving() + " and " + corner.leaving())
-                .findFirst()
-                .orElse(end);
-    }
-
-    private void mark(String place, Post post, Point mark) {
+    private void mark(String end, Post post, Point mark) {
         if (!told.add(mark)) {
             return;
         }
         TapeFormat plane = TapeFormat.decimalFeet(2);
         Optional<Ties> best = ties(mark);
         table.row(
-                place,
+                crossings.getOrDefault(mark, end),
                 post.number(),
                 plane.format(mark.east()),
                 plane.format(mark.north()),
@@ -119,15 +116,26 @@ final class TieTable {
     }
 
     private Optional<Ties> ties(Point mark) {
-        List<LotSide> near = corners.stream()
-                .filter(corner -> corner.start().distanceTo(mark).compareTo(TOO_NEAR) >= 0)
-                .sorted(Comparator.comparing(corner -> corner.start().distanceTo(mark)))
-                .limit(NEAREST)
-                .toList();
+        List<LotSide> near = nearest(mark);
         return near.stream()
                 .flatMap(one -> near.stream()
                         .filter(other -> other.number() > one.number())
                         .map(other -> Ties.of(mark, one, other)))
                 .min(Ties.BEST);
+    }
+
+    private List<LotSide> nearest(Point mark) {
+        PriorityQueue<Near> best =
+                new PriorityQueue<>(Comparator.comparing(Near::distance).reversed());
+        for (LotSide corner : corners) {
+            Length distance = corner.start().distanceTo(mark);
+            if (distance.compareTo(TOO_NEAR) >= 0) {
+                best.add(new Near(corner, distance));
+                if (best.size() > NEAREST) {
+                    best.remove();
+                }
+            }
+        }
+        return best.stream().map(Near::corner).toList();
     }
 }

@@ -10,6 +10,7 @@ import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
+import org.fencecore.footing.FootingSpec;
 import org.fencecore.footing.SoilClass;
 import org.fencecore.geometry.Polyline;
 import org.fencecore.geometry.Profile;
@@ -66,6 +67,7 @@ public final class Site {
     private final SoilClass soil;
     private final boolean doubledBearing;
     private final @Nullable Length frostDepth;
+    private final @Nullable Pressure frostGrip;
     private final @Nullable Pressure windPressure;
     private final @Nullable Wind wind;
 
@@ -87,6 +89,7 @@ public final class Site {
         soil = from.soil;
         doubledBearing = from.doubledBearing;
         frostDepth = from.frostDepth;
+        frostGrip = from.frostGrip;
         windPressure = from.windPressure;
         wind = from.wind;
         if (wind != null && windPressure != null) {
@@ -254,6 +257,15 @@ public final class Site {
     }
 
     /**
+     * Returns how hard freezing ground may grip the concrete.
+     *
+     * @return the stress; empty when not said, and then as {@link FootingSpec#frostGrip} has it for the soil
+     */
+    public Optional<Pressure> frostGrip() {
+        return Optional.ofNullable(frostGrip);
+    }
+
+    /**
      * Returns the design pressure of the wind on the face of the fence.
      *
      * @return the pressure on the whole face at allowable-stress level; empty when not said
@@ -274,6 +286,8 @@ public final class Site {
     /** Collects what is known of a site. */
     public static final class Builder {
 
+        private static final Pressure STRONGEST_GRIP = Pressure.ofPascals(1_000_000);
+
         private final LotBoundary lot;
         private final SortedSet<Integer> fencedSides = new TreeSet<>();
         private Length setback = USUAL_SETBACK;
@@ -287,6 +301,7 @@ public final class Site {
         private SoilClass soil = SoilClass.CLAY;
         private boolean doubledBearing;
         private @Nullable Length frostDepth;
+        private @Nullable Pressure frostGrip;
         private @Nullable Pressure windPressure;
         private @Nullable Wind wind;
 
@@ -446,6 +461,22 @@ public final class Site {
                         + DEEPEST_FROST + ", measured down from the ground: check its unit");
             }
             frostDepth = newFrostDepth;
+            return this;
+        }
+
+        /**
+         * Sets how hard freezing ground may grip the side of the concrete; as is usual for the soil when not said.
+         *
+         * @param stress the stress, from 0 to 1,000 kPa
+         * @return this builder
+         * @throws IllegalArgumentException if out of that range
+         */
+        public Builder frostGrip(Pressure stress) {
+            if (stress.isNegative() || stress.compareTo(STRONGEST_GRIP) > 0) {
+                throw new IllegalArgumentException("frost grip was " + Written.pressure(stress)
+                        + "; it must be from 0 to 1,000 kPa, so check its unit");
+            }
+            frostGrip = stress;
             return this;
         }
 

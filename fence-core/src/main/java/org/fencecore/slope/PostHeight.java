@@ -5,18 +5,19 @@ import java.util.List;
 import java.util.Optional;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
+import org.fencecore.units.Slope;
 
 /** How high one post stands above the ground, how its top is cut, and what lumber gives it. */
 public final class PostHeight {
 
     private final Length highSide;
     private final Length lowSide;
-    private final Angle cut;
+    private final Slope grade;
 
-    PostHeight(Length highSide, Length lowSide, Angle cut) {
+    PostHeight(Length highSide, Length lowSide, Slope grade) {
         this.highSide = highSide;
         this.lowSide = lowSide;
-        this.cut = cut;
+        this.grade = grade;
     }
 
     /**
@@ -43,7 +44,16 @@ public final class PostHeight {
      * @return the angle, zero or more
      */
     public Angle cut() {
-        return cut;
+        return grade.angle().abs();
+    }
+
+    /**
+     * Returns the grade its top is cut to.
+     *
+     * @return the grade, positive where it climbs along the run, level if it is cut level
+     */
+    public Slope grade() {
+        return grade;
     }
 
     /**

@@ -3,7 +3,6 @@ package org.fencecore.slope;
 import java.util.ArrayList;
 import java.util.List;
 import org.fencecore.geometry.Interval;
-import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
 import org.fencecore.units.Slope;
@@ -22,7 +21,7 @@ import org.fencecore.worksheet.Written;
  * <p>Example: posts of 3 1/2 in flush with 6 ft boards, 2 in up, on 20 %.
  *
  * <pre>{@code
- * PostTops tops = PostTops.cutLevel(TopLine.straight(fit, Length.ofFeet(6)), Length.ofInches(3.5), Length.ZERO);
+ * PostTops tops = PostTops.cutLevel(TopLine.of(TopShape.straight(), fit, Length.ofFeet(6)), Length.ofInches(3.5), Length.ZERO);
  * tops.heights().get(1).highSide();                            // 74.35 in: 2 + 72 + 3.5 / 2 * 20 %
  * tops.heights().get(1).lengthWith(Length.ofInches(36));       // 110.35 in of post
  * }</pre>
@@ -90,8 +89,8 @@ public final class PostTops {
     private PostHeight height(int post) {
         Length side = side(post);
         Length middle = overGround(post).plus(above);
-        Angle cut = toSlope ? grade(post).angle().abs() : Angle.ZERO;
-        return new PostHeight(middle.plus(side), toSlope ? middle.minus(side) : middle.plus(side), cut);
+        Length low = toSlope ? middle.minus(side) : middle.plus(side);
+        return new PostHeight(middle.plus(side), low, toSlope ? grade(post) : Slope.LEVEL);
     }
 
     /** Returns how much higher the boards are at the uphill side of a post than at its middle. */

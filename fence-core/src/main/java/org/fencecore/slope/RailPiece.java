@@ -1,5 +1,6 @@
 package org.fencecore.slope;
 
+import org.fencecore.geometry.Interval;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Slope;
@@ -10,16 +11,16 @@ public final class RailPiece {
     private final int rail;
     private final int fromPost;
     private final int toPost;
-    private final Length run;
+    private final Interval reach;
     private final Slope grade;
     private final Length depth;
     private final Length trim;
 
-    RailPiece(int rail, int fromPost, int toPost, Length run, Slope grade, Length depth, Length trim) {
+    RailPiece(int rail, int fromPost, int toPost, Interval reach, Slope grade, Length depth, Length trim) {
         this.rail = rail;
         this.fromPost = fromPost;
         this.toPost = toPost;
-        this.run = run;
+        this.reach = reach;
         this.grade = grade;
         this.depth = depth;
         this.trim = trim;
@@ -62,12 +63,21 @@ public final class RailPiece {
     }
 
     /**
+     * Returns where it begins and ends: on the middle of a post, at its face, or past the end of the run.
+     *
+     * @return the stations of its ends
+     */
+    public Interval reach() {
+        return reach;
+    }
+
+    /**
      * Returns the level distance from end to end.
      *
      * @return the distance
      */
     public Length run() {
-        return run;
+        return reach.length();
     }
 
     /**
@@ -86,7 +96,7 @@ public final class RailPiece {
      * @return the length
      */
     public Length length() {
-        return grade.lengthOver(run);
+        return grade.lengthOver(run());
     }
 
     /**
@@ -97,6 +107,15 @@ public final class RailPiece {
      */
     public Angle endCut() {
         return grade.angle().abs();
+    }
+
+    /**
+     * Returns how much longer it is left than it will be, to be trimmed flush when it is up.
+     *
+     * @return the length at both ends together, zero if it is cut to fit
+     */
+    public Length trim() {
+        return trim;
     }
 
     /**

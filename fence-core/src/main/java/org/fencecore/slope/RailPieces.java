@@ -1,9 +1,11 @@
 package org.fencecore.slope;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import org.fencecore.geometry.Interval;
 import org.fencecore.units.Length;
 import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Citation;
@@ -15,17 +17,17 @@ import org.fencecore.worksheet.Written;
  * The rails of a run cut into pieces that are joined on posts.
  *
  * <p>Every rail is joined where the line of the fence bends or steps, since a stick does not. On a straight stretch
- * between two such posts the joints are spread so that as few posts as can be carry more than one, and among those
- * layouts the pieces are as few as can be. A piece runs no further than its stick and the number of bays allow. Rails
- * between the posts are a piece for each bay.
+ * between two such posts the joints are spread so that as few posts as can be carry more than one, among those layouts
+ * the pieces are as few as can be, and among those the joints are as even as can be. A piece runs no further than its
+ * stick and the number of bays allow. Rails between the posts are a piece for each bay.
  *
- * <p>On the face of the posts a piece runs from the middle of a post to the middle of another, at both ends of the run to
- * the outer edge of the end post. All ends are cut plumb.
+ * <p>On the face of the posts a piece runs from the middle of a post to the middle of another, at both ends of the run as
+ * far as it is told: to the outer edge of the end post, or past a corner. All ends are cut plumb.
  *
  * <p>Example: three rails over four level bays of 5 ft from sticks of 16 ft, three bays at most.
  *
  * <pre>{@code
- * RailPieces pieces = RailPieces.lay(fit, RailSpec.builder().build(), RailJoints.builder().build());
+ * RailPieces pieces = RailPieces.lay(fit, RailSpec.builder().build(), Length.ofInches(3.5));
  * pieces.pieces().size();     // 6: each rail in two pieces
  * pieces.jointsAt(1);         // 1, and so at posts 2 and 3: no two on one post
  * }</pre>
@@ -34,31 +36,63 @@ public final class RailPieces {
 
     private final SlopeFit fit;
     private final RailSpec rails;
-    private final RailJoints joints;
+    private final Interval reach;
+    private final Length half;
     private final int[] jointsAt;
     private final List<RailPiece> pieces;
 
-    private RailPieces(SlopeFit fit, RailSpec rails, RailJoints joints) {
-        this.fit = Objects.requireNonNull(fit, "fit");
+    private RailPieces(SlopeFit fit, RailSpec rails, Interval reach, Length postWidth) {
+        this.fit = fit;
         this.rails = Objects.requireNonNull(rails, "rails");
-        this.joints = Objects.requireNonNull(joints, "joints");
+        this.reach = reach;
+        this.half = postWidth.dividedBy(2);
         this.jointsAt = new int[fit.postCount()];
         this.pieces = new ArrayList<>();
+        if (!postWidth.isPositive()) {
+            throw new IllegalArgumentException("postWidth was " + postWidth + "; it must be over 0");
+        }
+        if (reach.start().compareTo(fit.station(1)) >= 0
+                || reach.end().compareTo(fit.station(fit.postCount() - 2)) <= 0) {
+            throw new IllegalArgumentException("reach of the rails was " + reach
+                    + "; it must begin in the first bay or before it and end in the last or beyond it");
+        }
     }
 
     /**
-     * Cuts the rails of a run into pieces.
+     * Cuts the rails of a run that end at the outer edges of its end posts.
      *
      * @param fit how the run meets the ground
-     * @param rails how many rails there are, and how deep
-     * @param joints how they are cut
+     * @param rails how many rails there are, how deep, and how they are cut
+     * @param postWidth how wide the posts are along the run, over zero
      * @return the pieces
+     * @throws IllegalArgumentException if the width is not over zero
      */
-    public static RailPieces lay(SlopeFit fit, RailSpec rails, RailJoints joints) {
-        RailPieces laid = new RailPieces(fit, rails, joints);
+    public static RailPieces lay(SlopeFit fit, RailSpec rails, Length postWidth) {
+        Length half = postWidth.dividedBy(2);
+        return lay(
+                fit,
+                rails,
+                Interval.of(
+                        fit.station(0).minus(half),
+                        fit.station(fit.postCount() - 1).plus(half)),
+                postWidth);
+    }
+
+    /**
+     * Cuts the rails of a run that reach from one station to another, as past a corner post to the rails of another run.
+     *
+     * @param fit how the run meets the ground
+     * @param rails how many rails there are, how deep, and how they are cut
+     * @param reach from where to where rails on the face of the posts run; of no account for rails between the posts
+     * @param postWidth how wide the posts are along the run, over zero
+     * @return the pieces
+     * @throws IllegalArgumentException if the width is not over zero, or if the reach leaves out a whole bay
+     */
+    public static RailPieces lay(SlopeFit fit, RailSpec rails, Interval reach, Length postWidth) {
+        RailPieces laid = new RailPieces(fit, rails, reach, postWidth);
         int from = 0;
         for (int post = 1; post < fit.postCount(); post++) {
-            if (fit.isNail(post) || joints.isBetweenPosts()) {
+            if (fit.isNail(post) || rails.isBetweenPosts()) {
                 laid.straight(from, post);
                 from = post;
             }
@@ -69,38 +103,40 @@ public final class RailPieces {
 
     private void straight(int from, int to) {
         boolean[][] cuts =
-                Stagger.spread(rails.rails(), to - from, joints.mostBays(), (a, b) -> fits(from + a, from + b));
+                Stagger.spread(rails.rails(), to - from, rails.mostBays(), (a, b) -> fits(from + a, from + b));
         for (int rail = 0; rail < cuts.length; rail++) {
             int begin = from;
             for (int post = from + 1; post <= to; post++) {
                 if (post == to || cuts[rail][post - from]) {
                     pieces.add(piece(rail, begin, post));
                     begin = post;
-                    jointsAt[post] += post < fit.postCount() - 1 && !joints.isBetweenPosts() ? 1 : 0;
+                    jointsAt[post] += post < fit.postCount() - 1 && !rails.isBetweenPosts() ? 1 : 0;
                 }
             }
         }
     }
 
     private boolean fits(int from, int to) {
-        return piece(0, from, to).stick().compareTo(joints.longestStick()) <= 0;
+        return piece(0, from, to).stick().compareTo(rails.longestStick()) <= 0;
     }
 
     private RailPiece piece(int rail, int from, int to) {
-        Length half = joints.postWidth().dividedBy(2);
-        Length run = fit.station(to).minus(fit.station(from));
-        Length trim = Length.ZERO;
-        if (joints.isBetweenPosts()) {
-            run = run.minus(joints.postWidth());
+        Length start = fit.station(from);
+        Length end = fit.station(to);
+        Slope grade = Slope.of(fit.bay(to - 1).bottomAtEnd().minus(fit.bay(from).bottomAtStart()), end.minus(start));
+        boolean last = to == fit.postCount() - 1;
+        Length trim = rails.trim().times((from == 0 ? 1 : 0) + (last ? 1 : 0));
+        if (rails.isBetweenPosts()) {
+            // Posts that touch leave nothing between them.
+            Length face = Length.min(half, end.minus(start).dividedBy(2));
+            start = start.plus(face);
+            end = Length.max(start, end.minus(face));
+            trim = Length.ZERO;
         } else {
-            int ends = (from == 0 ? 1 : 0) + (to == fit.postCount() - 1 ? 1 : 0);
-            run = run.plus(half.times(ends));
-            trim = joints.trim().times(ends);
+            start = from == 0 ? reach.start() : start;
+            end = last ? reach.end() : end;
         }
-        Slope grade = Slope.of(
-                fit.bay(to - 1).bottomAtEnd().minus(fit.bay(from).bottomAtStart()),
-                fit.station(to).minus(fit.station(from)));
-        return new RailPiece(rail, from, to, Length.max(run, Length.ZERO), grade, rails.railDepth(), trim);
+        return new RailPiece(rail, from, to, Interval.of(start, end), grade, rails.railDepth(), trim);
     }
 
     /**
@@ -109,7 +145,7 @@ public final class RailPieces {
      * @return the pieces, unmodifiable
      */
     public List<RailPiece> pieces() {
-        return List.copyOf(pieces);
+        return Collections.unmodifiableList(pieces);
     }
 
     /**
@@ -141,36 +177,46 @@ public final class RailPieces {
     }
 
     /**
-     * Returns what the builder should know, in order of the posts:
+     * Returns what the builder should know, bays first:
      *
      * <ul>
-     *   <li>{@code joints-on-one-post}, a note: several rails are joined on one post although the line runs on straight
-     *       there, since the sticks are too short to avoid it;
-     *   <li>{@code rail-over-stick}, a blocker: a piece of a single bay is longer than the longest stick.
+     *   <li>{@code rail-over-stick}, a blocker: a piece of a single bay is longer than the longest stick;
+     *   <li>{@code joints-on-one-post}, a note: on some post every rail is joined although the line runs on straight
+     *       there, since the sticks are too short to avoid it; not for rails of a piece for each bay.
      * </ul>
      *
      * @return the findings; empty if all is well
      */
     public List<Finding> findings() {
         List<Finding> findings = new ArrayList<>();
+        int crowded = 0;
+        int first = 0;
         for (int post = 1; post < jointsAt.length; post++) {
             if (!fits(post - 1, post)) {
                 findings.add(Finding.blocker(
                                 "rail-over-stick",
-                                "bay from " + Written.station(fit.station(post - 1)) + " to "
-                                        + Written.station(fit.station(post)),
+                                fit.place(post - 1),
                                 "its rails need a stick of "
                                         + Written.tape(piece(0, post - 1, post).stick()) + ", and the longest is "
-                                        + Written.stock(joints.longestStick()))
+                                        + Written.stock(rails.longestStick()))
                         .withRemedy("use longer sticks, or set a post in between"));
             }
-            if (jointsAt[post] > 1 && !fit.isNail(post)) {
-                findings.add(Finding.note(
-                                "joints-on-one-post",
-                                "post at " + Written.station(fit.station(post)),
-                                jointsAt[post] + " rails are joined here")
-                        .withRemedy("use longer sticks, so that the joints can be spread over more posts"));
+            if (jointsAt[post] == rails.rails() && !fit.isNail(post)) {
+                first = crowded == 0 ? post : first;
+                crowded++;
             }
+        }
+        if (crowded > 0 && rails.mostBays() > 1) {
+            findings.add(Finding.note(
+                            "joints-on-one-post",
+                            "post at " + Written.station(fit.station(first)),
+                            "all " + rails.rails() + " rails are joined here"
+                                    + (crowded == 1
+                                            ? ""
+                                            : ", and at " + (crowded - 1) + " more post" + (crowded == 2 ? "" : "s"))
+                                    + ", though the fence runs on straight")
+                    .withRemedy("use longer sticks, so that some rail runs past")
+                    .withSource(Citation.COMMON_PRACTICE));
         }
         return List.copyOf(findings);
     }

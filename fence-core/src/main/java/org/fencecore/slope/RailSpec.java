@@ -4,23 +4,32 @@ import org.fencecore.units.Length;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Where the rails sit on the boards.
+ * Where the rails sit on the boards, and of what pieces they are made.
  *
  * <p>The rails are measured from the boards and not from the ground, so that they stay parallel to the line of the board
  * bottoms wherever that is lifted. Where nothing is said (common practice, no source): boards of 6 ft, three rails on
  * edge 3 1/2 in deep, the top of the top rail 4 in below the tops of the boards, and the bottom of the bottom rail 4 in
  * above their bottoms, which is 6 in above the ground where the boards stand 2 in clear of it. Further rails share the
  * height between those two evenly; their number is given, or follows from the widest space allowed between two.
+ *
+ * <p>Rails run on the face of the posts, in pieces over up to 3 bays as far as a stick of 16 ft reaches, cut to fit
+ * (common practice, no source). So a bay of 8 ft whose rails run past its corner post takes a piece of its own from a
+ * longer stick, and bays of 7 ft take a piece for every two. Rails between the posts are single pieces from face to face.
  */
 public final class RailSpec {
 
     private static final int MOST_RAILS = 10;
+    private static final int MOST_BAYS = 4;
 
     private final Length boardLength;
     private final Length railDepth;
     private final Length topRailBelowTops;
     private final Length bottomRailAboveBottoms;
     private final int rails;
+    private final boolean betweenPosts;
+    private final Length longestStick;
+    private final int mostBays;
+    private final Length trim;
 
     private RailSpec(Builder builder) {
         this.boardLength = builder.boardLength;
@@ -28,6 +37,10 @@ public final class RailSpec {
         this.topRailBelowTops = builder.topRailBelowTops;
         this.bottomRailAboveBottoms = builder.bottomRailAboveBottoms;
         this.rails = builder.maximumSpace == null ? builder.rails : railsFor(builder.maximumSpace);
+        this.betweenPosts = builder.betweenPosts;
+        this.longestStick = builder.longestStick;
+        this.mostBays = builder.mostBays;
+        this.trim = builder.trim;
         requireRoom(railDepth);
     }
 
@@ -104,6 +117,55 @@ public final class RailSpec {
     }
 
     /**
+     * Tells whether rails stand between the posts, flush with their outside faces, and not on these faces.
+     *
+     * @return true if each bay has its own rails from post face to post face
+     */
+    public boolean isBetweenPosts() {
+        return betweenPosts;
+    }
+
+    /**
+     * Returns the longest stick that rails are cut from.
+     *
+     * @return the length, over zero
+     */
+    public Length longestStick() {
+        return longestStick;
+    }
+
+    /**
+     * Returns over how many bays one piece may run.
+     *
+     * @return the number of bays, from 1 to 4
+     */
+    public int mostBays() {
+        return mostBays;
+    }
+
+    /**
+     * Returns how far a piece is left to run past either end of the rails, to be trimmed flush when it is up.
+     *
+     * @return the length, zero if pieces are cut to fit
+     */
+    public Length trim() {
+        return trim;
+    }
+
+    /**
+     * Returns the same rails from sticks that are no longer than those on the shelf.
+     *
+     * @param length the longest stick on the shelf, over zero
+     * @return rails like these whose longest stick is the shorter of the two
+     * @throws IllegalArgumentException if not over zero
+     */
+    public RailSpec withSticksUpTo(Length length) {
+        return length.compareTo(longestStick) < 0
+                ? new Builder(this).longestStick(length).build()
+                : this;
+    }
+
+    /**
      * Returns what is left between all the rails together when each takes a plumb depth.
      *
      * @throws IllegalArgumentException if nothing is left
@@ -129,8 +191,24 @@ public final class RailSpec {
         private Length bottomRailAboveBottoms = Length.ofInches(4);
         private int rails = 3;
         private @Nullable Length maximumSpace;
+        private boolean betweenPosts;
+        private Length longestStick = Length.ofFeet(16);
+        private int mostBays = 3;
+        private Length trim = Length.ZERO;
 
         private Builder() {}
+
+        private Builder(RailSpec from) {
+            boardLength = from.boardLength;
+            railDepth = from.railDepth;
+            topRailBelowTops = from.topRailBelowTops;
+            bottomRailAboveBottoms = from.bottomRailAboveBottoms;
+            rails = from.rails;
+            betweenPosts = from.betweenPosts;
+            longestStick = from.longestStick;
+            mostBays = from.mostBays;
+            trim = from.trim;
+        }
 
         /**
          * Sets how long the boards are, 6 ft if not set.
@@ -207,6 +285,61 @@ public final class RailSpec {
          */
         public Builder maximumSpace(Length space) {
             this.maximumSpace = requirePositive("maximumSpace", space);
+            return this;
+        }
+
+        /**
+         * Puts the rails between the posts, each from face to face and flush with the outside faces; on those faces if
+         * not set.
+         *
+         * @return this builder
+         */
+        public Builder betweenPosts() {
+            this.betweenPosts = true;
+            return this;
+        }
+
+        /**
+         * Sets the longest stick that rails are cut from, 16 ft if not set.
+         *
+         * @param length the length, over zero
+         * @return this builder
+         * @throws IllegalArgumentException if not over zero
+         */
+        public Builder longestStick(Length length) {
+            this.longestStick = requirePositive("longestStick", length);
+            return this;
+        }
+
+        /**
+         * Sets over how many bays one piece may run, 3 if not set; 1 for a piece for each bay.
+         *
+         * @param bays the number of bays, from 1 to 4
+         * @return this builder
+         * @throws IllegalArgumentException if under 1 or over 4
+         */
+        public Builder mostBays(int bays) {
+            if (bays < 1 || bays > MOST_BAYS) {
+                throw new IllegalArgumentException("mostBays was " + bays + "; it must be from 1 to " + MOST_BAYS
+                        + ": a stick over more bays is too long to handle");
+            }
+            this.mostBays = bays;
+            return this;
+        }
+
+        /**
+         * Lets the pieces run past either end of the rails, to be trimmed flush when they are up; cut to fit if not set.
+         *
+         * @param length how far they run past, from 0 to 2 ft
+         * @return this builder
+         * @throws IllegalArgumentException if negative or over 2 ft
+         */
+        public Builder trim(Length length) {
+            if (length.isNegative() || length.compareTo(Length.ofFeet(2)) > 0) {
+                throw new IllegalArgumentException("trim was " + length
+                        + "; it must be from 0 to 2 ft: a longer end is cut off before the piece is up");
+            }
+            this.trim = length;
             return this;
         }
 

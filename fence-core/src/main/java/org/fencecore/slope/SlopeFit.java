@@ -483,7 +483,8 @@ public final class SlopeFit {
      * <ul>
      *   <li>{@code lifted-post}, a note: the boards of a racked run stand higher at a post than the clearance, to clear a
      *       high spot;
-     *   <li>{@code wide-gap}, a warning: the gap under the boards is wider than the maximum clearance;
+     *   <li>{@code wide-gap}, a warning: the gap under the boards is wider than the maximum clearance, and nothing is
+     *       to close it or it is over 4 ft;
      *   <li>{@code rack-limit}, a warning: a bay that is not stepped is steeper than the parts can rack;
      *   <li>{@code too-steep}, a blocker: lifting made the bay steeper than 100 %.
      * </ul>
@@ -492,6 +493,19 @@ public final class SlopeFit {
      */
     public List<Finding> findings() {
         return new SlopeNotes(this).findings();
+    }
+
+    /**
+     * Fits the same run by every treatment and compares them, see {@link #best}.
+     *
+     * @return the comparison, this treatment among the others
+     */
+    public SlopeChoice choice() {
+        List<Length> posts = new ArrayList<>();
+        for (int post = 0; post < stations.length; post++) {
+            posts.add(station(post));
+        }
+        return best(ground, posts, spec);
     }
 
     /**

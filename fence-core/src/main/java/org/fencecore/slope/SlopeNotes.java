@@ -54,7 +54,9 @@ final class SlopeNotes {
 
     private Optional<Finding> wideGap(int index) {
         Clearance gap = fit.bay(index).clearance();
-        if (gap.max().compareTo(spec.maximumClearance()) <= 0) {
+        boolean closed =
+                spec.underBoards() != SlopeSpec.UnderBoards.OPEN && gap.max().compareTo(KickBoard.DEEPEST) <= 0;
+        if (closed || gap.max().compareTo(spec.maximumClearance()) <= 0) {
             return Optional.empty();
         }
         return Optional.of(Finding.warning(

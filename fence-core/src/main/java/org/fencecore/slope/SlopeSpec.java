@@ -21,7 +21,34 @@ import org.jspecify.annotations.Nullable;
  */
 public final class SlopeSpec {
 
+    /** What is done about a gap under the boards of a bay that is wider than the maximum clearance. */
+    public enum UnderBoards {
+        /** It stays open, and a finding says so. */
+        OPEN("left open"),
+        /** It is closed with boards laid lengthwise under the bay. */
+        KICK_BOARD("closed with kick boards"),
+        /** The boards of that bay are longer and cut to the ground. */
+        BOARDS_TO_GROUND("closed by boards cut to the ground");
+
+        private final String words;
+
+        UnderBoards(String words) {
+            this.words = words;
+        }
+
+        /**
+         * Returns what is done in words.
+         *
+         * @return such as {@code closed with kick boards}
+         */
+        @Override
+        public String toString() {
+            return words;
+        }
+    }
+
     private final Treatment treatment;
+    private final UnderBoards underBoards;
     private final Length clearance;
     private final Length minimumClearance;
     private final Length maximumClearance;
@@ -31,6 +58,7 @@ public final class SlopeSpec {
 
     private SlopeSpec(Builder builder) {
         this.treatment = builder.treatment;
+        this.underBoards = builder.underBoards;
         this.stepIncrement = builder.stepIncrement;
         this.longestString = builder.longestString;
         this.clearance = builder.clearance;
@@ -64,6 +92,15 @@ public final class SlopeSpec {
      */
     public Treatment treatment() {
         return treatment;
+    }
+
+    /**
+     * Returns what is done about gaps that are wider than the maximum clearance.
+     *
+     * @return what closes them
+     */
+    public UnderBoards underBoards() {
+        return underBoards;
     }
 
     /**
@@ -126,6 +163,7 @@ public final class SlopeSpec {
         private static final Length FINEST = Length.ofMillimetres(1);
 
         private Treatment treatment = Treatment.RACKED;
+        private UnderBoards underBoards = UnderBoards.OPEN;
         private Length clearance = Length.ofInches(2);
         private @Nullable Length minimumClearance;
         private @Nullable Length maximumClearance;
@@ -143,6 +181,17 @@ public final class SlopeSpec {
          */
         public Builder treatment(Treatment newTreatment) {
             this.treatment = Objects.requireNonNull(newTreatment, "newTreatment");
+            return this;
+        }
+
+        /**
+         * Sets what closes a gap that is wider than the maximum clearance; it stays open if not set.
+         *
+         * @param closing what closes it
+         * @return this builder
+         */
+        public Builder underBoards(UnderBoards closing) {
+            this.underBoards = Objects.requireNonNull(closing, "closing");
             return this;
         }
 

@@ -1,15 +1,14 @@
 package org.fencecore.slope;
 
-import java.util.ArrayList;
-import java.util.Arrays;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.LinkedHashMap;
-import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Spreads the joints of several rails over the posts of a straight stretch: as few posts as can be with more than one
- * joint, then as few joints as can be.
+ * joint, then as few joints as can be, and these as evenly as can be.
  *
  * <p>Going along post by post, all that matters of what lies behind is how many rails have come how many bays since their
  * last joint. For each such state the best way to it is kept. There are few states, so the time grows with the number of
@@ -28,18 +27,32 @@ final class Stagger {
         final int[] joined;
         final int crowded;
         final int joints;
+        final int uneven;
         final @Nullable Way before;
 
-        Way(int[] rails, int[] joined, int crowded, int joints, @Nullable Way before) {
+        Way(int[] rails, int[] joined, int crowded, int joints, int uneven, @Nullable Way before) {
             this.rails = rails;
             this.joined = joined;
             this.crowded = crowded;
             this.joints = joints;
+            this.uneven = uneven;
             this.before = before;
         }
 
         boolean isBetterThan(Way other) {
-            return crowded != other.crowded ? crowded < other.crowded : joints < other.joints;
+            if (crowded != other.crowded) {
+                return crowded < other.crowded;
+            }
+            return joints != other.joints ? joints < other.joints : uneven < other.uneven;
+        }
+
+        /** The state as one number: there are no more rails than four bits hold. */
+        int state() {
+            int state = 0;
+            for (int count : rails) {
+                state = state << 4 | count;
+            }
+            return state;
         }
     }
 
@@ -61,10 +74,10 @@ final class Stagger {
     private boolean[][] spread(int rails) {
         int[] start = new int[mostBays];
         start[0] = rails;
-        Map<List<Integer>, Way> ways = new LinkedHashMap<>();
-        keep(ways, new Way(start, new int[mostBays], 0, 0, null));
+        Map<Integer, Way> ways = new LinkedHashMap<>();
+        keep(ways, new Way(start, new int[mostBays], 0, 0, 0, null));
         for (int post = 1; post < bays; post++) {
-            Map<List<Integer>, Way> next = new LinkedHashMap<>();
+            Map<Integer, Way> next = new LinkedHashMap<>();
             for (Way way : ways.values()) {
                 join(next, way, post, 0, new int[mostBays]);
             }
@@ -78,7 +91,7 @@ final class Stagger {
     }
 
     /** Tries every number of rails to join of those that have come {@code come + 1} bays, and of those further. */
-    private void join(Map<List<Integer>, Way> next, Way way, int post, int come, int[] joined) {
+    private void join(Map<Integer, Way> next, Way way, int post, int come, int[] joined) {
         if (come == mostBays) {
             keep(next, after(way, joined));
             return;
@@ -102,27 +115,29 @@ final class Stagger {
             }
         }
         rails[0] = joints;
-        return new Way(rails, joined.clone(), way.crowded + (joints > 1 ? 1 : 0), way.joints + joints, way);
+        return new Way(
+                rails,
+                joined.clone(),
+                way.crowded + (joints > 1 ? 1 : 0),
+                way.joints + joints,
+                way.uneven + joints * joints,
+                way);
     }
 
-    private static void keep(Map<List<Integer>, Way> ways, Way way) {
-        List<Integer> state = Arrays.stream(way.rails).boxed().toList();
-        Way known = ways.get(state);
-        if (known == null || way.isBetterThan(known)) {
-            ways.put(state, way);
-        }
+    private static void keep(Map<Integer, Way> ways, Way way) {
+        ways.merge(way.state(), way, (known, other) -> other.isBetterThan(known) ? other : known);
     }
 
     /** Goes along the best way and lets the lowest rails be joined first. */
     private boolean[][] assigned(int rails, @Nullable Way best) {
-        List<int[]> joined = new ArrayList<>();
+        Deque<int[]> joined = new ArrayDeque<>();
         for (Way way = best; way != null && way.before != null; way = way.before) {
-            joined.add(0, way.joined);
+            joined.push(way.joined);
         }
         boolean[][] cuts = new boolean[rails][bays];
         int[] come = new int[rails];
         for (int post = 1; post < bays; post++) {
-            int[] left = joined.get(post - 1).clone();
+            int[] left = joined.pop().clone();
             for (int rail = 0; rail < rails; rail++) {
                 if (left[come[rail]] > 0) {
                     left[come[rail]]--;

@@ -3,11 +3,14 @@ package org.fencecore.slope;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.function.UnaryOperator;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.ProfilePoint;
 import org.fencecore.units.Length;
+import org.fencecore.units.Rounding;
 import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Citation;
+import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Worksheet;
 import org.fencecore.worksheet.Written;
 
@@ -15,8 +18,9 @@ import org.fencecore.worksheet.Written;
  * Where the tops of the boards run: straight to the string, following the ground, stepped, or arched or dipped between
  * posts; and so how long every board is.
  *
- * <p>It is a rule and not a list: a board's length is worked out from the stations of its edges when asked. A board
- * must reach the line at its highest over the board's width, and is cut to the line from there.
+ * <p>It is a rule and not a list: a board's length is worked out from the stations of its edges when asked. Under a
+ * straight line boards are cut square, all of one length. Under any other a board must reach the line at its highest over
+ * the board's width, and is cut to the line from there.
  *
  * <p>An arch is a circular arc in each bay over the straight line from post to post, its offsets taken plumb: with half
  * the bay c and the rise h the radius is {@code r = (c^2 + h^2) / (2 h)}, and at a distance d from the middle of the bay
@@ -25,7 +29,7 @@ import org.fencecore.worksheet.Written;
  * <p>Example: boards of 6 ft on level ground, arched 6 in between posts 8 ft apart.
  *
  * <pre>{@code
- * TopLine top = TopLine.arched(fit, Length.ofFeet(6), Length.ofInches(6));
+ * TopLine top = TopLine.of(TopShape.arched(Length.ofInches(6)), fit, Length.ofFeet(6));
  * top.boardLengthAt(Length.ofFeet(4));    // 78 in in the middle of the bay
  * top.boardLengthAt(Length.ofFeet(2));    // 76.5174 in half way to the post: the radius is 195 in
  * top.boardLengthAt(Length.ofFeet(8));    // 72 in at the post
@@ -33,106 +37,36 @@ import org.fencecore.worksheet.Written;
  */
 public final class TopLine {
 
-    private enum Shape {
-        STRAIGHT,
-        GROUND,
-        STEPPED,
-        ARCHED,
-        DIPPED
-    }
-
-    private final Shape shape;
+    private final TopShape shape;
     private final SlopeFit fit;
     private final Length boardLength;
-    private final Length rise;
 
-    private TopLine(Shape shape, SlopeFit fit, Length boardLength, Length rise) {
-        this.shape = shape;
+    private TopLine(TopShape shape, SlopeFit fit, Length boardLength) {
+        this.shape = Objects.requireNonNull(shape, "shape");
         this.fit = Objects.requireNonNull(fit, "fit");
         this.boardLength = boardLength;
-        this.rise = rise;
         if (!boardLength.isPositive()) {
             throw new IllegalArgumentException("boardLength was " + boardLength + "; it must be over 0");
         }
-    }
-
-    /**
-     * Returns tops parallel to the bottoms: all boards are of one length.
-     *
-     * @param fit how the bottoms meet the ground
-     * @param boardLength the length of every board, over zero
-     * @return the line of the tops
-     * @throws IllegalArgumentException if the length is not over zero
-     */
-    public static TopLine straight(SlopeFit fit, Length boardLength) {
-        return new TopLine(Shape.STRAIGHT, fit, boardLength, Length.ZERO);
-    }
-
-    /**
-     * Returns tops that follow the ground at the height of a board standing at the clearance.
-     *
-     * @param fit how the bottoms meet the ground
-     * @param boardLength the length of a board where the gap is the clearance, over zero
-     * @return the line of the tops
-     * @throws IllegalArgumentException if the length is not over zero
-     */
-    public static TopLine followingGround(SlopeFit fit, Length boardLength) {
-        return new TopLine(Shape.GROUND, fit, boardLength, Length.ZERO);
-    }
-
-    /**
-     * Returns tops that are level in each bay, a board's length over the higher end of the bay's bottoms. Over stepped
-     * bays it is the straight line; over racked bays the boards are longer downhill.
-     *
-     * @param fit how the bottoms meet the ground
-     * @param boardLength the length of the shortest board, over zero
-     * @return the line of the tops
-     * @throws IllegalArgumentException if the length is not over zero
-     */
-    public static TopLine stepped(SlopeFit fit, Length boardLength) {
-        return new TopLine(Shape.STEPPED, fit, boardLength, Length.ZERO);
-    }
-
-    /**
-     * Returns tops that rise between the posts.
-     *
-     * @param fit how the bottoms meet the ground
-     * @param boardLength the length of a board at a post, over zero
-     * @param rise how much higher the tops are in the middle of a bay, over zero and up to half the narrowest bay
-     * @return the line of the tops
-     * @throws IllegalArgumentException if the length or the rise is out of its range
-     */
-    public static TopLine arched(SlopeFit fit, Length boardLength, Length rise) {
-        requireRise(fit, rise);
-        return new TopLine(Shape.ARCHED, fit, boardLength, rise);
-    }
-
-    /**
-     * Returns tops that dip between the posts.
-     *
-     * @param fit how the bottoms meet the ground
-     * @param boardLength the length of a board at a post, over zero
-     * @param dip how much lower the tops are in the middle of a bay, over zero, less than the boards and up to half the
-     *     narrowest bay
-     * @return the line of the tops
-     * @throws IllegalArgumentException if the length or the dip is out of its range
-     */
-    public static TopLine dipped(SlopeFit fit, Length boardLength, Length dip) {
-        requireRise(fit, dip);
-        if (dip.compareTo(boardLength) >= 0) {
-            throw new IllegalArgumentException("dip was " + dip + ", no less than the boards of " + boardLength
+        if (shape.kind() == TopShape.Kind.DIPPED && shape.rise().compareTo(boardLength) >= 0) {
+            throw new IllegalArgumentException("dip was " + shape.rise() + ", no less than the boards of " + boardLength
                     + "; nothing would be left in the middle of a bay, so dip them less");
         }
-        return new TopLine(Shape.DIPPED, fit, boardLength, dip);
     }
 
-    private static void requireRise(SlopeFit fit, Length rise) {
-        for (FittedBay bay : fit.bays()) {
-            if (!rise.isPositive() || rise.times(2).compareTo(bay.run()) > 0) {
-                throw new IllegalArgumentException("rise between posts was " + rise + " in a bay of " + bay.run()
-                        + " at " + bay.start() + "; it must be over 0 and up to half the bay, a half circle");
-            }
-        }
+    /**
+     * Returns the line of the tops over a run.
+     *
+     * @param shape how the tops run
+     * @param fit how the bottoms meet the ground
+     * @param boardLength the length of a board where it stands as usual: of every board of a straight line, of one at a
+     *     post under an arch or a dip, of the shortest of a stepped line, and where the gap is the clearance of a line
+     *     that follows the ground; over zero
+     * @return the line of the tops
+     * @throws IllegalArgumentException if the length is not over zero, or no more than the dip
+     */
+    public static TopLine of(TopShape shape, SlopeFit fit, Length boardLength) {
+        return new TopLine(shape, fit, boardLength);
     }
 
     /**
@@ -159,27 +93,193 @@ public final class TopLine {
 
     /**
      * Returns how long a board must be: from its square-cut bottom, the middle of which is on the line of the bottoms, to
-     * the highest place of the line of the tops over its width.
+     * the highest place of the line of the tops over its width. Under a straight line all boards are of one length.
+     *
+     * <p>Where the boards are to be cut to the ground, {@link SlopeSpec.UnderBoards#BOARDS_TO_GROUND}, and the gap under
+     * the bay is over the maximum, the length counts from the clearance over the lowest ground under the board.
      *
      * @param board the stations of its edges
-     * @return the length to cut it to before its top is cut to the line
+     * @return the length to cut it to before its ends are cut to the lines
      */
     public Length boardLength(Interval board) {
         FittedBay bay = fit.bayAt(board.middle());
+        Length line = bay.bottomAt(board.middle());
+        Length bottom = bottomUnder(board);
+        if (shape.isStraight()) {
+            return boardLength.plus(line.minus(bottom));
+        }
         Length highest = Length.max(topIn(bay, board.start()), topIn(bay, board.end()));
         for (Length station : turns(bay)) {
             if (board.contains(station)) {
                 highest = Length.max(highest, topIn(bay, station));
             }
         }
-        return highest.minus(bay.bottomAt(board.middle()));
+        return highest.minus(bottom);
+    }
+
+    /**
+     * Returns how low a board reaches: to the line of the bottoms at its middle, or nearer to the ground where it is to be
+     * cut to that.
+     *
+     * @param board the stations of its edges
+     * @return the elevation of its lowest point
+     */
+    public Length bottomUnder(Interval board) {
+        FittedBay bay = fit.bayAt(board.middle());
+        Length line = bay.bottomAt(board.middle());
+        if (!isCutToGround(bay)) {
+            return line;
+        }
+        Length lowest = line;
+        for (ProfilePoint corner : lowerEdge(board, board)) {
+            lowest = Length.min(lowest, corner.elevation());
+        }
+        return lowest;
+    }
+
+    private boolean isCutToGround(FittedBay bay) {
+        if (fit.spec().underBoards() != SlopeSpec.UnderBoards.BOARDS_TO_GROUND) {
+            return false;
+        }
+        Length widest = bay.clearance().max();
+        return widest.compareTo(fit.spec().maximumClearance()) > 0 && widest.compareTo(KickBoard.DEEPEST) <= 0;
+    }
+
+    /**
+     * Returns the upper edge of a board as it is cut: level under a straight line, else along the line of the tops.
+     *
+     * @param board the stations of the whole board's edges
+     * @param part the stations of the strip of it that is kept, the board itself if it is all kept
+     * @return the corners of the edge in order of station, two or more
+     */
+    public List<ProfilePoint> upperEdge(Interval board, Interval part) {
+        FittedBay bay = fit.bayAt(board.middle());
+        if (shape.isStraight()) {
+            return level(part, bay.bottomAt(board.middle()).plus(boardLength));
+        }
+        return along(part, turns(bay), station -> topIn(bay, station));
+    }
+
+    /**
+     * Returns the lower edge of a board as it is cut: level, or to the ground where that is asked for.
+     *
+     * @param board the stations of the whole board's edges
+     * @param part the stations of the strip of it that is kept, the board itself if it is all kept
+     * @return the corners of the edge in order of station, two or more
+     */
+    public List<ProfilePoint> lowerEdge(Interval board, Interval part) {
+        FittedBay bay = fit.bayAt(board.middle());
+        Length line = bay.bottomAt(board.middle());
+        if (!isCutToGround(bay)) {
+            return level(part, line);
+        }
+        return along(
+                part,
+                breaks(bay),
+                station -> Length.min(line, groundAt(station).plus(fit.spec().clearance())));
+    }
+
+    private static List<ProfilePoint> level(Interval part, Length height) {
+        return List.of(new ProfilePoint(part.start(), height), new ProfilePoint(part.end(), height));
+    }
+
+    private static List<ProfilePoint> along(Interval part, List<Length> breaks, UnaryOperator<Length> line) {
+        List<ProfilePoint> edge = new ArrayList<>();
+        edge.add(new ProfilePoint(part.start(), line.apply(part.start())));
+        for (Length station : breaks) {
+            if (station.compareTo(part.start()) > 0 && station.compareTo(part.end()) < 0) {
+                edge.add(new ProfilePoint(station, line.apply(station)));
+            }
+        }
+        edge.add(new ProfilePoint(part.end(), line.apply(part.end())));
+        return List.copyOf(edge);
+    }
+
+    /** Returns the height of the ground, beyond the shots that of the nearest. */
+    private Length groundAt(Length station) {
+        Interval shots = fit.ground().extent();
+        return fit.ground().elevationAt(Length.max(shots.start(), Length.min(shots.end(), station)));
+    }
+
+    /**
+     * Returns the shape of the line.
+     *
+     * @return the shape
+     */
+    public TopShape shape() {
+        return shape;
+    }
+
+    /**
+     * Returns what the builder should know about the tops:
+     *
+     * <ul>
+     *   <li>{@code arch-limited}, a note: a bay is narrower than twice the rise or dip, which is half a circle there;
+     *   <li>{@code rail-above-boards}, a warning: the tops come down under the top of the top rail, which shows above them;
+     *   <li>{@code no-board-left}, a blocker: they come down to the bottoms.
+     * </ul>
+     *
+     * @param topRailBelowTops how far the top of the top rail is below the usual tops
+     * @return the findings, each told once with the first bay it is in
+     */
+    public List<Finding> findings(Length topRailBelowTops) {
+        List<Finding> findings = new ArrayList<>();
+        int limited = -1;
+        int showing = -1;
+        Length most = Length.ZERO;
+        for (int index = 0; index < fit.postCount() - 1 && !shape.isStraight(); index++) {
+            FittedBay bay = fit.bay(index);
+            limited = limited < 0 && riseIn(bay).compareTo(shape.rise()) < 0 ? index : limited;
+            Length lacking = boardLength.minus(shortest(bay)).minus(topRailBelowTops);
+            if (lacking.compareTo(most) > 0) {
+                showing = index;
+                most = lacking;
+            }
+        }
+        if (limited >= 0) {
+            findings.add(Finding.note(
+                            "arch-limited",
+                            fit.place(limited),
+                            "the bay is too narrow for " + Written.tape(shape.rise())
+                                    + " between posts, and takes half a circle")
+                    .withRemedy("build it so, or space the posts evenly")
+                    .withSource(Citation.GEOMETRY));
+        }
+        if (showing >= 0) {
+            boolean gone = !shortest(fit.bay(showing)).isPositive();
+            String message = gone
+                    ? "the tops of the boards come down to their bottoms"
+                    : "the top rail stands up to " + Written.tape(most, Rounding.UP) + " above the tops of the boards";
+            Finding finding = gone
+                    ? Finding.blocker("no-board-left", fit.place(showing), message)
+                    : Finding.warning("rail-above-boards", fit.place(showing), message);
+            findings.add(
+                    finding.withRemedy("put the top rail lower below the tops, or take another line for the tops"));
+        }
+        return List.copyOf(findings);
+    }
+
+    /** Returns how long a board without width is at least in a bay; no more than zero where none is left. */
+    private Length shortest(FittedBay bay) {
+        List<Length> stations = new ArrayList<>(turns(bay));
+        stations.add(bay.start());
+        stations.add(bay.end());
+        Length shortest = boardLength;
+        for (Length station : stations) {
+            shortest = Length.min(shortest, ruled(bay, station).minus(bay.bottomAt(station)));
+        }
+        return shortest;
     }
 
     /** Returns where in a bay the line can be higher than on either side. */
     private List<Length> turns(FittedBay bay) {
-        if (shape != Shape.GROUND) {
+        if (shape.kind() != TopShape.Kind.GROUND) {
             return List.of(Interval.of(bay.start(), bay.end()).middle());
         }
+        return breaks(bay);
+    }
+
+    private List<Length> breaks(FittedBay bay) {
         List<Length> turns = new ArrayList<>();
         for (ProfilePoint point : fit.ground().between(bay.start(), bay.end()).points()) {
             turns.add(point.station());
@@ -187,18 +287,21 @@ public final class TopLine {
         return turns;
     }
 
-    /** Returns the height at a station by the rule of one bay, past its posts too. */
-    Length topIn(FittedBay bay, Length station) {
-        return switch (shape) {
+    /**
+     * Returns the height of the tops at a station by the line of one bay, past its posts too; never under the bottoms.
+     *
+     * @param bay one of the bays of the fit
+     * @param station the station
+     * @return the elevation, to the nearest nanometre
+     */
+    public Length topIn(FittedBay bay, Length station) {
+        return Length.max(ruled(bay, station), bay.bottomAt(station));
+    }
+
+    private Length ruled(FittedBay bay, Length station) {
+        return switch (shape.kind()) {
             case STRAIGHT -> bay.bottomAt(station).plus(boardLength);
-            case GROUND -> {
-                Interval shot = fit.ground().extent();
-                Length near = Length.max(shot.start(), Length.min(shot.end(), station));
-                yield fit.ground()
-                        .elevationAt(near)
-                        .plus(fit.spec().clearance())
-                        .plus(boardLength);
-            }
+            case GROUND -> groundAt(station).plus(fit.spec().clearance()).plus(boardLength);
             case STEPPED -> Length.max(bay.bottomAtStart(), bay.bottomAtEnd()).plus(boardLength);
             case ARCHED -> bay.bottomAt(station).plus(boardLength).plus(offset(bay, station));
             case DIPPED -> bay.bottomAt(station).plus(boardLength).minus(offset(bay, station));
@@ -207,14 +310,19 @@ public final class TopLine {
 
     /** Returns the grade of the tops of a bay from post to post. */
     Slope grade(FittedBay bay) {
-        return switch (shape) {
+        return switch (shape.kind()) {
             case STEPPED -> Slope.LEVEL;
             case GROUND -> Slope.of(bay.groundRise(), bay.run());
             default -> bay.grade();
         };
     }
 
-    SlopeFit fit() {
+    /**
+     * Returns how the bottoms of the boards meet the ground.
+     *
+     * @return the fit
+     */
+    public SlopeFit fit() {
         return fit;
     }
 
@@ -224,8 +332,14 @@ public final class TopLine {
         }
         double d = fromMiddle(bay, station).metres();
         double r = radius(bay).metres();
+        Length rise = riseIn(bay);
         // The same as h - r + sqrt(r^2 - d^2), without taking two large numbers from each other.
         return rise.minus(Length.ofMetres(d * d / (r + Math.sqrt(Math.max(0, r * r - d * d)))));
+    }
+
+    /** At most half a circle. */
+    private Length riseIn(FittedBay bay) {
+        return Length.min(shape.rise(), bay.run().dividedBy(2));
     }
 
     private static Length fromMiddle(FittedBay bay, Length station) {
@@ -234,7 +348,7 @@ public final class TopLine {
 
     private Length radius(FittedBay bay) {
         double c = bay.run().metres() / 2;
-        double h = rise.metres();
+        double h = riseIn(bay).metres();
         return Length.ofMetres((c * c + h * h) / (2 * h));
     }
 
@@ -250,7 +364,7 @@ public final class TopLine {
         Length bottom = bay.bottomAt(station);
         Worksheet.Builder sheet = Worksheet.titled("Board at " + Written.station(station))
                 .given("board length", boardLength, Written.tape(boardLength));
-        if (shape == Shape.ARCHED || shape == Shape.DIPPED) {
+        if (shape.rise().isPositive()) {
             arc(sheet, bay, station);
         }
         return sheet.line("top", rule(), "", top, Written.feet(top), Citation.GEOMETRY)
@@ -273,6 +387,7 @@ public final class TopLine {
     }
 
     private void arc(Worksheet.Builder sheet, FittedBay bay, Length station) {
+        Length rise = riseIn(bay);
         Length radius = radius(bay);
         Length distance = fromMiddle(bay, station);
         Length offset = offset(bay, station);
@@ -296,7 +411,7 @@ public final class TopLine {
     }
 
     private String rule() {
-        return switch (shape) {
+        return switch (shape.kind()) {
             case STRAIGHT -> "bottom + board length";
             case GROUND -> "ground + clearance + board length";
             case STEPPED -> "higher bottom of the bay + board length";

@@ -113,9 +113,9 @@ public final class AdjustedValues {
         return member.isIncised() && !isPost() ? 0.95 : 1;
     }
 
-    /** CF of table 4A; table 4B has it in its values, and posts to 12 in deep have none. */
+    /** CF of table 4A; table 4B and given values have it in them, and posts to 12 in deep have none. */
     private double size() {
-        if (isPost() || member.species() == SpeciesGroup.SOUTHERN_PINE) {
+        if (member.reference().isWithSize()) {
             return 1;
         }
         boolean four = member.section().isFourThick();

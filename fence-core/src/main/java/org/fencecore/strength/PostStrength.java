@@ -231,10 +231,9 @@ public final class PostStrength {
             throw new IllegalArgumentException("sizes were " + sizes.size() + "; give no more than 1,000");
         }
         return sizes.stream()
-                .filter(size -> ReferenceValues.find(member.species(), member.grade(), size)
+                .filter(size -> member.withSection(size)
+                        .filter(other -> new PostStrength(other, push, height, exposed, hung).isStrongEnough())
                         .isPresent())
-                .filter(size ->
-                        new PostStrength(member.withSection(size), push, height, exposed, hung).isStrongEnough())
                 .findFirst();
     }
 

@@ -4,6 +4,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.fencecore.units.Pressure;
 import org.fencecore.worksheet.Citation;
+import org.fencecore.worksheet.Written;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -25,7 +26,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class ReferenceValues {
 
-    /** Fb, Ft, Fv, Fc across, Fc in psi, E in millions and Emin in thousands of psi. */
+    /** Fb and Fv in psi, E in millions of psi. */
     private static final double[][] NO_TABLE = {};
 
     private static final int NO_1 = 0;
@@ -33,40 +34,68 @@ public final class ReferenceValues {
 
     private static final double[] NONE = {};
 
-    private static final double[][] SOUTHERN_PINE_4 = {
-        {1500, 1000, 175, 565, 1650, 1.6, 580}, {1100, 675, 175, 565, 1450, 1.4, 510}
-    };
-    private static final double[][] SOUTHERN_PINE_6 = {
-        {1350, 875, 175, 565, 1550, 1.6, 580}, {1000, 600, 175, 565, 1400, 1.4, 510}
-    };
-    private static final double[][] SOUTHERN_PINE_8 = {NONE, {925, 550, 175, 565, 1350, 1.4, 510}};
-    private static final double[][] SOUTHERN_PINE_POST = {
-        {1350, 900, 165, 375, 825, 1.5, 550}, {850, 550, 165, 375, 525, 1.2, 440}
-    };
-    private static final double[][] DOUGLAS_FIR = {
-        {1000, 675, 180, 625, 1500, 1.7, 620}, {900, 575, 180, 625, 1350, 1.6, 580}
-    };
-    private static final double[][] DOUGLAS_FIR_POST = {
-        {1200, 825, 170, 625, 1000, 1.6, 580}, {750, 475, 170, 625, 700, 1.3, 470}
-    };
-    private static final double[][] HEM_FIR = {NONE, {850, 525, 150, 405, 1300, 1.3, 470}};
-    private static final double[][] HEM_FIR_POST = {NONE, {575, 375, 140, 405, 575, 1.1, 400}};
-    private static final double[][] SPRUCE = {{875, 450, 135, 425, 1150, 1.4, 510}, {875, 450, 135, 425, 1150, 1.4, 510}
-    };
-    private static final double[][] SPRUCE_POST = {NONE, {500, 325, 125, 425, 500, 1.0, 370}};
-    private static final double[][] CEDAR = {{725, 425, 155, 425, 825, 1.0, 370}, {700, 425, 155, 425, 650, 1.0, 370}};
-    private static final double[][] CEDAR_POST = {
-        {875, 600, 140, 425, 800, 1.0, 370}, {550, 350, 140, 425, 550, 0.8, 290}
-    };
-    private static final double[][] REDWOOD = {NONE, {725, 425, 160, 425, 700, 1.0, 370}};
-    private static final double[][] REDWOOD_POST = {NONE, {750, 400, 145, 420, 650, 0.9, 330}};
+    private static final Pressure LEAST_BENDING = Pressure.ofPsi(10);
+    private static final Pressure MOST_BENDING = Pressure.ofPsi(100_000);
+    private static final Pressure MOST_ELASTICITY = Pressure.ofPsi(10_000_000);
 
-    private final double[] row;
+    private static final double[][] SOUTHERN_PINE_4 = {{1500, 175, 1.6}, {1100, 175, 1.4}};
+    private static final double[][] SOUTHERN_PINE_6 = {{1350, 175, 1.6}, {1000, 175, 1.4}};
+    private static final double[][] SOUTHERN_PINE_8 = {NONE, {925, 175, 1.4}};
+    private static final double[][] SOUTHERN_PINE_POST = {{1350, 165, 1.5}, {850, 165, 1.2}};
+    private static final double[][] DOUGLAS_FIR = {{1000, 180, 1.7}, {900, 180, 1.6}};
+    private static final double[][] DOUGLAS_FIR_POST = {{1200, 170, 1.6}, {750, 170, 1.3}};
+    private static final double[][] HEM_FIR = {NONE, {850, 150, 1.3}};
+    private static final double[][] HEM_FIR_POST = {NONE, {575, 140, 1.1}};
+    private static final double[][] SPRUCE = {{875, 135, 1.4}, {875, 135, 1.4}};
+    private static final double[][] SPRUCE_POST = {NONE, {500, 125, 1.0}};
+    private static final double[][] CEDAR = {{725, 155, 1.0}, {700, 155, 1.0}};
+    private static final double[][] CEDAR_POST = {{875, 140, 1.0}, {550, 140, 0.8}};
+    private static final double[][] REDWOOD = {NONE, {725, 160, 1.0}};
+    private static final double[][] REDWOOD_POST = {NONE, {750, 145, 0.9}};
+
+    private final Pressure bending;
+    private final Pressure shear;
+    private final Pressure elasticity;
+    private final boolean withSize;
     private final Citation source;
 
-    private ReferenceValues(double[] row, Citation source) {
-        this.row = row;
+    private ReferenceValues(Pressure bending, Pressure shear, Pressure elasticity, boolean withSize, Citation source) {
+        this.bending = bending;
+        this.shear = shear;
+        this.elasticity = elasticity;
+        this.withSize = withSize;
         this.source = source;
+    }
+
+    /**
+     * Takes the values of a wood or grade that is not held here, such as a yard's own grading, for the very size it is used
+     * in; no size factor is put to them.
+     *
+     * <p>Example: machine-graded lumber of 1,650 psi and 1.5 million psi, with 175 psi in shear; a wet 2x4 of it on edge may be
+     * bent with {@code 1650 x 1.6 x 0.85} = 2,244 psi in the wind.
+     *
+     * @param source where they are listed, told wherever they are used
+     * @param bending Fb, from 10 to 100,000 psi
+     * @param shear Fv, over 0, to Fb
+     * @param elasticity E, 100 times Fb or more, to 10,000,000 psi
+     * @return the values
+     * @throws IllegalArgumentException if any of them is out of its range
+     */
+    public static ReferenceValues given(Citation source, Pressure bending, Pressure shear, Pressure elasticity) {
+        Objects.requireNonNull(source, "source");
+        require("bending", bending, LEAST_BENDING, MOST_BENDING);
+        require("shear", shear, Pressure.ofPascals(Double.MIN_NORMAL), bending);
+        require("elasticity", elasticity, bending.times(100), MOST_ELASTICITY);
+        return new ReferenceValues(bending, shear, elasticity, true, source);
+    }
+
+    private static void require(String name, Pressure value, Pressure least, Pressure most) {
+        Objects.requireNonNull(value, name);
+        if (value.compareTo(least) < 0 || value.compareTo(most) > 0) {
+            throw new IllegalArgumentException(name + " was " + Written.stress(value) + "; it must be from "
+                    + Written.stress(least) + " to " + Written.stress(most)
+                    + ": give bending, shear and elasticity in this order, and check their units");
+        }
     }
 
     /**
@@ -86,8 +115,12 @@ public final class ReferenceValues {
             return Optional.empty();
         }
         String table = section.isPost() ? "4D" : species == SpeciesGroup.SOUTHERN_PINE ? "4B" : "4A";
+        double[] row = rows[row(grade)];
         return Optional.of(new ReferenceValues(
-                rows[row(grade)],
+                Pressure.ofPsi(row[0]),
+                Pressure.ofPsi(row[1]),
+                Pressure.ofPsi(row[2] * 1_000_000),
+                section.isPost() || species == SpeciesGroup.SOUTHERN_PINE,
                 Citation.of("NDS Supplement", "table " + table + ", " + species + " " + grade, "2018")));
     }
 
@@ -132,16 +165,7 @@ public final class ReferenceValues {
      * @return Fb
      */
     public Pressure bending() {
-        return Pressure.ofPsi(row[0]);
-    }
-
-    /**
-     * Returns the tension strength along the grain.
-     *
-     * @return Ft
-     */
-    public Pressure tension() {
-        return Pressure.ofPsi(row[1]);
+        return bending;
     }
 
     /**
@@ -150,25 +174,7 @@ public final class ReferenceValues {
      * @return Fv
      */
     public Pressure shear() {
-        return Pressure.ofPsi(row[2]);
-    }
-
-    /**
-     * Returns the bearing strength across the grain.
-     *
-     * @return Fc across the grain
-     */
-    public Pressure bearingAcross() {
-        return Pressure.ofPsi(row[3]);
-    }
-
-    /**
-     * Returns the compression strength along the grain.
-     *
-     * @return Fc
-     */
-    public Pressure compression() {
-        return Pressure.ofPsi(row[4]);
+        return shear;
     }
 
     /**
@@ -177,16 +183,7 @@ public final class ReferenceValues {
      * @return E
      */
     public Pressure elasticity() {
-        return Pressure.ofPsi(row[5] * 1_000_000);
-    }
-
-    /**
-     * Returns the modulus of elasticity for stability.
-     *
-     * @return Emin
-     */
-    public Pressure leastElasticity() {
-        return Pressure.ofPsi(row[6] * 1000);
+        return elasticity;
     }
 
     /**
@@ -198,14 +195,24 @@ public final class ReferenceValues {
         return source;
     }
 
+    /** Tells whether the size is in the values, so that no size factor is to be put to them. */
+    boolean isWithSize() {
+        return withSize;
+    }
+
     @Override
     public boolean equals(@Nullable Object other) {
-        return other instanceof ReferenceValues that && row == that.row && source.equals(that.source);
+        return other instanceof ReferenceValues that
+                && bending.equals(that.bending)
+                && shear.equals(that.shear)
+                && elasticity.equals(that.elasticity)
+                && withSize == that.withSize
+                && source.equals(that.source);
     }
 
     @Override
     public int hashCode() {
-        return source.hashCode();
+        return Objects.hash(bending, shear, elasticity, withSize, source);
     }
 
     @Override

@@ -1,6 +1,7 @@
 package org.fencecore.strength;
 
 import java.util.Objects;
+import java.util.Optional;
 import org.fencecore.units.Pressure;
 import org.fencecore.worksheet.Written;
 import org.jspecify.annotations.Nullable;
@@ -22,7 +23,7 @@ import org.jspecify.annotations.Nullable;
  */
 public final class WoodMember {
 
-    private final SpeciesGroup species;
+    private final @Nullable SpeciesGroup species;
     private final WoodGrade grade;
     private final WoodSection section;
     private final ReferenceValues reference;
@@ -54,6 +55,17 @@ public final class WoodMember {
     }
 
     /**
+     * Starts from a piece in the wind, wet, of a wood or grade that is not in the tables.
+     *
+     * @param reference its values in this very size
+     * @param section the dressed size
+     * @return a builder, on which a grade has no effect
+     */
+    public static Builder builder(ReferenceValues reference, WoodSection section) {
+        return new Builder(reference, section);
+    }
+
+    /**
      * Returns the same piece under a load of another duration.
      *
      * @param newDuration how long the load lasts
@@ -67,29 +79,21 @@ public final class WoodMember {
      * Returns the same wood in another size.
      *
      * @param newSection the dressed size
-     * @return the member
-     * @throws IllegalArgumentException if no values are held for that size
+     * @return the member; empty if no values are held for that size, as where they were given for this one
      */
-    public WoodMember withSection(WoodSection newSection) {
-        return new Builder(this).section(newSection).build();
+    public Optional<WoodMember> withSection(WoodSection newSection) {
+        return Optional.ofNullable(species)
+                .filter(known -> ReferenceValues.find(known, grade, newSection).isPresent())
+                .map(known -> new Builder(this).section(newSection).build());
     }
 
     /**
      * Returns the kind of wood.
      *
-     * @return the species
+     * @return the species; empty where values were given instead
      */
-    public SpeciesGroup species() {
-        return species;
-    }
-
-    /**
-     * Returns the grade.
-     *
-     * @return the grade
-     */
-    public WoodGrade grade() {
-        return grade;
+    public Optional<SpeciesGroup> species() {
+        return Optional.ofNullable(species);
     }
 
     /**
@@ -177,7 +181,7 @@ public final class WoodMember {
     public boolean equals(@Nullable Object other) {
         return other instanceof WoodMember that
                 && species == that.species
-                && grade == that.grade
+                && reference.equals(that.reference)
                 && section.equals(that.section)
                 && duration == that.duration
                 && wet == that.wet
@@ -187,18 +191,20 @@ public final class WoodMember {
 
     @Override
     public int hashCode() {
-        return Objects.hash(species, grade, section, duration, wet, temperature, incised);
+        return Objects.hash(species, reference, section, duration, wet, temperature, incised);
     }
 
     @Override
     public String toString() {
-        return species + " " + grade + ", " + Written.tape(section.thickness()) + " x " + Written.tape(section.width());
+        return (species == null ? reference.toString() : species + " " + grade) + ", "
+                + Written.tape(section.thickness()) + " x " + Written.tape(section.width());
     }
 
     /** Collects how a piece is used. */
     public static final class Builder {
 
-        private final SpeciesGroup species;
+        private final @Nullable SpeciesGroup species;
+        private final @Nullable ReferenceValues given;
         private WoodSection section;
         private WoodGrade grade = WoodGrade.NO_2;
         private LoadDuration duration = LoadDuration.WIND;
@@ -208,11 +214,20 @@ public final class WoodMember {
 
         private Builder(SpeciesGroup species, WoodSection section) {
             this.species = Objects.requireNonNull(species, "species");
+            this.given = null;
+            this.section = Objects.requireNonNull(section, "section");
+        }
+
+        private Builder(ReferenceValues given, WoodSection section) {
+            this.species = null;
+            this.given = Objects.requireNonNull(given, "given");
             this.section = Objects.requireNonNull(section, "section");
         }
 
         private Builder(WoodMember from) {
-            this(from.species, from.section);
+            this.species = from.species;
+            this.given = from.species == null ? from.reference : null;
+            this.section = from.section;
             this.grade = from.grade;
             this.duration = from.duration;
             this.wet = from.wet;
@@ -287,10 +302,13 @@ public final class WoodMember {
          * @throws IllegalArgumentException if no values are held for that wood, grade and size
          */
         public WoodMember build() {
-            ReferenceValues reference = ReferenceValues.find(species, grade, section)
+            ReferenceValues reference = Optional.ofNullable(given)
+                    .or(() ->
+                            Optional.ofNullable(species).flatMap(known -> ReferenceValues.find(known, grade, section)))
                     .orElseThrow(() -> new IllegalArgumentException("no reference values are held for " + species + " "
                             + grade + " of " + section
-                            + "; use No.2, and lumber of 2 to 4 in nominal or posts of 5 in and more"));
+                            + "; use No.2, and lumber of 2 to 4 in nominal or posts of 5 in and more, or give values"
+                            + " of your own"));
             return new WoodMember(this, reference);
         }
     }

@@ -68,12 +68,23 @@ public final class WoodSection {
     public static WoodSection of(Length thickness, Length width) {
         Objects.requireNonNull(thickness, "thickness");
         Objects.requireNonNull(width, "width");
-        if (thickness.compareTo(LEAST) < 0 || thickness.compareTo(width) > 0 || width.compareTo(MOST) > 0) {
+        if (!isReckoned(thickness, width)) {
             throw new IllegalArgumentException("thickness was " + thickness + " and width " + width
                     + "; the thickness must be from " + LEAST + ", the width at least that and no more than " + MOST
                     + ", so check their units and order");
         }
         return new WoodSection(thickness, width);
+    }
+
+    /**
+     * Tells whether sections of those dressed sizes are reckoned with.
+     *
+     * @param thickness the smaller size
+     * @param width the larger size
+     * @return true if {@link #of} takes them
+     */
+    public static boolean isReckoned(Length thickness, Length width) {
+        return thickness.compareTo(LEAST) >= 0 && thickness.compareTo(width) <= 0 && width.compareTo(MOST) <= 0;
     }
 
     /**

@@ -1,7 +1,9 @@
 package org.fencecore.style;
 
+import java.util.List;
 import java.util.Objects;
 import org.fencecore.footing.FootingSpec;
+import org.fencecore.footing.PostSetting;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.layout.PostSpacingSpec;
@@ -9,8 +11,8 @@ import org.fencecore.slope.RailHeights;
 import org.fencecore.slope.RailSpec;
 import org.fencecore.slope.SlopeFit;
 import org.fencecore.slope.SlopeSpec;
+import org.fencecore.slope.TopShape;
 import org.fencecore.units.Length;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What the owner wants built, on whatever lot: boards and pattern, rails, posts and their spacing, how the fence meets
@@ -33,6 +35,7 @@ public final class FenceStyle {
     private final BoardPattern pattern;
     private final RailSpec rails;
     private final SlopeSpec slope;
+    private final TopShape top;
     private final GateSpec gate;
     private final GateHardware gateHardware;
     private final Lumber boardLumber;
@@ -40,15 +43,21 @@ public final class FenceStyle {
     private final Lumber railLumber;
     private final Lumber postLumber;
     private final Lumber gateLumber;
+    private final Lumber kickLumber;
     private final PostSpacingSpec postSpacing;
     private final Length postAboveBoards;
-    private final @Nullable Length holeDiameter;
+    private final PostSetting setting;
+    private final boolean postTopsToSlope;
     private final Length postCapWidth;
 
     private FenceStyle(Builder from) {
         pattern = from.pattern;
-        rails = from.rails;
+        rails = from.rails.withSticksUpTo(
+                from.railLumber.lengths().get(from.railLumber.lengths().size() - 1));
         slope = from.slope;
+        top = from.top;
+        kickLumber = from.kickLumber;
+        postTopsToSlope = from.postTopsToSlope;
         gate = from.gate;
         gateHardware = from.gateHardware;
         boardLumber = from.boardLumber;
@@ -59,7 +68,7 @@ public final class FenceStyle {
         postSpacing = from.postSpacing;
         postAboveBoards = from.postAboveBoards;
         postCapWidth = from.postCapWidth;
-        holeDiameter = from.holeDiameter;
+        setting = from.setting;
     }
 
     /**
@@ -81,9 +90,9 @@ public final class FenceStyle {
     }
 
     /**
-     * Returns where the rails sit on the boards, and how long the boards are.
+     * Returns where the rails sit on the boards, how long the boards are, and of what pieces rails are made.
      *
-     * @return the rails
+     * @return the rails, from sticks no longer than their lumber is sold in
      */
     public RailSpec rails() {
         return rails;
@@ -96,6 +105,24 @@ public final class FenceStyle {
      */
     public SlopeSpec slope() {
         return slope;
+    }
+
+    /**
+     * Returns how the tops of the boards run.
+     *
+     * @return the shape
+     */
+    public TopShape top() {
+        return top;
+    }
+
+    /**
+     * Returns what kick boards are cut from, where gaps under the boards are closed with them.
+     *
+     * @return the lumber
+     */
+    public Lumber kickLumber() {
+        return kickLumber;
     }
 
     /**
@@ -193,12 +220,30 @@ public final class FenceStyle {
     }
 
     /**
-     * Returns how wide post holes are dug.
+     * Tells whether the tops of line and end posts are cut to the slope of the boards.
      *
-     * @return the diameter, three posts wide when not said (common practice, no source)
+     * @return true if so, false if all posts are cut level
+     */
+    public boolean hasPostTopsToSlope() {
+        return postTopsToSlope;
+    }
+
+    /**
+     * Returns how posts are set.
+     *
+     * @return their holes, what fills them, and the rules for their depth
+     */
+    public PostSetting setting() {
+        return setting;
+    }
+
+    /**
+     * Returns how much ground a post's hole takes up.
+     *
+     * @return the diameter of the hole where it is widest, of a square one its diagonal
      */
     public Length holeDiameter() {
-        return holeDiameter != null ? holeDiameter : postLumber.width().times(3);
+        return setting.holeFor(postLumber.width()).widest();
     }
 
     /**
@@ -208,6 +253,15 @@ public final class FenceStyle {
      */
     public Length postCapWidth() {
         return postCapWidth;
+    }
+
+    /**
+     * Returns how far the backs of the boards stand off the outside faces of the posts.
+     *
+     * @return the thickness of the rails; zero where these stand between the posts
+     */
+    public Length boardsOffPosts() {
+        return rails.isBetweenPosts() ? Length.ZERO : railLumber.thickness();
     }
 
     /**
@@ -228,6 +282,7 @@ public final class FenceStyle {
                 BoardPattern.shadowbox(Length.ofInches(5.5)).withLap(Length.ofInches(1));
         private RailSpec rails = RailSpec.builder().build();
         private SlopeSpec slope = SlopeSpec.builder().build();
+        private TopShape top = TopShape.straight();
         private GateSpec gate = GateSpec.builder().build();
         private GateHardware gateHardware = GateHardware.builder().build();
         private Lumber boardLumber = Lumber.oneBySix();
@@ -237,8 +292,11 @@ public final class FenceStyle {
         private Lumber gateLumber = Lumber.twoByFour();
         private PostSpacingSpec postSpacing =
                 PostSpacingSpec.builder().minimum(Length.ofFeet(6)).build();
+        private Lumber kickLumber = Lumber.of("2x6", Length.ofInches(1.5), Length.ofInches(5.5))
+                .soldIn(Length.ofFeet(8), Length.ofFeet(10), Length.ofFeet(12), Length.ofFeet(16));
         private Length postAboveBoards = Length.ZERO;
-        private @Nullable Length holeDiameter;
+        private PostSetting setting = PostSetting.builder().build();
+        private boolean postTopsToSlope;
         private Length postCapWidth = Length.ZERO;
 
         private Builder() {}
@@ -273,6 +331,39 @@ public final class FenceStyle {
          */
         public Builder slope(SlopeSpec newSlope) {
             slope = Objects.requireNonNull(newSlope, "newSlope");
+            return this;
+        }
+
+        /**
+         * Sets how the tops of the boards run; straight to the string if not set. Gates keep straight tops.
+         *
+         * @param shape the shape; a dip must be less than the length of the boards
+         * @return this builder
+         */
+        public Builder top(TopShape shape) {
+            top = Objects.requireNonNull(shape, "shape");
+            return this;
+        }
+
+        /**
+         * Sets what kick boards are cut from; 2x6 if not set, and of no account unless gaps are closed with them.
+         *
+         * @param lumber the lumber, 1 in wide or more
+         * @return this builder
+         */
+        public Builder kickLumber(Lumber lumber) {
+            kickLumber = Objects.requireNonNull(lumber, "lumber");
+            return this;
+        }
+
+        /**
+         * Cuts the tops of line and end posts to the slope of the boards; level if not set. Corner and gate posts, where
+         * two slopes or a level gate meet, stay level.
+         *
+         * @return this builder
+         */
+        public Builder postTopsToSlope() {
+            postTopsToSlope = true;
             return this;
         }
 
@@ -381,13 +472,13 @@ public final class FenceStyle {
         }
 
         /**
-         * Sets how wide post holes are dug; three posts wide if not set.
+         * Sets how posts are set: their holes, what fills them, and how deep they go at least; as usual if not set.
          *
-         * @param diameter the diameter, over the width of a post
+         * @param newSetting the options of the crew
          * @return this builder
          */
-        public Builder holeDiameter(Length diameter) {
-            holeDiameter = Objects.requireNonNull(diameter, "diameter");
+        public Builder setting(PostSetting newSetting) {
+            setting = Objects.requireNonNull(newSetting, "newSetting");
             return this;
         }
 
@@ -413,7 +504,7 @@ public final class FenceStyle {
          * @return the style
          * @throws IllegalArgumentException if a part does not fit the lumber it is cut from, a lumber has no length on
          *     the shelf, posts are not square, the post spacings contradict each other, the holes are no wider than the
-         *     posts, or the rails would run into each other on the steepest bay
+         *     posts, the concrete rises over the boards, or the rails would run into each other on the steepest bay
          */
         public FenceStyle build() {
             requireSame("board width of the pattern", pattern.width(), boardLumber);
@@ -430,7 +521,7 @@ public final class FenceStyle {
                 throw new IllegalArgumentException("thickness of the gate's members was " + gate.memberThickness()
                         + " but " + gateLumber + " is " + gateLumber.thickness() + " thick; make them the same");
             }
-            for (Lumber lumber : new Lumber[] {boardLumber, battenLumber, railLumber, postLumber, gateLumber}) {
+            for (Lumber lumber : List.of(boardLumber, battenLumber, railLumber, postLumber, gateLumber, kickLumber)) {
                 if (lumber.lengths().isEmpty()) {
                     throw new IllegalArgumentException(lumber + " is not sold in any length; call soldIn");
                 }
@@ -447,14 +538,22 @@ public final class FenceStyle {
                 throw new IllegalArgumentException("board length was " + rails.boardLength()
                         + "; it must be no more than " + TALLEST + ": check its unit");
             }
-            // The footing's own limits on posts and holes, so that no plan has to meet them.
-            FootingSpec.Builder footing = FootingSpec.builder()
-                    .postWidth(postLumber.width())
-                    .exposedHeight(rails.boardLength().plus(postAboveBoards));
-            if (holeDiameter != null) {
-                footing.holeDiameter(holeDiameter);
+            if (kickLumber.width().compareTo(Length.ofInches(1)) < 0) {
+                throw new IllegalArgumentException(
+                        "kick lumber was " + kickLumber + ", under 1 in wide; use wider boards");
             }
-            footing.build();
+            if (top.overPosts().negated().compareTo(rails.boardLength()) >= 0) {
+                throw new IllegalArgumentException(
+                        "dip between posts was " + top.rise() + ", no less than the boards of " + rails.boardLength()
+                                + "; nothing would be left in the middle of a bay, so dip them less");
+            }
+            // The footing's own limits on posts, holes and concrete, on the shortest post of any plan, so that none has
+            // to meet them.
+            FootingSpec.builder()
+                    .postWidth(postLumber.width())
+                    .exposedHeight(slope.clearance().plus(Length.min(Length.ofFeet(1), rails.boardLength())))
+                    .setting(setting)
+                    .build();
             // Refuses rails that leave no room between them where they are deepest, so that no plan has to.
             RailHeights.of(rails, Length.ZERO, SlopeFit.STEEPEST);
             return new FenceStyle(this);

@@ -4,8 +4,11 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.TreeSet;
+import org.fencecore.strength.ReferenceValues;
 import org.fencecore.strength.SpeciesGroup;
 import org.fencecore.strength.WoodGrade;
+import org.fencecore.strength.WoodMember;
+import org.fencecore.strength.WoodSection;
 import org.fencecore.units.Length;
 import org.jspecify.annotations.Nullable;
 
@@ -26,7 +29,10 @@ public final class Lumber {
     private final List<Length> lengths;
     private final @Nullable Wood wood;
 
-    private record Wood(SpeciesGroup species, WoodGrade grade) {}
+    private record Wood(
+            @Nullable SpeciesGroup species,
+            @Nullable WoodGrade grade,
+            @Nullable ReferenceValues own) {}
 
     private Lumber(String name, Length thickness, Length width, List<Length> lengths, @Nullable Wood wood) {
         this.name = name;
@@ -87,7 +93,23 @@ public final class Lumber {
                 thickness,
                 width,
                 lengths,
-                new Wood(Objects.requireNonNull(species, "species"), Objects.requireNonNull(grade, "grade")));
+                new Wood(Objects.requireNonNull(species, "species"), Objects.requireNonNull(grade, "grade"), null));
+    }
+
+    /**
+     * Returns this size in a wood of which the strength was given, for this very size, with where it is listed. A species
+     * that was said before stays, for what it weighs.
+     *
+     * @param values the values before any factor
+     * @return the lumber
+     */
+    public Lumber graded(ReferenceValues values) {
+        return new Lumber(
+                name,
+                thickness,
+                width,
+                lengths,
+                new Wood(species().orElse(null), grade().orElse(null), Objects.requireNonNull(values, "values")));
     }
 
     private static Length[] feet(int... lengths) {
@@ -195,6 +217,28 @@ public final class Lumber {
      */
     public Optional<WoodGrade> grade() {
         return Optional.ofNullable(wood).map(Wood::grade);
+    }
+
+    /**
+     * Returns what its strength is reckoned from: wet in service and, unless it says otherwise, in the wind.
+     *
+     * @return a piece of this size; empty where the wood was not said or no values are held for it in this size
+     */
+    public Optional<WoodMember> member() {
+        if (wood == null || !WoodSection.isReckoned(thickness, width)) {
+            return Optional.empty();
+        }
+        WoodSection section = WoodSection.of(thickness, width);
+        if (wood.own != null) {
+            return Optional.of(WoodMember.builder(wood.own, section).build());
+        }
+        SpeciesGroup species = wood.species;
+        WoodGrade grade = wood.grade;
+        return species == null
+                        || grade == null
+                        || ReferenceValues.find(species, grade, section).isEmpty()
+                ? Optional.empty()
+                : Optional.of(WoodMember.builder(species, section).grade(grade).build());
     }
 
     /**

@@ -1,5 +1,5 @@
 /**
- * What the owner wants: the boards and their pattern, rails, posts, gates, how the fence meets the ground, and the
+ * What the owner wants: the boards and their pattern, rails, posts and how they are set, gates, how the fence meets the ground, and the
  * lumber it is bought in.
  *
  * <p>A {@link org.fencecore.style.FenceStyle} puts the rules of the trade modules together; {@link

@@ -1,25 +1,30 @@
 package org.fencecore.takeoff;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
-import java.util.Deque;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
+import java.util.Objects;
+import org.fencecore.cutting.CutPiece;
+import org.fencecore.cutting.CutStick;
+import org.fencecore.cutting.CuttingPlan;
+import org.fencecore.cutting.CuttingSpec;
+import org.fencecore.cutting.SoldLength;
 import org.fencecore.style.Lumber;
 import org.fencecore.units.Length;
-import org.jspecify.annotations.Nullable;
 
 /**
- * Puts pieces onto sticks: best fit decreasing for the pieces of one lumber, and for boards, which are all of one length,
- * as many to a stick as it takes.
+ * Puts pieces onto sticks: the least length of sticks for the pieces of one lumber, and for boards, which are all of one
+ * length, as many to a stick as it takes.
  */
 final class Cutting {
 
     private final Length kerf;
+    /** Pieces that are shared out over sticks together; a fence of many miles is cut in parts. */
+    private static final int AT_A_TIME = 50_000;
+
     private final List<Stick> sticks = new ArrayList<>();
 
     private Cutting(Length kerf) {
@@ -40,7 +45,9 @@ final class Cutting {
             if (pile.boards()) {
                 cutting.cutBoards(pooled);
             } else {
-                cutting.cutBestFit(pooled);
+                for (int from = 0; from < pooled.size(); from += AT_A_TIME) {
+                    cutting.cutLeast(pooled.subList(from, Math.min(from + AT_A_TIME, pooled.size())));
+                }
             }
         });
         return List.copyOf(cutting.sticks);
@@ -53,48 +60,24 @@ final class Cutting {
         return piece.lumber().shortestFor(piece.overall()).orElseThrow();
     }
 
-    private void cutBestFit(List<Piece> pile) {
-        List<Piece> longestFirst = new ArrayList<>(pile);
-        longestFirst.sort(
-                Comparator.comparing((Piece piece) -> piece.take(kerf)).reversed());
-        List<Started> started = new ArrayList<>();
-        TreeMap<Long, Deque<Started>> byRoom = new TreeMap<>();
-        for (Piece piece : longestFirst) {
-            Map.@Nullable Entry<Long, Deque<Started>> tightest = byRoom.ceilingEntry(piece.take(kerf));
-            Started stick;
-            if (tightest == null) {
-                stick = new Started(shortestFor(piece));
-                started.add(stick);
-            } else {
-                stick = tightest.getValue().remove();
-                if (tightest.getValue().isEmpty()) {
-                    byRoom.remove(tightest.getKey());
-                }
-            }
-            stick.room -= piece.take(kerf);
-            stick.pieces.add(piece);
-            byRoom.computeIfAbsent(stick.room, room -> new ArrayDeque<>()).add(stick);
+    /** The least length of sticks that the pieces come out of; see the package {@code cutting}. */
+    private void cutLeast(List<Piece> pile) {
+        Lumber lumber = pile.get(0).lumber();
+        IdentityHashMap<CutPiece, Piece> pieces = new IdentityHashMap<>();
+        List<CutPiece> toCut = new ArrayList<>();
+        for (Piece piece : pile) {
+            CutPiece cut =
+                    CutPiece.of(piece.overall(), piece.count(), piece.label()).withSawCut(piece.sawCut(kerf));
+            pieces.put(cut, piece);
+            toCut.add(cut);
         }
-        started.forEach(stick -> sticks.add(stick.finished()));
-    }
-
-    /** A stick of which something may be left. */
-    private final class Started {
-
-        private final Length length;
-        private final List<Piece> pieces = new ArrayList<>();
-        /** The kerf is added because the last cut may run off the end; negative once a piece leaves less than its cut. */
-        private long room;
-
-        Started(Length length) {
-            this.length = length;
-            this.room = length.plus(kerf).nanometres();
-        }
-
-        Stick finished() {
-            // Between two pieces lies the wider of their cuts; in this order each piece's own cut follows it.
-            pieces.sort(Comparator.comparing(Piece::sawing).reversed());
-            return stick(1, length, pieces);
+        List<SoldLength> sold = lumber.lengths().stream().map(SoldLength::of).toList();
+        CuttingPlan plan =
+                CuttingPlan.of(toCut, sold, CuttingSpec.builder().kerf(kerf).build());
+        for (CutStick stick : plan.sticks()) {
+            List<Piece> from = new ArrayList<>();
+            stick.pieces().forEach(cut -> from.add(Objects.requireNonNull(pieces.get(cut))));
+            sticks.add(new Stick(stick.count(), lumber, stick.sold().length(), from, stick.left()));
         }
     }
 

@@ -10,13 +10,14 @@ import org.fencecore.gate.GateBrace;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
+import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Written;
 
 /**
  * How the ends of a piece are cut, and what that costs in lumber.
  *
  * @param words the cuts as the person at the saw is told
- * @param slant how much longer the piece is over all than along its edge
+ * @param slant how much longer the piece is over all than along its edge, what is left to trim included
  * @param sawing how much wider than its kerf the saw cuts, measured along the piece; 1 when square
  */
 record EndCuts(String words, Length slant, double sawing) {
@@ -46,6 +47,16 @@ record EndCuts(String words, Length slant, double sawing) {
         }
         double sawing = Math.sqrt(1 + cut.tan() * cut.tan() + steepest * steepest);
         return new EndCuts(words.toString(), depth.times(Ratio.of(cut.tan())), Math.min(sawing, MOST_SAWING));
+    }
+
+    /** The ends of a post, whose length is that of its longer side. */
+    static EndCuts top(Slope grade) {
+        Angle cut = grade.angle().abs();
+        String off = Written.saw(cut);
+        return off.equals(Written.saw(Angle.ZERO))
+                ? SQUARE
+                : new EndCuts(
+                        "top " + off + " off square", Length.ZERO, Math.min(Math.hypot(1, cut.tan()), MOST_SAWING));
     }
 
     /** The ends of a stile or rail of a gate, whose length is over all. */
@@ -81,6 +92,11 @@ record EndCuts(String words, Length slant, double sawing) {
                 "both ends " + (brace.ends() == BraceEnds.POINTS ? "pointed: " : "cut ") + cuts,
                 Length.ZERO,
                 Math.min(Math.hypot(1, steepest), MOST_SAWING));
+    }
+
+    /** Cut so much longer, and trimmed when the piece is up. */
+    EndCuts leftLong(Length more) {
+        return new EndCuts(words + ", " + Written.tape(more) + " left to trim", slant.plus(more), sawing);
     }
 
     EndCuts and(String work) {

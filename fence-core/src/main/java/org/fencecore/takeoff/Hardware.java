@@ -37,7 +37,7 @@ final class Hardware {
         Length through = style.boardLumber().thickness().plus(thinnest);
         Length railScrew = style.railLumber().thickness().plus(GRIP);
         Length frameScrew = style.gate().memberWidth().plus(GRIP);
-        int railEnds = 2 * railCount();
+        int railEnds = railsOnPosts();
         int frameEnds = leaves().stream()
                 .mapToInt(hung -> 2 * (rails(hung) + hung.leaf().braces().size())
                         + hung.blocks().size())
@@ -52,7 +52,7 @@ final class Hardware {
                         "structural screw, " + Written.tape(railScrew),
                         PER_END * railEnds,
                         "pieces",
-                        "rails to posts: " + PER_END + " at each of " + railEnds + " rail ends" + COATED),
+                        "rails to posts: " + PER_END + " at each of " + railEnds + " rail ends and crossings" + COATED),
                 new MaterialLine(
                         "structural screw, " + Written.tape(frameScrew),
                         PER_END * frameEnds,
@@ -61,8 +61,12 @@ final class Hardware {
                                 + " ends of rails and braces, and of blocks at the stile" + COATED));
     }
 
-    private int railCount() {
-        return plan.bays().stream().mapToInt(bay -> bay.rails().size()).sum();
+    /** Every piece is fixed at both ends, and to each post that it runs past. */
+    private int railsOnPosts() {
+        return plan.stretches().stream()
+                .flatMap(stretch -> stretch.railPieces().pieces().stream())
+                .mapToInt(piece -> piece.bays() + 1)
+                .sum();
     }
 
     private int boardCrossings() {

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import org.fencecore.FencePlan;
-import org.fencecore.Post;
 import org.fencecore.footing.BagSize;
+import org.fencecore.footing.HoleList;
 import org.fencecore.style.Lumber;
 import org.fencecore.units.Rounding;
 import org.fencecore.units.Volume;
@@ -28,8 +28,9 @@ final class Materials {
         Materials materials = new Materials();
         materials.lumber(sticks);
         materials.toOrder(pieces);
-        materials.concrete(plan.posts(), spec.bag());
-        materials.gravel(plan.posts());
+        HoleList holes = plan.holes();
+        materials.concrete(holes, spec.bag());
+        materials.gravel(holes);
         Hardware hardware = new Hardware(plan);
         materials.lines.addAll(hardware.fasteners());
         materials.lines.addAll(hardware.gates());
@@ -91,30 +92,25 @@ final class Materials {
     }
 
     /** Rounds each hole up to whole bags, since a hole is filled in one go. */
-    private void concrete(List<Post> posts, BagSize bag) {
-        int bags = 0;
-        Volume volume = Volume.ZERO;
+    private void concrete(HoleList list, BagSize bag) {
         Map<Integer, Integer> holes = new TreeMap<>();
-        for (Post post : posts) {
-            int each = post.footing().bags(bag);
-            bags += each;
-            volume = volume.plus(post.footing().concrete());
-            holes.merge(each, 1, Integer::sum);
+        for (HoleList.Group group : list.groups()) {
+            holes.merge(group.bagsEach(bag), group.places().size(), Integer::sum);
         }
         List<String> shares = new ArrayList<>();
         holes.forEach((each, count) -> shares.add(each + " a hole for " + count + (count == 1 ? " post" : " posts")));
         lines.add(new MaterialLine(
                 "concrete mix",
-                bags,
+                list.bags(bag),
                 "bags of " + Written.bag(bag.weight()),
-                Written.list(shares) + "; " + Written.volume(volume) + " in all"));
+                Written.list(shares) + "; " + Written.volume(list.concrete()) + " in all"));
     }
 
-    private void gravel(List<Post> posts) {
-        Volume volume = posts.stream().map(post -> post.footing().gravel()).reduce(Volume.ZERO, Volume::plus);
+    private void gravel(HoleList list) {
+        Volume volume = list.gravel();
         // A billionth of a bag is the rounding of doubles, not gravel.
         int bags = (int) Math.ceil(volume.ratioTo(GRAVEL_BAG).value() - 1e-9);
         lines.add(new MaterialLine(
-                "gravel", bags, "bags of 1/2 cu ft", Written.volume(volume) + " under " + posts.size() + " posts"));
+                "gravel", bags, "bags of 1/2 cu ft", Written.volume(volume) + " under " + list.count() + " posts"));
     }
 }

@@ -42,7 +42,7 @@ public final class Piece {
     /**
      * Returns where it goes, to be written on the piece.
      *
-     * @return such as {@code post 3}, {@code bay 4 rail 2}, {@code garden gate brace 1}, {@code post 2 to post 4 boards}
+     * @return such as {@code post 3}, {@code post 4 to post 6 rail 2}, {@code garden gate brace 1}, {@code post 2 to post 4 boards}
      */
     public String label() {
         return label;
@@ -112,13 +112,18 @@ public final class Piece {
 
     /** What it takes of a stick in nanometres: its length over all and one saw cut. */
     long take(Length kerf) {
-        return Math.addExact(overall().nanometres(), (long) Math.ceil(kerf.nanometres() * ends.sawing()));
+        return overall().plus(sawCut(kerf)).nanometres();
+    }
+
+    /** What the cut behind it takes. */
+    Length sawCut(Length kerf) {
+        return Length.ofNanometres((long) Math.ceil(kerf.nanometres() * ends.sawing()));
     }
 
     /**
      * Describes the piece.
      *
-     * @return such as {@code bay 4 rail 2: 2x4, 7' 4 1/4", square ends}
+     * @return such as {@code post 4 to post 5 rail 2: 2x4, 7' 4 1/4", square ends}
      */
     @Override
     public String toString() {

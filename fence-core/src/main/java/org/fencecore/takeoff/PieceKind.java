@@ -4,10 +4,12 @@ package org.fencecore.takeoff;
 public enum PieceKind {
     /** A post, from its foot in the ground to its top. */
     POST("post"),
-    /** A rail between two posts of the fence. */
+    /** A piece of a rail of the fence, over one or more bays. */
     RAIL("rail"),
     /** A board of the fence or of a gate. */
     BOARD("board"),
+    /** A board laid lengthwise under a bay to close the gap there. */
+    KICK_BOARD("kick board"),
     /** A batten over a gap between boards. */
     BATTEN("batten"),
     /** An upright of a gate's frame. */

@@ -9,7 +9,6 @@ import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
 import org.fencecore.HungLeaf;
 import org.fencecore.Post;
-import org.fencecore.RailCut;
 import org.fencecore.Run;
 import org.fencecore.Stretch;
 import org.fencecore.gate.BraceKind;
@@ -18,6 +17,8 @@ import org.fencecore.gate.GateBrace;
 import org.fencecore.geometry.Corner;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.Face;
+import org.fencecore.slope.KickBoard;
+import org.fencecore.slope.RailPiece;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.style.Lumber;
 import org.fencecore.units.Angle;
@@ -44,6 +45,7 @@ final class PieceList {
         PieceList list = new PieceList(plan);
         plan.posts().forEach(list::addPost);
         plan.runs().forEach(list::addRails);
+        plan.bays().forEach(list::addKickBoards);
         plan.gates().stream().flatMap(gate -> gate.leaves().stream()).forEach(list::addFrame);
         for (Stretch stretch : plan.stretches()) {
             stretch.boards().ifPresent(layout -> list.addBoards(stretch.toString(), layout, stretch.boardsAtPosts()));
@@ -60,7 +62,10 @@ final class PieceList {
         long sticks = plan.posts().size();
         long boards = 0;
         for (Stretch stretch : plan.stretches()) {
-            sticks += (long) stretch.bays().size() * plan.style().rails().rails();
+            sticks += stretch.railPieces().pieces().size();
+            sticks += stretch.bays().stream()
+                    .mapToInt(bay -> bay.kickBoards().size())
+                    .sum();
             boards += stretch.boardCount();
         }
         for (GateBay gate : plan.gates()) {
@@ -72,9 +77,10 @@ final class PieceList {
             boards += gate.boardCount();
         }
         if (sticks > MOST_PIECES || boards > MOST_BOARDS) {
-            throw new IllegalArgumentException("plan had " + sticks + " posts, rails and parts of gates and " + boards
-                    + " boards; a takeoff takes up to " + MOST_PIECES + " and " + MOST_BOARDS
-                    + ", so plan the job in parts, some sides of the lot at a time");
+            throw new IllegalArgumentException(
+                    "plan had " + sticks + " posts, rails, kick boards and parts of gates and " + boards
+                            + " boards; a takeoff takes up to " + MOST_PIECES + " and " + MOST_BOARDS
+                            + ", so plan the job in parts, some sides of the lot at a time");
         }
     }
 
@@ -86,29 +92,54 @@ final class PieceList {
                 style.postLumber(),
                 post.footing().postLength(),
                 style.postLumber().width(),
-                EndCuts.SQUARE));
+                EndCuts.top(post.topGrade())));
     }
 
     private void addRails(Run run) {
         Post first = run.posts().get(0);
         Post last = run.posts().get(run.posts().size() - 1);
         for (Stretch stretch : run.stretches()) {
-            for (Bay bay : stretch.bays()) {
-                Optional<EndCuts.Mitre> start =
-                        bay.from().number() == first.number() ? mitre(first, run.startCorner()) : Optional.empty();
-                Optional<EndCuts.Mitre> end =
-                        bay.to().number() == last.number() ? mitre(last, run.endCorner()) : Optional.empty();
-                for (RailCut rail : bay.rails()) {
-                    pieces.add(new Piece(
-                            PieceKind.RAIL,
-                            bay + " rail " + rail.number(),
-                            1,
-                            style.railLumber(),
-                            rail.length(),
-                            style.railLumber().width(),
-                            EndCuts.plumb(rail.endCut(), style.railLumber().width(), start, end)));
+            List<Post> posts = stretch.posts();
+            for (RailPiece rail : stretch.railPieces().pieces()) {
+                if (!rail.length().isPositive()) {
+                    // Between posts that touch there is no rail.
+                    continue;
                 }
+                Post from = posts.get(rail.fromPost());
+                Post to = posts.get(rail.toPost());
+                boolean onFace = !style.rails().isBetweenPosts();
+                Optional<EndCuts.Mitre> start =
+                        onFace && from.equals(first) ? mitre(first, run.startCorner()) : Optional.empty();
+                Optional<EndCuts.Mitre> end =
+                        onFace && to.equals(last) ? mitre(last, run.endCorner()) : Optional.empty();
+                EndCuts ends = EndCuts.plumb(rail.endCut(), style.railLumber().width(), start, end);
+                pieces.add(new Piece(
+                        PieceKind.RAIL,
+                        from + " to " + to + " rail " + (rail.rail() + 1),
+                        1,
+                        style.railLumber(),
+                        rail.length(),
+                        style.railLumber().width(),
+                        rail.trim().isZero() ? ends : ends.leftLong(rail.trim())));
             }
+        }
+    }
+
+    /** Between the ends of a bay they are cut plumb, like its rails. */
+    private void addKickBoards(Bay bay) {
+        for (KickBoard board : bay.kickBoards()) {
+            EndCuts ends =
+                    EndCuts.plumb(board.grade().angle().abs(), board.depth(), Optional.empty(), Optional.empty());
+            boolean ripped = board.depth().compareTo(style.kickLumber().width()) < 0;
+            pieces.add(new Piece(
+                    PieceKind.KICK_BOARD,
+                    bay + " " + board,
+                    1,
+                    style.kickLumber(),
+                    board.length(),
+                    board.depth(),
+                    (ripped ? ends.and("ripped to " + Written.tape(board.depth())) : ends)
+                            .and("scribed to the ground")));
         }
     }
 

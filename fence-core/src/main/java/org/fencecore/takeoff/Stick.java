@@ -32,7 +32,7 @@ public final class Stick {
     /**
      * Returns how many sticks are cut alike.
      *
-     * @return 1 but for boards
+     * @return the count, at least 1
      */
     public int count() {
         return count;

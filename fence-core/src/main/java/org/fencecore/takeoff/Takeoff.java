@@ -17,13 +17,11 @@ import org.fencecore.worksheet.Written;
 /**
  * What to buy for a plan, which pieces to cut, and which stick each comes from.
  *
- * <p><b>Lumber.</b> Every piece of the plan is listed once and put on a stick of its lumber by best fit decreasing: the
- * pieces go in turn, the longest first; each goes on the started stick that has the least room left for it, and where
- * none has room a new stick is started, of the shortest length sold that takes the piece. Rails and gate parts of the
- * same lumber share sticks. So there are never more sticks, nor more feet, than with one stick for each piece; but there
- * may be more than the fewest possible. Each piece takes its length over all and one saw cut, of the kerf or, off square,
- * of kerf / cos(cut), and slanting ends are not nested; the last cut of a stick may run off its end. Sticks are taken at the length they are sold by.
- * Boards, which are all of one length, come as many to a board sold as it gives.
+ * <p><b>Lumber.</b> Every piece of the plan is listed once and put on a stick of its lumber, so that the sticks have the
+ * least length in all that {@link org.fencecore.cutting.CuttingPlan} finds, which is the least there is or near it. Rails
+ * and gate parts of the same lumber share sticks. Each piece takes its length over all and one saw cut, of the kerf or, off
+ * square, of kerf / cos(cut), and slanting ends are not nested; the last cut of a stick may run off its end. Sticks are
+ * taken at the length they are sold by. Boards, which are all of one length, come as many to a board sold as it gives.
  *
  * <p><b>The rest</b> is counted by rule, and rounded up:
  *

@@ -11,10 +11,10 @@
  *
  * <pre>{@code
  * Takeoff takeoff = Takeoff.of(plan);
- * takeoff.pieces().get(4).label();          // bay 1 rail 1
+ * takeoff.pieces().get(4).label();          // post 2 to post 4 rail 1
  * takeoff.pieces().get(4).length();         // 7 ft 4 1/4 in
- * takeoff.sticks().get(13).pieces();        // both rails of the gate and a block, from one 2x4 of 8 ft
- * takeoff.sticks().get(13).left();          // 1 ft 6 1/8 in
+ * takeoff.sticks().get(8).pieces();         // a stile, both rails and a block of the gate, from one 2x4 of 12 ft
+ * takeoff.sticks().get(8).left();           // 2 in
  * takeoff.materials().get(0).item();        // 4x4 post, 10 ft
  * takeoff.materials().get(0).quantity();    // 4
  * takeoff.findings();                       // none

@@ -2,6 +2,7 @@ package org.fencecore.worksheet;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.ArrayList;
 import java.util.List;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Force;
@@ -298,6 +299,31 @@ public final class Written {
         return last < 1
                 ? String.join("", parts)
                 : String.join(", ", parts.subList(0, last)) + " and " + parts.get(last);
+    }
+
+    /**
+     * Writes numbers as one says them, three and more in a row joined.
+     *
+     * @param numbers the numbers, lowest first
+     * @return such as {@code 1 to 4, 7, 9 and 10}; empty if there are none
+     */
+    public static String numbers(List<Integer> numbers) {
+        List<String> parts = new ArrayList<>();
+        int i = 0;
+        while (i < numbers.size()) {
+            int last = i;
+            while (last + 1 < numbers.size() && numbers.get(last + 1) == numbers.get(last) + 1) {
+                last++;
+            }
+            if (last - i >= 2) {
+                parts.add(numbers.get(i) + " to " + numbers.get(last));
+                i = last + 1;
+            } else {
+                parts.add(String.valueOf(numbers.get(i)));
+                i++;
+            }
+        }
+        return list(parts);
     }
 
     private static boolean isWhole(Length length, Length step) {

@@ -76,12 +76,13 @@ class DxfTest {
     void piecesHaveTheirRealSizeInInchesOrMillimetres() {
         String inches = Dxf.write(stake(), Paper.LETTER);
         assertThat(inches)
-                .contains("0\nPOLYLINE\n8\nPOSTS\n66\n1\n10\n0\n20\n0\n30\n0\n70\n1\n"
-                        + "0\nVERTEX\n8\nPOSTS\n10\n0\n20\n-1\n30\n0\n"
-                        + "0\nVERTEX\n8\nPOSTS\n10\n2\n20\n-1\n30\n0\n"
-                        + "0\nVERTEX\n8\nPOSTS\n10\n2\n20\n24\n30\n0\n"
-                        + "0\nVERTEX\n8\nPOSTS\n10\n0\n20\n24\n30\n0\n"
-                        + "0\nSEQEND\n8\nPOSTS\n");
+                .contains(("0|POLYLINE|8|POSTS|66|1|10|0|20|0|30|0|70|1|"
+                                + "0|VERTEX|8|POSTS|10|0|20|-1|30|0|"
+                                + "0|VERTEX|8|POSTS|10|2|20|-1|30|0|"
+                                + "0|VERTEX|8|POSTS|10|2|20|24|30|0|"
+                                + "0|VERTEX|8|POSTS|10|0|20|24|30|0|"
+                                + "0|SEQEND|8|POSTS|")
+                        .replace('|', '\n'));
         assertThat(Dxf.write(stake(), Paper.A4)).contains("10\n50.8\n20\n609.6\n");
     }
 

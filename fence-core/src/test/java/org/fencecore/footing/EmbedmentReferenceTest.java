@@ -18,13 +18,20 @@ import org.junit.jupiter.params.provider.CsvSource;
 class EmbedmentReferenceTest {
 
     private static FootingSpec.Builder post(double psfPerFoot, HoleShape hole) {
+        return post(psfPerFoot, hole, false);
+    }
+
+    private static FootingSpec.Builder post(double psfPerFoot, HoleShape hole, boolean held) {
         return FootingSpec.builder()
                 .postWidth(Length.ofInches(6))
                 .exposedHeight(Length.ofFeet(10))
                 .soil(SoilClass.ofLateralBearing("the example's soil", UnitWeight.ofPcf(psfPerFoot)))
-                .minimumEmbedment(Length.ofInches(1))
-                .thirdOfPostInGround(false)
-                .hole(hole);
+                .setting(PostSetting.builder()
+                        .minimumEmbedment(Length.ofInches(1))
+                        .thirdOfPostInGround(false)
+                        .hole(hole)
+                        .heldAtGrade(held)
+                        .build());
     }
 
     private static HoleShape round(double feet) {
@@ -48,9 +55,9 @@ class EmbedmentReferenceTest {
     void aPoleInASixFootFooting() {
         assertThat(depth(5400, 37.25, post(200, round(6)))).isCloseTo(11.83, within(0.005));
         assertThat(depth(5400, 37.25, post(200, round(6)))).isCloseTo(11.8319, within(0.0001));
-        assertThat(depth(5400, 37.25, post(200, round(6)).heldAtGrade(true))).isCloseTo(8.93, within(0.005));
+        assertThat(depth(5400, 37.25, post(200, round(6), true))).isCloseTo(8.93, within(0.005));
         assertThat(depth(5400, 37.25, post(200, round(6)).doubledBearing(true))).isCloseTo(9.233, within(0.001));
-        assertThat(depth(5400, 37.25, post(200, round(6)).doubledBearing(true).heldAtGrade(true)))
+        assertThat(depth(5400, 37.25, post(200, round(6), true).doubledBearing(true)))
                 .isCloseTo(7.089, within(0.001));
     }
 
@@ -74,7 +81,7 @@ class EmbedmentReferenceTest {
     @Test
     void aPoleInAOneFootShaft() {
         assertThat(depth(510, 4, post(266, round(1)))).isCloseTo(5.02, within(0.01));
-        double held = depth(510, 4, post(266, round(1)).heldAtGrade(true));
+        double held = depth(510, 4, post(266, round(1), true));
         assertThat(held).isCloseTo(3.19, within(0.01));
         double cubicYards = round(1).volume(Length.ofFeet(held)).cubicYards();
         assertThat(cubicYards).isCloseTo(0.093, within(0.0005));
@@ -88,15 +95,14 @@ class EmbedmentReferenceTest {
      */
     @Test
     void aFlagpoleHeldAtGrade() {
-        double feet =
-                depth(30_000, 3, post(350, round(4.5)).doubledBearing(true).heldAtGrade(true));
+        double feet = depth(30_000, 3, post(350, round(4.5), true).doubledBearing(true));
         double pascals = UnitWeight.ofPcf(700).times(Length.ofFeet(feet)).pascals();
 
         assertThat(feet * 0.3048).isCloseTo(1.509, Percentage.withPercentage(0.05));
         assertThat(feet).isCloseTo(4.952, within(0.001));
         assertThat(pascals).isCloseTo(1.660e5, Percentage.withPercentage(0.05));
         assertThat(pascals / 3).isCloseTo(5.532e4, Percentage.withPercentage(0.05));
-        assertThat(depth(30_000, 3, post(350, round(4.5)).heldAtGrade(true))).isCloseTo(6.239, within(0.001));
+        assertThat(depth(30_000, 3, post(350, round(4.5), true))).isCloseTo(6.239, within(0.001));
     }
 
     /**
@@ -165,8 +171,10 @@ class EmbedmentReferenceTest {
                 LateralLoad.NONE,
                 FootingSpec.builder()
                         .exposedHeight(Length.ofFeet(feet))
-                        .thirdOfPostInGround(false)
-                        .fenceStandardMinimum(true)
+                        .setting(PostSetting.builder()
+                                .thirdOfPostInGround(false)
+                                .fenceStandardMinimum(true)
+                                .build())
                         .build());
 
         assertThat(footing.embedment()).isEqualTo(Length.ofInches(inches));
@@ -181,7 +189,9 @@ class EmbedmentReferenceTest {
                 FootingSpec.builder()
                         .exposedHeight(Length.ofFeet(6))
                         .frostDepth(Length.ofFeet(3))
-                        .holeDiameter(Length.ofFeet(1))
+                        .setting(PostSetting.builder()
+                                .holeDiameter(Length.ofFeet(1))
+                                .build())
                         .build());
         FrostGrip grip = FrostGrip.on(footing, Length.ofFeet(3), Pressure.ofPascals(65_000));
 

@@ -98,7 +98,9 @@ class FootingDesignTest {
 
     @Test
     void equalDepthsAreGovernedByTheRuleListedFirst() {
-        FootingSpec spec = shadowbox().thirdOfPostInGround(false).build();
+        FootingSpec spec = shadowbox()
+                .setting(PostSetting.builder().thirdOfPostInGround(false).build())
+                .build();
         FootingDesign footing = FootingDesign.forPost(LateralLoad.NONE, spec);
 
         assertThat(footing.embedment()).isEqualTo(Length.ofInches(24));
@@ -109,7 +111,9 @@ class FootingDesignTest {
     void theEmbedmentIsRoundedUpToTheIncrement() {
         FootingSpec spec = shadowbox()
                 .exposedHeight(Length.ofMillimetres(1880))
-                .roundUpTo(Length.ofMillimetres(50))
+                .setting(PostSetting.builder()
+                        .roundUpTo(Length.ofMillimetres(50))
+                        .build())
                 .build();
         FootingDesign footing = FootingDesign.forPost(LateralLoad.NONE, spec);
 
@@ -120,8 +124,11 @@ class FootingDesignTest {
     @Test
     void gravelLengthensTheHoleOnly() {
         FootingDesign with = FootingDesign.forPost(WIND, SHADOWBOX);
-        FootingDesign without =
-                FootingDesign.forPost(WIND, shadowbox().gravelBase(Length.ZERO).build());
+        FootingDesign without = FootingDesign.forPost(
+                WIND,
+                shadowbox()
+                        .setting(PostSetting.builder().gravelBase(Length.ZERO).build())
+                        .build());
 
         assertThat(without.embedment()).isEqualTo(with.embedment());
         assertThat(without.concrete()).isEqualTo(with.concrete());
@@ -137,7 +144,12 @@ class FootingDesignTest {
     @Test
     void groundAboveConcreteThatStopsBelowGradeIsNotCounted() {
         FootingDesign footing = FootingDesign.forPost(
-                WIND, shadowbox().concreteTop(Length.ofInches(-6)).build());
+                WIND,
+                shadowbox()
+                        .setting(PostSetting.builder()
+                                .concreteTop(Length.ofInches(-6))
+                                .build())
+                        .build());
 
         double d = 7.724;
         double k = 7.02 * 720 / (150 * 0.875);
@@ -149,7 +161,12 @@ class FootingDesignTest {
     @Test
     void crownedConcreteTakesMoreButBearsNoMore() {
         FootingDesign footing = FootingDesign.forPost(
-                WIND, shadowbox().concreteTop(Length.ofInches(2)).build());
+                WIND,
+                shadowbox()
+                        .setting(PostSetting.builder()
+                                .concreteTop(Length.ofInches(2))
+                                .build())
+                        .build());
 
         assertThat(footing.embedment()).isEqualTo(Length.ofInches(91));
         assertThat(footing.concrete().cubicFeet()).isCloseTo(74.340 * (91 + 2) / 1728, within(0.0005));
@@ -222,8 +239,12 @@ class FootingDesignTest {
     /** The diagonal of a 3 1/2 in post is 4.95 in; with 4 in more the hole is 8.95 in. */
     @Test
     void aHoleHardlyWiderThanThePostIsAWarning() {
-        FootingSpec narrow = shadowbox().holeDiameter(Length.ofInches(8)).build();
-        FootingSpec wide = shadowbox().holeDiameter(Length.ofInches(9)).build();
+        FootingSpec narrow = shadowbox()
+                .setting(PostSetting.builder().holeDiameter(Length.ofInches(8)).build())
+                .build();
+        FootingSpec wide = shadowbox()
+                .setting(PostSetting.builder().holeDiameter(Length.ofInches(9)).build())
+                .build();
 
         Finding finding = find(FootingDesign.forPost(WIND, narrow), "narrow-hole");
         assertThat(finding.severity()).isEqualTo(Severity.WARNING);
@@ -301,7 +322,7 @@ class FootingDesignTest {
         FootingSpec spec = shadowbox()
                 .soil(SoilClass.ofLateralBearing("the soils report", UnitWeight.ofPcf(180)))
                 .doubledBearing(true)
-                .concreteTop(Length.ofInches(-6))
+                .setting(PostSetting.builder().concreteTop(Length.ofInches(-6)).build())
                 .build();
         FootingDesign footing = FootingDesign.forPost(LateralLoad.of(Force.ofPoundsForce(500), Length.ofFeet(3)), spec);
 

@@ -3,6 +3,7 @@ package org.fencecore.footing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import java.util.List;
 import java.util.function.Consumer;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.fencecore.units.Force;
@@ -26,15 +27,15 @@ class FootingInputTest {
         assertThat(spec.soil()).isEqualTo(SoilClass.CLAY);
         assertThat(spec.doubledBearing()).isFalse();
         assertThat(spec.frostDepth()).isEmpty();
-        assertThat(spec.minimumEmbedment()).isEqualTo(Length.ofInches(24));
-        assertThat(spec.thirdOfPostInGround()).isTrue();
-        assertThat(spec.increment()).isEqualTo(Length.ofInches(1));
+        assertThat(spec.setting().minimumEmbedment()).isEqualTo(Length.ofInches(24));
+        assertThat(spec.setting().thirdOfPostInGround()).isTrue();
+        assertThat(spec.setting().increment()).isEqualTo(Length.ofInches(1));
         assertThat(spec.holeDiameter()).isEqualTo(Length.ofInches(10.5));
-        assertThat(spec.gravelBase()).isEqualTo(Length.ofInches(6));
-        assertThat(spec.concreteTop()).isEqualTo(Length.ZERO);
+        assertThat(spec.setting().gravelBase()).isEqualTo(Length.ofInches(6));
+        assertThat(spec.setting().concreteTop()).isEqualTo(Length.ZERO);
         assertThat(spec)
                 .hasToString("post 3 1/2\" wide standing 6' 0\" out of the ground, in clay, sandy or silty clay, silt,"
-                        + " clayey or sandy silt, 100 psf/ft, frost not known, hole 10 1/2\" wide, gravel 6\", concrete to"
+                        + " clayey or sandy silt, 100 psf/ft, frost not known, hole three posts wide, gravel 6\", concrete to"
                         + " 0\" above grade");
     }
 
@@ -44,7 +45,10 @@ class FootingInputTest {
                 FootingSpec.builder().exposedHeight(SIX_FEET).postWidth(Length.ofInches(5.5));
 
         assertThat(builder.build().holeDiameter()).isEqualTo(Length.ofInches(16.5));
-        assertThat(builder.holeDiameter(FOOT).build().holeDiameter()).isEqualTo(FOOT);
+        assertThat(builder.setting(PostSetting.builder().holeDiameter(FOOT).build())
+                        .build()
+                        .holeDiameter())
+                .isEqualTo(FOOT);
     }
 
     @Test
@@ -54,17 +58,40 @@ class FootingInputTest {
                 .isEqualTo(FootingSpec.builder().exposedHeight(SIX_FEET).build())
                 .hasSameHashCodeAs(FootingSpec.builder().exposedHeight(SIX_FEET).build())
                 .isEqualTo(usual.withExposedHeight(FOOT).withExposedHeight(SIX_FEET));
-        different(usual, builder -> builder.postWidth(Length.ofInches(3)).holeDiameter(Length.ofInches(10.5)));
+        different(
+                usual,
+                builder -> builder.postWidth(Length.ofInches(3))
+                        .setting(PostSetting.builder()
+                                .holeDiameter(Length.ofInches(10.5))
+                                .build()));
         different(usual, builder -> builder.exposedHeight(FOOT));
         different(usual, builder -> builder.soil(SoilClass.SAND));
         different(usual, builder -> builder.doubledBearing(true));
         different(usual, builder -> builder.frostDepth(Length.ZERO));
-        different(usual, builder -> builder.minimumEmbedment(FOOT));
-        different(usual, builder -> builder.thirdOfPostInGround(false));
-        different(usual, builder -> builder.roundUpTo(Length.ofInches(2)));
-        different(usual, builder -> builder.holeDiameter(FOOT));
-        different(usual, builder -> builder.gravelBase(FOOT));
-        different(usual, builder -> builder.concreteTop(Length.ofInches(1)));
+        different(
+                usual,
+                builder -> builder.setting(
+                        PostSetting.builder().minimumEmbedment(FOOT).build()));
+        different(
+                usual,
+                builder -> builder.setting(
+                        PostSetting.builder().thirdOfPostInGround(false).build()));
+        different(
+                usual,
+                builder -> builder.setting(
+                        PostSetting.builder().roundUpTo(Length.ofInches(2)).build()));
+        different(
+                usual,
+                builder ->
+                        builder.setting(PostSetting.builder().holeDiameter(FOOT).build()));
+        different(
+                usual,
+                builder ->
+                        builder.setting(PostSetting.builder().gravelBase(FOOT).build()));
+        different(
+                usual,
+                builder -> builder.setting(
+                        PostSetting.builder().concreteTop(Length.ofInches(1)).build()));
     }
 
     private static void different(FootingSpec usual, Consumer<FootingSpec.Builder> option) {
@@ -83,31 +110,34 @@ class FootingInputTest {
         refused(() -> FootingSpec.builder().exposedHeight(Length.ofFeet(101)), "exposedHeight was 101 ft");
         refused(() -> FootingSpec.builder().frostDepth(FOOT.negated()), "frostDepth was -1 ft; it must be from 0");
         refused(() -> FootingSpec.builder().frostDepth(Length.ofFeet(21)), "frostDepth was 21 ft");
-        refused(() -> FootingSpec.builder().minimumEmbedment(Length.ZERO), "minimumEmbedment was 0 in");
-        refused(() -> FootingSpec.builder().minimumEmbedment(Length.ofFeet(21)), "minimumEmbedment was 21 ft");
-        refused(() -> FootingSpec.builder().roundUpTo(Length.ZERO), "newIncrement was 0 in");
-        refused(() -> FootingSpec.builder().roundUpTo(Length.ofInches(13)), "newIncrement was 1 ft 1 in");
-        refused(() -> FootingSpec.builder().holeDiameter(FOOT.negated()), "holeDiameter was -1 ft");
-        refused(() -> FootingSpec.builder().holeDiameter(Length.ofFeet(11)), "holeDiameter was 11 ft");
-        refused(() -> FootingSpec.builder().gravelBase(FOOT.negated()), "gravelBase was -1 ft");
-        refused(() -> FootingSpec.builder().gravelBase(Length.ofFeet(5)), "gravelBase was 5 ft");
-        refused(() -> FootingSpec.builder().concreteTop(Length.ofFeet(3)), "concreteTop was 3 ft");
-        refused(() -> FootingSpec.builder().concreteTop(Length.ofFeet(-3)), "concreteTop was -3 ft");
+        refused(() -> PostSetting.builder().minimumEmbedment(Length.ZERO), "minimumEmbedment was 0 in");
+        refused(() -> PostSetting.builder().minimumEmbedment(Length.ofFeet(21)), "minimumEmbedment was 21 ft");
+        refused(() -> PostSetting.builder().roundUpTo(Length.ZERO), "newIncrement was 0 in");
+        refused(() -> PostSetting.builder().roundUpTo(Length.ofInches(13)), "newIncrement was 1 ft 1 in");
+        refused(() -> PostSetting.builder().holeDiameter(FOOT.negated()), "holeDiameter was -1 ft");
+        refused(() -> PostSetting.builder().holeDiameter(Length.ofFeet(11)), "holeDiameter was 11 ft");
+        refused(() -> PostSetting.builder().gravelBase(FOOT.negated()), "gravelBase was -1 ft");
+        refused(() -> PostSetting.builder().gravelBase(Length.ofFeet(5)), "gravelBase was 5 ft");
+        refused(() -> PostSetting.builder().concreteTop(Length.ofFeet(3)), "concreteTop was 3 ft");
+        refused(() -> PostSetting.builder().concreteTop(Length.ofFeet(-3)), "concreteTop was -3 ft");
     }
 
     @Test
     void partsThatDoNotGoTogetherAreNamed() {
         refused(() -> FootingSpec.builder().build(), "exposedHeight was not set; say how far the post stands");
-        FootingSpec.Builder tight =
-                FootingSpec.builder().exposedHeight(SIX_FEET).holeDiameter(Length.ofInches(4.9));
+        FootingSpec.Builder tight = FootingSpec.builder()
+                .exposedHeight(SIX_FEET)
+                .setting(
+                        PostSetting.builder().holeDiameter(Length.ofInches(4.9)).build());
         refused(
                 tight::build,
                 "holeDiameter was 124.46 mm for a post with a diagonal of 125.723586 mm; the post must"
                         + " fit in its hole");
-        FootingSpec.Builder buried =
-                FootingSpec.builder().exposedHeight(SIX_FEET).concreteTop(Length.ofInches(-24));
+        PostSetting.Builder buried = PostSetting.builder().concreteTop(Length.ofInches(-24));
         refused(buried::build, "concreteTop was -2 ft above grade");
-        FootingSpec.Builder stub = FootingSpec.builder().exposedHeight(FOOT).concreteTop(FOOT);
+        FootingSpec.Builder stub = FootingSpec.builder()
+                .exposedHeight(FOOT)
+                .setting(PostSetting.builder().concreteTop(FOOT).build());
         refused(stub::build, "it must be below the top of the post, 1 ft");
     }
 
@@ -166,6 +196,22 @@ class FootingInputTest {
                 () -> SoilClass.ofLateralBearing("fill", UnitWeight.ZERO),
                 "lateralBearing was 0 psf/ft; it must be from 10 to 10,000 psf/ft");
         refused(() -> SoilClass.ofLateralBearing("steel", UnitWeight.ofPcf(10_001)), "lateralBearing was 10001 psf/ft");
+    }
+
+    /** IBC 2012, table 1806.2: the symbols of classes 3 to 5, and section 1806.2: no value for organic soils. */
+    @Test
+    void soilsBySymbol() {
+        assertThat(List.of("GW", "GP").stream().map(SoilClass::ofSymbol)).containsOnly(SoilClass.SANDY_GRAVEL);
+        assertThat(List.of("SW", "SP", "SM", "SC", "GM", "gc").stream().map(SoilClass::ofSymbol))
+                .containsOnly(SoilClass.SAND);
+        assertThat(List.of("CL", "ML", "MH", "CH").stream().map(SoilClass::ofSymbol))
+                .containsOnly(SoilClass.CLAY);
+        for (String organic : List.of("OL", "OH", "PT")) {
+            refused(
+                    () -> SoilClass.ofSymbol(organic),
+                    "symbol was " + organic + ", an organic soil, which has no" + " presumptive value; have it tested");
+        }
+        refused(() -> SoilClass.ofSymbol("XX"), "symbol was XX; it must be one of GW");
     }
 
     private static void refused(ThrowingCallable misuse, String message) {

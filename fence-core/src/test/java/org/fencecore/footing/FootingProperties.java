@@ -27,8 +27,9 @@ class FootingProperties {
         double depth() {
             return FootingDesign.forPost(
                             load(),
-                            spec().thirdOfPostInGround(false)
-                                    .minimumEmbedment(Length.ofInches(0.01))
+                            spec(PostSetting.builder()
+                                            .thirdOfPostInGround(false)
+                                            .minimumEmbedment(Length.ofInches(0.01)))
                                     .build())
                     .criteria()
                     .get(0)
@@ -41,11 +42,15 @@ class FootingProperties {
         }
 
         FootingSpec.Builder spec() {
+            return spec(PostSetting.builder());
+        }
+
+        private FootingSpec.Builder spec(PostSetting.Builder setting) {
             return FootingSpec.builder()
                     .postWidth(Length.ofInches(3.5))
                     .exposedHeight(Length.ofFeet(6))
                     .soil(SoilClass.ofLateralBearing("any soil", UnitWeight.ofPcf(bearing)))
-                    .holeDiameter(Length.ofFeet(hole));
+                    .setting(setting.holeDiameter(Length.ofFeet(hole)).build());
         }
     }
 
@@ -131,10 +136,12 @@ class FootingProperties {
                             .postWidth(Length.max(post, Length.ofInches(1)))
                             .exposedHeight(height)
                             .soil(soil)
-                            .minimumEmbedment(minimum)
-                            .thirdOfPostInGround(third)
-                            .roundUpTo(increment)
-                            .concreteTop(top)
+                            .setting(PostSetting.builder()
+                                    .minimumEmbedment(minimum)
+                                    .thirdOfPostInGround(third)
+                                    .roundUpTo(increment)
+                                    .concreteTop(top)
+                                    .build())
                             .doubledBearing(third);
                     return (frost == null ? builder : builder.frostDepth(frost)).build();
                 });
@@ -160,8 +167,9 @@ class FootingProperties {
             assertThat(criterion.depth()).isLessThanOrEqualTo(footing.embedment());
             assertThat(criterion.shortOf(footing.governing()).isNegative()).isFalse();
         });
-        assertThat(footing.embedment().minus(footing.governing().depth())).isLessThan(spec.increment());
-        assertThat(footing.embedment().nanometres() % spec.increment().nanometres())
+        assertThat(footing.embedment().minus(footing.governing().depth()))
+                .isLessThan(spec.setting().increment());
+        assertThat(footing.embedment().nanometres() % spec.setting().increment().nanometres())
                 .isZero();
     }
 
@@ -170,9 +178,9 @@ class FootingProperties {
             @ForAll("loads") LateralLoad load, @ForAll("specs") FootingSpec spec) {
         FootingDesign footing = FootingDesign.forPost(load, spec);
 
-        assertThat(footing.embedment()).isGreaterThanOrEqualTo(spec.minimumEmbedment());
+        assertThat(footing.embedment()).isGreaterThanOrEqualTo(spec.setting().minimumEmbedment());
         assertThat(footing.embedment()).isGreaterThanOrEqualTo(spec.frostDepth().orElse(Length.ZERO));
-        if (spec.thirdOfPostInGround()) {
+        if (spec.setting().thirdOfPostInGround()) {
             assertThat(footing.embedment().times(3))
                     .isGreaterThanOrEqualTo(footing.postLength().minus(Length.ofNanometres(3)));
         }
@@ -195,9 +203,9 @@ class FootingProperties {
         double filled = Math.PI
                 * radius
                 * radius
-                * footing.holeDepth().plus(spec.concreteTop()).inches();
+                * footing.holeDepth().plus(spec.setting().concreteTop()).inches();
         double post = Math.pow(spec.postWidth().inches(), 2)
-                * footing.embedment().plus(spec.concreteTop()).inches();
+                * footing.embedment().plus(spec.setting().concreteTop()).inches();
         assertThat(footing.concrete().isPositive()).isTrue();
         assertThat(footing.concrete().plus(footing.gravel()).cubicFeet() * 1728 + post)
                 .isCloseTo(filled, within(filled * 1e-9));

@@ -24,9 +24,11 @@ class FootingReferenceTest {
                 .exposedHeight(Length.ofFeet(10))
                 .soil(SoilClass.ofLateralBearing("the example's soil", UnitWeight.ofPcf(psfPerFoot)))
                 .frostDepth(Length.ZERO)
-                .minimumEmbedment(Length.ofInches(1))
-                .thirdOfPostInGround(false)
-                .holeDiameter(Length.ofFeet(holeFeet));
+                .setting(PostSetting.builder()
+                        .minimumEmbedment(Length.ofInches(1))
+                        .thirdOfPostInGround(false)
+                        .holeDiameter(Length.ofFeet(holeFeet))
+                        .build());
     }
 
     private static LateralLoad load(double pounds, double feet) {
@@ -151,8 +153,10 @@ class FootingReferenceTest {
         FootingSpec spec = FootingSpec.builder()
                 .postWidth(Length.ofInches(post))
                 .exposedHeight(Length.ofInches(24))
-                .minimumEmbedment(Length.ofInches(deep))
-                .holeDiameter(Length.ofInches(hole))
+                .setting(PostSetting.builder()
+                        .minimumEmbedment(Length.ofInches(deep))
+                        .holeDiameter(Length.ofInches(hole))
+                        .build())
                 .build();
         FootingDesign footing = FootingDesign.forPost(LateralLoad.NONE, spec);
 

@@ -19,12 +19,20 @@ class HoleTest {
 
     private static final Length THREE_FEET = Length.ofInches(36);
 
+    private static PostSetting.Builder twelveInches() {
+        return PostSetting.builder().holeDiameter(Length.ofInches(12));
+    }
+
     private static FootingSpec.Builder post() {
+        return post(twelveInches());
+    }
+
+    private static FootingSpec.Builder post(PostSetting.Builder setting) {
         return FootingSpec.builder()
                 .exposedHeight(Length.ofFeet(6))
                 .soil(SoilClass.SAND)
                 .frostDepth(Length.ZERO)
-                .holeDiameter(Length.ofInches(12));
+                .setting(setting.build());
     }
 
     private static FootingDesign design(FootingSpec.Builder spec) {
@@ -66,14 +74,14 @@ class HoleTest {
     @Test
     void fillings() {
         FootingDesign gravel = design(post());
-        FootingDesign dryMix = design(post().dryMixBase(Length.ofInches(6)));
-        FootingDesign crowned = design(post().crown(Length.ofInches(1)));
+        FootingDesign dryMix = design(post(twelveInches().dryMixBase(Length.ofInches(6))));
+        FootingDesign crowned = design(post(twelveInches().crown(Length.ofInches(1))));
 
         assertThat(gravel.concrete().cubicFeet()).isCloseTo(3630.5 / 1728, within(0.0001));
         assertThat(gravel.gravel().cubicFeet()).isCloseTo(678.6 / 1728, within(0.0001));
         assertThat(dryMix.holeDepth()).isEqualTo(gravel.holeDepth());
         assertThat(dryMix.gravel().isZero()).isTrue();
-        assertThat(dryMix.spec().gravelBase().isZero()).isTrue();
+        assertThat(dryMix.spec().setting().gravelBase().isZero()).isTrue();
         assertThat(dryMix.concrete().cubicFeet()).isCloseTo((3630.5 + 678.6) / 1728, within(0.0001));
         assertThat(crowned.concrete().cubicFeet()).isCloseTo((3630.5 + 41.94) / 1728, within(0.0001));
         for (FootingDesign each : List.of(gravel, dryMix, crowned)) {
@@ -83,14 +91,16 @@ class HoleTest {
 
     @Test
     void concreteBelowGradeSlopedAway() {
-        FootingDesign footing = design(post().concreteTop(Length.ofInches(-2)).crown(Length.ofInches(1)));
+        FootingDesign footing =
+                design(post(twelveInches().concreteTop(Length.ofInches(-2)).crown(Length.ofInches(1))));
 
         assertThat(footing.concrete().cubicFeet()).isCloseTo((3630.5 * 34 / 36 + 41.94) / 1728, within(0.0001));
     }
 
     @Test
     void belowTheFrostLine() {
-        FootingDesign footing = design(post().frostDepth(Length.ofInches(42)).belowFrostLine(Length.ofInches(3)));
+        FootingDesign footing =
+                design(post(twelveInches().belowFrostLine(Length.ofInches(3))).frostDepth(Length.ofInches(42)));
 
         assertThat(footing.governing().rule()).isEqualTo(EmbedmentRule.FROST);
         assertThat(footing.embedment()).isEqualTo(Length.ofInches(45));
@@ -104,7 +114,8 @@ class HoleTest {
         assertThat(codes(design(clay))).contains("frost-grip");
         assertThat(codes(design(clay.frostGrip(Pressure.ZERO)))).doesNotContain("frost-grip");
         assertThat(codes(design(post().frostDepth(THREE_FEET)))).doesNotContain("frost-grip");
-        assertThat(codes(design(post().hole(HoleShape.tapered(Length.ofInches(14), Length.ofInches(10))))))
+        assertThat(codes(design(
+                        post(PostSetting.builder().hole(HoleShape.tapered(Length.ofInches(14), Length.ofInches(10)))))))
                 .contains("hole-wider-at-top");
     }
 
@@ -112,8 +123,9 @@ class HoleTest {
     void aBellHoldsBetterThanAStraightShaft() {
         FootingSpec.Builder clay = post().soil(SoilClass.CLAY).frostDepth(Length.ofInches(12));
         FootingDesign straight = design(clay);
-        FootingDesign belled =
-                design(clay.hole(HoleShape.belled(Length.ofInches(12), Length.ofInches(20), Length.ofInches(8))));
+        FootingDesign belled = design(clay.setting(PostSetting.builder()
+                .hole(HoleShape.belled(Length.ofInches(12), Length.ofInches(20), Length.ofInches(8)))
+                .build()));
         Pressure grip = Pressure.ofPascals(65_000);
 
         assertThat(FrostGrip.on(belled, Length.ofInches(12), grip).hold())
@@ -175,8 +187,8 @@ class HoleTest {
     @Test
     void holesOfAJob() {
         FootingDesign line = design(post());
-        FootingDesign gate =
-                design(post().minimumEmbedment(Length.ofInches(47.3)).roundUpTo(Length.ofInches(0.1)));
+        FootingDesign gate = design(
+                post(twelveInches().minimumEmbedment(Length.ofInches(47.3)).roundUpTo(Length.ofInches(0.1))));
         List<FootingDesign> footings = new ArrayList<>();
         for (int i = 0; i < 9; i++) {
             footings.add(line);
@@ -195,22 +207,46 @@ class HoleTest {
         assertThat(holes.concreteWeight().pounds())
                 .isCloseTo(145 * holes.concrete().cubicFeet(), within(1e-6));
         assertThat(holes.gravel().cubicFeet()).isCloseTo(10 * 678.6 / 1728, within(0.001));
-        assertThatIllegalArgumentException()
-                .isThrownBy(() -> HoleList.of(List.of()))
-                .withMessageContaining("footings were 0");
+        assertThat(HoleList.of(List.of()).groups()).isEmpty();
+        assertThat(HoleList.of(List.of()).bags(BagSize.POUNDS_80)).isZero();
+    }
+
+    /**
+     * Embedments of 41.2 and 41.9 in are dug alike, 48 in with the base, and get the bags of the deeper one: 100.847 sq in x
+     * 41.9 in = 2.4453 cu ft, 5 bags of 0.6 cu ft; with 2.4045 cu ft the other takes 5 as well.
+     */
+    @Test
+    void holesThatAreDugAlikeAreFilledAlike() {
+        List<FootingDesign> footings = new ArrayList<>();
+        for (double inches : new double[] {41.2, 41.9}) {
+            footings.add(design(post(
+                    twelveInches().minimumEmbedment(Length.ofInches(inches)).roundUpTo(Length.ofInches(0.1)))));
+        }
+        HoleList holes = HoleList.of(footings);
+
+        assertThat(holes.groups()).hasSize(1);
+        assertThat(holes.groups().get(0).depth()).isEqualTo(Length.ofInches(48));
+        assertThat(holes.groups().get(0).concrete()).isEqualTo(footings.get(1).concrete());
+        assertThat(holes.groups().get(0).concrete().cubicFeet()).isCloseTo(2.4453, within(0.0005));
+        assertThat(holes.groups().get(0).bagsEach(BagSize.POUNDS_80)).isEqualTo(5);
+        assertThat(holes.bags(BagSize.POUNDS_80)).isEqualTo(10);
     }
 
     @Test
     void aPostMustFitItsHole() {
         Length four = Length.ofInches(4);
 
-        assertThat(design(post().hole(HoleShape.square(four))).holeDiameter()).isEqualTo(four);
-        assertThat(codes(design(post().hole(HoleShape.square(four))))).contains("narrow-hole");
+        assertThat(design(post(PostSetting.builder().hole(HoleShape.square(four))))
+                        .holeDiameter())
+                .isEqualTo(four);
+        assertThat(codes(design(post(PostSetting.builder().hole(HoleShape.square(four))))))
+                .contains("narrow-hole");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> design(post().hole(HoleShape.round(four))))
+                .isThrownBy(() -> design(post(PostSetting.builder().hole(HoleShape.round(four)))))
                 .withMessageContaining("the post must fit in its hole");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> design(post().hole(HoleShape.tapered(Length.ofInches(12), four))))
+                .isThrownBy(() ->
+                        design(post(PostSetting.builder().hole(HoleShape.tapered(Length.ofInches(12), four)))))
                 .withMessageContaining("the post must fit in its hole");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> HoleShape.belled(Length.ofInches(12), four, four))

@@ -20,9 +20,11 @@ import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.survey.Course;
 import org.fencecore.survey.LotBoundary;
+import org.fencecore.takeoff.MaterialLine;
 import org.fencecore.takeoff.Takeoff;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
+import org.fencecore.units.Pressure;
 import org.fencecore.units.tape.TapeFormat;
 import org.junit.jupiter.api.Test;
 
@@ -42,8 +44,9 @@ class BuildPacketTest {
         String sheet = BuildSheet.of(plan, Takeoff.of(plan)).toText();
         assertThat(sheet)
                 .contains("48' 8 1/2\" on 1 side, 8 posts, 7 bays, 0 gates, 131 boards")
-                .containsPattern(
-                        "1 +1-2 +6' 11 1/2\" +0\" +0 % +3 +7' 1 1/4\" +0 deg +9 1/2\" \\| 3' 3 3/4\" \\| 5' 10\"")
+                .containsPattern("1 +1-2 +6' 11 1/2\" +0\" +0 % +3 +9 1/2\" \\| 3' 3 3/4\" \\| 5' 10\"")
+                .containsPattern("1-2 +1 +1 +7' 1 1/4\" +0 deg")
+                .containsPattern("1-3 +2 +2, 3 +14' 0 3/4\" +0 deg")
                 .containsPattern("post 1 to post 8 +1 3/4\" before +49' 0\" +66 +3 7/16\" +none +65");
     }
 
@@ -97,7 +100,9 @@ class BuildPacketTest {
                         "batter-boards.csv",
                         "stakes.csv",
                         "posts.csv",
+                        "holes.csv",
                         "rails.csv",
+                        "rail-pieces.csv",
                         "boards.csv",
                         "to-buy.csv",
                         "plan.svg",
@@ -120,6 +125,41 @@ class BuildPacketTest {
                 .filter(board -> board.before().isPositive() && board.after().isPositive())
                 .count();
         assertThat(lines(files, "boards.csv")).isEqualTo(1 + plan.boards().size() + inTwo);
+    }
+
+    /**
+     * Under 15 psf the posts at the ends, which hold half a bay each, go less deep than the others. Depths are whole inches,
+     * and the bags are those of the shopping list.
+     */
+    @Test
+    void holesAreListedBySizeWithTheBagsThatAreBought() {
+        FencePlan plan = FencePlanner.plan(
+                Plans.levelSide().windPressure(Pressure.ofPsf(15)).build(), USUAL);
+        Takeoff takeoff = Takeoff.of(plan);
+        List<String> rows = BuildPacket.of(plan)
+                .files()
+                .getOrDefault("holes.csv", "")
+                .lines()
+                .toList();
+        MaterialLine concrete = takeoff.materials().stream()
+                .filter(line -> line.item().equals("concrete mix"))
+                .findFirst()
+                .orElseThrow();
+
+        assertThat(rows).hasSize(1 + 2);
+        assertThat(rows.get(0)).isEqualTo("holes,hole,deep,base,bags each,bags,posts");
+        assertThat(rows.get(1)).startsWith("6,").endsWith(",2 to 7");
+        assertThat(rows.get(2)).startsWith("2,").endsWith(",1 and 8");
+        int bags = rows.stream()
+                .skip(1)
+                .mapToInt(row -> Integer.parseInt(row.split(",", -1)[5]))
+                .sum();
+        assertThat(bags)
+                .isEqualTo(concrete.quantity())
+                .isEqualTo(plan.holes().bags(takeoff.spec().bag()));
+        assertThat(BuildSheet.of(plan, takeoff).toText())
+                .contains("The holes by size, depths rounded up to the inch:")
+                .contains(bags + " for the job.");
     }
 
     /**

@@ -2,9 +2,12 @@ package org.fencecore.slope;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.stream.IntStream;
+import org.fencecore.geometry.Interval;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Severity;
@@ -13,6 +16,7 @@ import org.junit.jupiter.api.Test;
 class RailPiecesTest {
 
     private static final RailSpec THREE = RailSpec.builder().build();
+    private static final Length WIDTH = Length.ofInches(3.5);
     private static final SlopeSpec USUAL = SlopeSpec.builder().build();
 
     /** The example of the class. */
@@ -20,7 +24,7 @@ class RailPiecesTest {
     void jointsAreStaggeredAmongTheRails() {
         SlopeFit fit = SlopeFit.rack(TreatmentsTest.ground(0, 0, 20, 0), TreatmentsTest.feet(0, 5, 10, 15, 20), USUAL);
 
-        RailPieces pieces = RailPieces.lay(fit, THREE, RailJoints.builder().build());
+        RailPieces pieces = RailPieces.lay(fit, THREE, WIDTH);
 
         assertThat(pieces.pieces()).hasSize(6);
         assertThat(List.of(pieces.jointsAt(1), pieces.jointsAt(2), pieces.jointsAt(3)))
@@ -40,13 +44,11 @@ class RailPiecesTest {
                 SlopeFit.rack(TreatmentsTest.ground(0, 0, 40, 0), TreatmentsTest.feet(0, 8, 16, 24, 32, 40), USUAL);
 
         RailPieces pieces = RailPieces.lay(
-                fit,
-                THREE,
-                RailJoints.builder().longestStick(Length.ofInches(200)).build());
+                fit, RailSpec.builder().longestStick(Length.ofInches(200)).build(), WIDTH);
 
-        assertThat(pieces.findings())
-                .extracting(Finding::code)
-                .containsExactly("joints-on-one-post", "joints-on-one-post");
+        assertThat(List.of(pieces.jointsAt(1), pieces.jointsAt(2), pieces.jointsAt(3), pieces.jointsAt(4)))
+                .containsExactlyInAnyOrder(1, 2, 1, 2);
+        assertThat(pieces.findings()).isEmpty();
         assertThat(pieces.pieces()).allSatisfy(piece -> assertThat(piece.bays()).isBetween(1, 2));
     }
 
@@ -56,8 +58,8 @@ class RailPiecesTest {
         SlopeFit fit =
                 SlopeFit.rack(TreatmentsTest.ground(0, 0, 10, 2, 20, 2), TreatmentsTest.feet(0, 5, 10, 15, 20), USUAL);
 
-        RailPieces pieces = RailPieces.lay(
-                fit, THREE, RailJoints.builder().trim(Length.ofInches(2)).build());
+        RailPieces pieces =
+                RailPieces.lay(fit, RailSpec.builder().trim(Length.ofInches(2)).build(), WIDTH);
 
         assertThat(pieces.pieces()).hasSize(6);
         assertThat(pieces.jointsAt(2)).isEqualTo(3);
@@ -76,7 +78,7 @@ class RailPiecesTest {
         SlopeFit fit = SlopeFit.step(TreatmentsTest.ground(0, 0, 16, 1), TreatmentsTest.feet(0, 8, 16), USUAL);
 
         RailPieces pieces =
-                RailPieces.lay(fit, THREE, RailJoints.builder().betweenPosts().build());
+                RailPieces.lay(fit, RailSpec.builder().betweenPosts().build(), WIDTH);
 
         assertThat(pieces.pieces())
                 .hasSize(6)
@@ -88,13 +90,51 @@ class RailPiecesTest {
     void aBayLongerThanTheStickIsABlocker() {
         SlopeFit fit = SlopeFit.rack(TreatmentsTest.ground(0, 0, 24, 0), TreatmentsTest.feet(0, 8, 24), USUAL);
 
-        assertThat(RailPieces.lay(fit, THREE, RailJoints.builder().build()).findings())
+        assertThat(RailPieces.lay(fit, THREE, WIDTH).findings())
                 .filteredOn(finding -> finding.severity() == Severity.BLOCKER)
                 .singleElement()
                 .satisfies(finding -> {
                     assertThat(finding.code()).isEqualTo("rail-over-stick");
                     assertThat(finding.message()).contains("16' 1 3/4\"").contains("the longest is 16 ft");
                 });
+    }
+
+    /** Sticks of 16 ft are too short for two bays of 8 ft that run past the end posts: all rails are joined at post 2. */
+    @Test
+    void whereAllRailsAreJoinedOnOnePostIsTold() {
+        SlopeFit fit = SlopeFit.rack(TreatmentsTest.ground(0, 0, 16, 0), TreatmentsTest.feet(0, 8, 16), USUAL);
+
+        assertThat(RailPieces.lay(fit, THREE, WIDTH).findings())
+                .extracting(Finding::code, Finding::place)
+                .containsExactly(tuple("joints-on-one-post", "post at 8.00 ft"));
+        RailSpec single = RailSpec.builder().mostBays(1).build();
+        assertThat(RailPieces.lay(fit, single, WIDTH).findings()).isEmpty();
+    }
+
+    /** To a corner at one end and short of one at the other. */
+    @Test
+    void endPiecesReachAsFarAsTheyAreTold() {
+        SlopeFit fit = SlopeFit.rack(TreatmentsTest.ground(0, 0, 12, 0), TreatmentsTest.feet(0, 6, 12), USUAL);
+        Interval reach = Interval.of(Length.ofInches(-3.25), Length.ofInches(142.25));
+
+        assertThat(RailPieces.lay(fit, THREE, reach, WIDTH).pieces())
+                .hasSize(3)
+                .allSatisfy(piece -> assertThat(piece.length()).isEqualTo(Length.ofInches(145.5)));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> RailPieces.lay(fit, THREE, Interval.of(Length.ofFeet(6), Length.ofFeet(12)), WIDTH))
+                .withMessageContaining("reach of the rails");
+    }
+
+    /** Ten thousand bays of ten rails are laid in the time it takes to look. */
+    @Test
+    void manyRailsOverManyBaysAreLaid() {
+        List<Length> posts = IntStream.rangeClosed(0, 10_000)
+                .mapToObj(bay -> Length.ofFeet(4 * bay))
+                .toList();
+        SlopeFit fit = SlopeFit.rack(TreatmentsTest.ground(0, 0, 40_000, 0), posts, USUAL);
+        RailSpec ten = RailSpec.builder().rails(10).mostBays(4).build();
+
+        assertThat(RailPieces.lay(fit, ten, WIDTH).pieces()).hasSizeBetween(25_000, 34_000);
     }
 
     /** Common practice, no source: on 6 ft boards a space of up to 30 in takes three rails, of up to 20 in four. */
@@ -119,13 +159,13 @@ class RailPiecesTest {
     @Test
     void misuseIsNamed() {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> RailJoints.builder().mostBays(9))
-                .withMessageContaining("mostBays was 9; it must be from 1 to 8");
+                .isThrownBy(() -> RailSpec.builder().mostBays(5))
+                .withMessageContaining("mostBays was 5; it must be from 1 to 4");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> RailJoints.builder().longestStick(Length.ZERO))
+                .isThrownBy(() -> RailSpec.builder().longestStick(Length.ZERO))
                 .withMessageContaining("longestStick was 0 in");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> RailJoints.builder().trim(Length.ofInches(-1)))
+                .isThrownBy(() -> RailSpec.builder().trim(Length.ofInches(-1)))
                 .withMessageContaining("trim was -1 in");
     }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
 import org.fencecore.geometry.Interval;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
+import org.fencecore.worksheet.Finding;
 import org.junit.jupiter.api.Test;
 
 class TopLineTest {
@@ -25,7 +26,7 @@ class TopLineTest {
     /** The example of the class: half a bay of 48 in and a rise of 6 in, so r = (2304 + 36) / 12 = 195 in. */
     @Test
     void anArchIsPartOfACircle() {
-        TopLine top = TopLine.arched(level, SIX_FEET, Length.ofInches(6));
+        TopLine top = TopLine.of(TopShape.arched(Length.ofInches(6)), level, SIX_FEET);
 
         assertThat(top.boardLengthAt(Length.ofFeet(4)).inches()).isEqualTo(78, within(1e-6));
         assertThat(top.boardLengthAt(Length.ofFeet(2)).inches())
@@ -46,8 +47,8 @@ class TopLineTest {
 
     @Test
     void aDipIsTheArchUpsideDown() {
-        TopLine arch = TopLine.arched(hill, SIX_FEET, Length.ofInches(6));
-        TopLine dip = TopLine.dipped(hill, SIX_FEET, Length.ofInches(6));
+        TopLine arch = TopLine.of(TopShape.arched(Length.ofInches(6)), hill, SIX_FEET);
+        TopLine dip = TopLine.of(TopShape.dipped(Length.ofInches(6)), hill, SIX_FEET);
 
         for (int inch = 0; inch <= 192; inch += 7) {
             Length at = Length.ofInches(inch);
@@ -58,13 +59,15 @@ class TopLineTest {
 
     @Test
     void straightTopsGiveBoardsOfOneLength() {
-        TopLine top = TopLine.straight(hill, SIX_FEET);
+        TopLine top = TopLine.of(TopShape.straight(), hill, SIX_FEET);
 
         assertThat(top.boardLengthAt(Length.ofFeet(3))).isEqualTo(SIX_FEET);
-        // Over 5 1/2 in of width on 20 % the line climbs 1.1 in, 0.55 in from the middle to the edge.
-        assertThat(top.boardLength(Interval.of(Length.ofInches(10), Length.ofInches(15.5)))
-                        .inches())
-                .isEqualTo(72.55, within(1e-6));
+        Interval board = Interval.of(Length.ofInches(10), Length.ofInches(15.5));
+        assertThat(top.boardLength(board)).isEqualTo(SIX_FEET);
+        // Square cut: both corners as high as the middle, 12.75 in along 20 %, 2 in up.
+        assertThat(top.upperEdge(board, board))
+                .extracting(corner -> corner.elevation().inches())
+                .containsExactly(2.55 + 2 + 72, 2.55 + 2 + 72);
         assertThat(top.topAt(Length.ofFeet(8)).inches()).isEqualTo(19.2 + 2 + 72, within(1e-6));
         assertThat(top.worksheet(Length.ofFeet(3)).result()).isEqualTo(SIX_FEET);
     }
@@ -74,7 +77,7 @@ class TopLineTest {
     void topsThatFollowTheGroundVaryWithTheGap() {
         SlopeFit fit = SlopeFit.rack(
                 TreatmentsTest.ground(0, 0, 3, 0, 4, 0.25, 5, 0, 16, 0), TreatmentsTest.feet(0, 8, 16), USUAL);
-        TopLine top = TopLine.followingGround(fit, SIX_FEET);
+        TopLine top = TopLine.of(TopShape.followingGround(), fit, SIX_FEET);
 
         assertThat(top.topAt(Length.ofFeet(4))).isEqualTo(Length.ofInches(3 + 2 + 72));
         assertThat(top.boardLengthAt(Length.ofFeet(4)).inches()).isEqualTo(73, within(1e-6));
@@ -88,7 +91,7 @@ class TopLineTest {
     /** Level tops over racked bottoms: 19.2 in longer at the low end of each bay. */
     @Test
     void steppedTopsOverRackedBottoms() {
-        TopLine top = TopLine.stepped(hill, SIX_FEET);
+        TopLine top = TopLine.of(TopShape.stepped(), hill, SIX_FEET);
 
         assertThat(top.boardLengthAt(Length.ofFeet(0)).inches()).isEqualTo(72 + 19.2, within(1e-6));
         assertThat(top.boardLengthAt(Length.ofFeet(7.999)).inches()).isEqualTo(72, within(0.01));
@@ -97,7 +100,7 @@ class TopLineTest {
     /** The example of the class of the post tops: 3 1/2 in at 20 % is 0.7 in, half of it to either side. */
     @Test
     void postsCutLevelOrToTheSlope() {
-        TopLine top = TopLine.straight(hill, SIX_FEET);
+        TopLine top = TopLine.of(TopShape.straight(), hill, SIX_FEET);
 
         PostHeight flat = PostTops.cutLevel(top, POST, Length.ZERO).heights().get(1);
         PostHeight slant = PostTops.cutToSlope(top, POST, Length.ZERO).heights().get(1);
@@ -127,7 +130,8 @@ class TopLineTest {
                 TreatmentsTest.feet(0, 8, 16),
                 SlopeSpec.builder().stepIncrement(Length.ofInches(0.1)).build());
 
-        List<PostHeight> heights = PostTops.cutToSlope(TopLine.straight(stepped, SIX_FEET), POST, Length.ofInches(2))
+        List<PostHeight> heights = PostTops.cutToSlope(
+                        TopLine.of(TopShape.straight(), stepped, SIX_FEET), POST, Length.ofInches(2))
                 .heights();
 
         assertThat(heights)
@@ -142,7 +146,7 @@ class TopLineTest {
         SlopeFit crest =
                 SlopeFit.rack(TreatmentsTest.ground(0, 0, 8, 1.6, 16, 0), TreatmentsTest.feet(0, 8, 16), USUAL);
 
-        PostHeight top = PostTops.cutToSlope(TopLine.straight(crest, SIX_FEET), POST, Length.ZERO)
+        PostHeight top = PostTops.cutToSlope(TopLine.of(TopShape.straight(), crest, SIX_FEET), POST, Length.ZERO)
                 .heights()
                 .get(1);
 
@@ -150,19 +154,77 @@ class TopLineTest {
         assertThat(top.highSide().inches()).isEqualTo(74, within(1e-6));
     }
 
+    /** An arch of 49 in would be more than half a circle in a bay of 8 ft: it is that half circle, 48 in high. */
+    @Test
+    void aNarrowBayTakesHalfACircle() {
+        TopLine top = TopLine.of(TopShape.arched(Length.ofInches(49)), level, SIX_FEET);
+
+        assertThat(top.boardLengthAt(Length.ofFeet(4))).isEqualTo(Length.ofInches(72 + 48));
+        assertThat(top.findings(Length.ofInches(4))).extracting(Finding::code).containsExactly("arch-limited");
+    }
+
+    /** A dip of 6 in comes 2 in under the top rail, which is 4 in below the tops; a rail 6 in below is covered. */
+    @Test
+    void aDipUnderTheTopRailIsTold() {
+        TopLine top = TopLine.of(TopShape.dipped(Length.ofInches(6)), level, SIX_FEET);
+
+        assertThat(top.findings(Length.ofInches(4)))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.code()).isEqualTo("rail-above-boards"))
+                .satisfies(finding -> assertThat(finding.message()).contains("up to 2\" above"));
+        assertThat(top.findings(Length.ofInches(6))).isEmpty();
+    }
+
+    /** A stepped bay over a hollow of 7 ft: tops that follow the ground come down to the bottoms of 6 ft boards. */
+    @Test
+    void whereNoBoardIsLeftIsTold() {
+        SlopeFit fit = SlopeFit.step(
+                TreatmentsTest.ground(0, 0, 4, -7, 8, 0),
+                TreatmentsTest.feet(0, 8),
+                SlopeSpec.builder().build());
+        TopLine top = TopLine.of(TopShape.followingGround(), fit, SIX_FEET);
+
+        assertThat(top.findings(Length.ofInches(4))).extracting(Finding::code).containsExactly("no-board-left");
+        assertThat(top.boardLengthAt(Length.ofFeet(4))).isEqualTo(Length.ZERO);
+    }
+
+    /**
+     * A stepped bay of 8 ft on 20 %, 2 in up at its upper post: 21.2 in of gap at the lower one. Boards cut to the ground
+     * end 2 in over it: the first, 0 to 5 1/2 in from the lower post, is 19.2 in longer than usual at its lower edge.
+     */
+    @Test
+    void boardsCutToTheGroundAreLonger() {
+        SlopeFit fit = SlopeFit.step(
+                TreatmentsTest.ground(0, 0, 8, 1.6),
+                TreatmentsTest.feet(0, 8),
+                SlopeSpec.builder()
+                        .stepIncrement(Length.ofMillimetres(1))
+                        .underBoards(SlopeSpec.UnderBoards.BOARDS_TO_GROUND)
+                        .build());
+        TopLine top = TopLine.of(TopShape.straight(), fit, SIX_FEET);
+        Interval first = Interval.of(Length.ZERO, Length.ofInches(5.5));
+
+        assertThat(top.boardLength(first).inches()).isEqualTo(72 + 19.2, within(1e-6));
+        assertThat(top.lowerEdge(first, first))
+                .extracting(corner -> corner.elevation().inches())
+                .containsExactly(2.0, 2 + 1.1);
+        assertThat(fit.findings()).isEmpty();
+    }
+
     @Test
     void misuseIsNamed() {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> TopLine.straight(level, Length.ZERO))
+                .isThrownBy(() -> TopLine.of(TopShape.straight(), level, Length.ZERO))
                 .withMessageContaining("boardLength was 0 in");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> TopLine.arched(level, SIX_FEET, Length.ofInches(49)))
-                .withMessageContaining("rise between posts was 4 ft 1 in in a bay of 8 ft");
+                .isThrownBy(() -> TopShape.arched(Length.ZERO))
+                .withMessageContaining("rise between posts was 0 in; it must be over 0 and up to 10 ft");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> TopLine.dipped(level, Length.ofInches(20), Length.ofInches(20)))
+                .isThrownBy(() -> TopLine.of(TopShape.dipped(Length.ofInches(20)), level, Length.ofInches(20)))
                 .withMessageContaining("dip was 1 ft 8 in, no less than the boards");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> PostTops.cutLevel(TopLine.straight(level, SIX_FEET), POST, Length.ofInches(-1)))
+                .isThrownBy(() ->
+                        PostTops.cutLevel(TopLine.of(TopShape.straight(), level, SIX_FEET), POST, Length.ofInches(-1)))
                 .withMessageContaining("height above the boards was -1 in");
     }
 }

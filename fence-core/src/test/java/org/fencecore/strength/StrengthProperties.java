@@ -57,7 +57,7 @@ class StrengthProperties {
         assertThat(more.deflection()).isGreaterThanOrEqualTo(check.deflection());
         check.sizeThatWorks(WoodSection.POSTS)
                 .ifPresent(size -> assertThat(PostStrength.of(
-                                        post.withSection(size),
+                                        post.withSection(size).orElseThrow(),
                                         Force.ofPoundsForce(pounds),
                                         Length.ofFeet(3),
                                         Length.ofFeet(6))

@@ -8,6 +8,8 @@ import java.util.List;
 import org.fencecore.units.Force;
 import org.fencecore.units.Length;
 import org.fencecore.units.Moment;
+import org.fencecore.units.Pressure;
+import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
 import org.junit.jupiter.api.Test;
 
@@ -37,7 +39,7 @@ class StrengthTest {
 
     private static PostStrength sixBySix() {
         return PostStrength.of(
-                POST.withSection(WoodSection.SIX_BY_SIX),
+                POST.withSection(WoodSection.SIX_BY_SIX).orElseThrow(),
                 Force.ofPoundsForce(720),
                 Length.ofInches(40.7),
                 Length.ofInches(74));
@@ -152,6 +154,45 @@ class StrengthTest {
                 .isThrownBy(() -> RailStrength.flat(RAIL, Length.ofFeet(8), Force.ZERO, Force.ZERO)
                         .overSpans(4))
                 .withMessageContaining("number was 4");
+    }
+
+    /**
+     * Machine-graded lumber, 1650f-1.5E (NDS Supplement 2018, table 4C, from memory), wet: 1650 x 1.6 x 0.85 = 2244 psi,
+     * flat 1.1 times that, and no size factor, which a 2x4 of table 4A would have.
+     */
+    @Test
+    void valuesOfOnesOwn() {
+        Citation source = Citation.of("NDS Supplement", "table 4C, 1650f-1.5E, from memory", "2018");
+        ReferenceValues own =
+                ReferenceValues.given(source, Pressure.ofPsi(1650), Pressure.ofPsi(175), Pressure.ofPsi(1_500_000));
+        WoodMember member = WoodMember.builder(own, WoodSection.TWO_BY_FOUR).build();
+
+        assertThat(member.adjusted().bending().psi()).isCloseTo(2244, within(0.01));
+        assertThat(member.adjustedFlat().bending().psi()).isCloseTo(2468.4, within(0.01));
+        assertThat(member.adjusted().worksheet().toText()).contains("table 4C, 1650f-1.5E");
+        assertThat(member.species()).isEmpty();
+        assertThat(member.withSection(WoodSection.TWO_BY_SIX)).isEmpty();
+        assertThat(member.lasting(LoadDuration.PERMANENT).adjusted().bending().psi())
+                .isCloseTo(2244 / 1.6 * 0.9, within(0.01));
+        assertThat(member)
+                .isEqualTo(WoodMember.builder(own, WoodSection.TWO_BY_FOUR).build());
+        assertThat(PostStrength.of(
+                                WoodMember.builder(own, WoodSection.FOUR_BY_FOUR)
+                                        .build(),
+                                Force.ofPoundsForce(5000),
+                                Length.ofFeet(3),
+                                Length.ofFeet(6))
+                        .sizeThatWorks(WoodSection.POSTS))
+                .isEmpty();
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> ReferenceValues.given(
+                        source, Pressure.ofPsi(175), Pressure.ofPsi(1650), Pressure.ofPsi(1_500_000)))
+                .withMessageContaining("shear was 1650 psi")
+                .withMessageContaining("in this order");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() ->
+                        ReferenceValues.given(source, Pressure.ofPsi(1650), Pressure.ofPsi(175), Pressure.ofPsi(1.5)))
+                .withMessageContaining("elasticity was 1.5 psi");
     }
 
     @Test

@@ -3,6 +3,7 @@ package org.fencecore.style;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 
+import org.fencecore.footing.PostSetting;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.layout.PostSpacingSpec;
 import org.fencecore.slope.RailSpec;
@@ -76,7 +77,9 @@ class FenceStyleTest {
                         .build())
                 .withMessageContaining("5 ft");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> FenceStyle.builder().holeDiameter(in(3)).build())
+                .isThrownBy(() -> FenceStyle.builder()
+                        .setting(PostSetting.builder().holeDiameter(in(3)).build())
+                        .build())
                 .withMessageContaining("holeDiameter");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> FenceStyle.builder().postAboveBoards(in(-1)))

@@ -3,6 +3,7 @@ package org.fencecore.style;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import java.util.Map;
 import org.fencecore.gate.GateDesign;
 import org.fencecore.gate.GateLeaf;
 import org.fencecore.gate.GateSpec;
@@ -67,11 +68,18 @@ class GateHardwareTest {
     void woodIsThatOfTheLumber() {
         GateHardware dry = GateHardware.builder().moisture(Ratio.ofPercent(15)).build();
         assertThat(dry.woodOf(Lumber.twoByFour())).isEqualTo(GateWood.southernPine(Ratio.ofPercent(15)));
-        double[] gravities = {0.55, 0.50, 0.43, 0.42, 0.36, 0.37};
-        for (SpeciesGroup group : SpeciesGroup.values()) {
+        Map<SpeciesGroup, Double> gravities = Map.of(
+                SpeciesGroup.SOUTHERN_PINE, 0.55,
+                SpeciesGroup.DOUGLAS_FIR_LARCH, 0.50,
+                SpeciesGroup.HEM_FIR, 0.43,
+                SpeciesGroup.SPRUCE_PINE_FIR, 0.42,
+                SpeciesGroup.WESTERN_CEDARS, 0.36,
+                SpeciesGroup.REDWOOD, 0.37);
+        assertThat(gravities.keySet()).containsExactlyInAnyOrder(SpeciesGroup.values());
+        gravities.forEach((group, gravity) -> {
             Lumber lumber = Lumber.twoByFour().graded(group, WoodGrade.NO_2);
-            assertThat(dry.woodOf(lumber).specificGravity()).isEqualTo(Ratio.of(gravities[group.ordinal()]));
-        }
+            assertThat(dry.woodOf(lumber).specificGravity()).isEqualTo(Ratio.of(gravity));
+        });
     }
 
     @Test

@@ -37,8 +37,9 @@ class TakeoffProperties {
 
         assertThat(count(PieceKind.POST, takeoff)).isEqualTo(plan.posts().size());
         assertThat(count(PieceKind.RAIL, takeoff))
-                .isEqualTo(
-                        plan.bays().stream().mapToInt(bay -> bay.rails().size()).sum());
+                .isEqualTo(plan.stretches().stream()
+                        .mapToInt(stretch -> stretch.railPieces().pieces().size())
+                        .sum());
         assertThat(count(PieceKind.BOARD, takeoff)).isEqualTo(plan.boardCount());
         assertThat(count(PieceKind.GATE_STILE, takeoff) + count(PieceKind.GATE_RAIL, takeoff))
                 .isEqualTo(plan.gates().stream()

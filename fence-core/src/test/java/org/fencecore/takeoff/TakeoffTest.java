@@ -38,18 +38,19 @@ class TakeoffTest {
      * Posts: 1 end, 2 gate, 3 line, 4 end.
      *
      * Posts     exposed 2 + 72 = 74, in the ground half of that, 37: 111, from 10 ft.
-     * Rails     3 x 2 bays, each from the outer edge of one post to the middle of the next: 86.5 + 1.75 = 88.25.
+     * Rails     3, each a piece over both bays from outer edge to outer edge of the posts, 176.5, from 16 ft.
      * Boards    boarded 173 + 3.5 = 176.5 = 20 boards of 5.5 and 19 gaps of 3.5, so 20 outside and 19 inside. Inside
      *           board i (from 0) covers 4.5 + 9i to 10 + 9i; of the posts, at 0 to 3.5, 86.5 to 90 and 173 to 176.5, only
      *           the middle one is met, by board 9 (85.5 to 91): 1 ripped beside it.
      * Gate      leaf 42.25 - 0.75 = 41.5 = 5 boards and 4 gaps of 3.5: 9 boards. Frame 72 - 4 - 4 = 64 high. Stiles 2 of
      *           64, rails 2 of 41.5 - 7 = 34.5, brace sqrt(34.5^2 + 57^2) = 66.628 at atan(57 / 34.5) = 58.81 degrees.
-     * 2x4       6 rails, each from its own 8 ft: 96 - 88.375 = 7.625 left. Brace: the steeper cut takes 0.125 / cos 58.81
-     *           = 0.241, so 96 - 66.869 = 29.131 is left, too little for a gate rail. Stiles: 96 - 64.125 = 31.875 left,
-     *           too little as well. Both gate rails from one more: 96 - 2 x 34.625 = 26.75 left. In all 6 + 1 + 2 + 1 = 10.
+     * 2x4       Each takes its length and 1/8, the brace 0.125 / cos 58.81 = 0.241 in place of that: 3 rails of 176.625, each
+     *           from its own 16 ft; then the brace 66.869, 2 stiles of 64.125, 2 gate rails of 34.625 and a block of 8.625,
+     *           in all 272.994, over 22 ft, which no two sticks share out; 24 ft do: the brace and a stile from 12 ft
+     *           (144 - 130.994 = 13.006 left), the rest from 12 ft (144 - 142 = 2 left).
      * Concrete  (pi/4 x 10.5^2 - 3.5^2) x 37 = 2750.6 cu in = 1.592 cu ft; / 0.45 = 3.5: 4 bags of 60 lb, 16 for 4 posts.
      * Gravel    pi/4 x 10.5^2 x 6 = 519.5 cu in = 0.3007 cu ft, 1.203 for 4 posts: 3 bags of 1/2 cu ft.
-     * Fasteners 39 boards x 3 rails x 2 + 9 boards x 2 rails x 2 = 270; 6 rails x 2 ends x 2 = 24; (2 rails + 1 brace) x
+     * Fasteners 39 boards x 3 rails x 2 + 9 boards x 2 rails x 2 = 270; 3 rails x 3 posts x 2 = 18; (2 rails + 1 brace) x
      *           2 ends x 2 = 12. Hinges: the frame is over 5 ft high, so 3.
      * Layout    string 234.25 - 12 = 222.25, and 36 past both ends: 294.25 = 24.5 ft, so 25.
      */
@@ -109,12 +110,9 @@ class TakeoffTest {
                         tuple(PieceKind.POST, "post 2", 1, "9' 3\""),
                         tuple(PieceKind.POST, "post 3", 1, "9' 3\""),
                         tuple(PieceKind.POST, "post 4", 1, "9' 3\""),
-                        tuple(PieceKind.RAIL, "bay 1 rail 1", 1, "7' 4 1/4\""),
-                        tuple(PieceKind.RAIL, "bay 1 rail 2", 1, "7' 4 1/4\""),
-                        tuple(PieceKind.RAIL, "bay 1 rail 3", 1, "7' 4 1/4\""),
-                        tuple(PieceKind.RAIL, "bay 2 rail 1", 1, "7' 4 1/4\""),
-                        tuple(PieceKind.RAIL, "bay 2 rail 2", 1, "7' 4 1/4\""),
-                        tuple(PieceKind.RAIL, "bay 2 rail 3", 1, "7' 4 1/4\""),
+                        tuple(PieceKind.RAIL, "post 2 to post 4 rail 1", 1, "14' 8 1/2\""),
+                        tuple(PieceKind.RAIL, "post 2 to post 4 rail 2", 1, "14' 8 1/2\""),
+                        tuple(PieceKind.RAIL, "post 2 to post 4 rail 3", 1, "14' 8 1/2\""),
                         tuple(PieceKind.GATE_STILE, "garden gate hinge stile", 1, "5' 4\""),
                         tuple(PieceKind.GATE_STILE, "garden gate latch stile", 1, "5' 4\""),
                         tuple(PieceKind.GATE_RAIL, "garden gate bottom rail", 1, "2' 10 1/2\""),
@@ -125,10 +123,10 @@ class TakeoffTest {
                         tuple(PieceKind.BOARD, "post 2 to post 4 boards", 38, "6' 0\""),
                         tuple(PieceKind.BOARD, "post 2 to post 4 boards", 1, "6' 0\""),
                         tuple(PieceKind.BOARD, "garden gate boards", 9, "6' 0\""));
-        assertThat(small.pieces().get(14).cuts())
+        assertThat(small.pieces().get(11).cuts())
                 .isEqualTo("both ends pointed: 31.2 deg off square against the rail, 58.8 deg against the stile");
-        assertThat(small.pieces().get(16).cuts()).isEqualTo("square ends");
-        assertThat(small.pieces().get(17).cuts()).isEqualTo("square ends, ripped beside a post");
+        assertThat(small.pieces().get(13).cuts()).isEqualTo("square ends");
+        assertThat(small.pieces().get(14).cuts()).isEqualTo("square ends, ripped beside a post");
     }
 
     @Test
@@ -137,12 +135,13 @@ class TakeoffTest {
                 .extracting(MaterialLine::quantity, MaterialLine::unit, MaterialLine::item)
                 .containsExactly(
                         tuple(4, "pieces", "4x4 post, 10 ft"),
-                        tuple(10, "pieces", "2x4, 8 ft"),
+                        tuple(3, "pieces", "2x4, 16 ft"),
+                        tuple(2, "pieces", "2x4, 12 ft"),
                         tuple(48, "pieces", "1x6 board, 6 ft"),
                         tuple(16, "bags of 60 lb", "concrete mix"),
                         tuple(3, "bags of 1/2 cu ft", "gravel"),
                         tuple(270, "pieces", "exterior screw or ring-shank nail, under 2 1/4\""),
-                        tuple(24, "pieces", "structural screw, 3 1/2\""),
+                        tuple(18, "pieces", "structural screw, 3 1/2\""),
                         tuple(14, "pieces", "structural screw, 5 1/2\""),
                         tuple(3, "pieces", "gate hinge with its screws"),
                         tuple(1, "pieces", "gate latch with its screws"),
@@ -154,7 +153,8 @@ class TakeoffTest {
                 .extracting(MaterialLine::note)
                 .startsWith(
                         "4 posts",
-                        "6 rails, 2 gate stiles, 2 gate rails, 1 gate brace and 1 gate block",
+                        "3 rails",
+                        "2 gate stiles, 2 gate rails, 1 gate brace and 1 gate block",
                         "48 boards",
                         "4 a hole for 4 posts; 6.367 cu ft in all",
                         "1.203 cu ft under 4 posts");
@@ -163,26 +163,31 @@ class TakeoffTest {
 
     @Test
     void theCutListOfASmallFence() {
-        assertThat(small.sticks().subList(4, 14))
+        assertThat(small.sticks().subList(4, 9))
                 .extracting(Stick::toString)
-                .startsWith("2x4, 8 ft: bay 1 rail 1; 7 5/8\" left")
-                .endsWith(
-                        "2x4, 8 ft: garden gate brace 1; 2' 5 1/8\" left",
-                        "2x4, 8 ft: garden gate hinge stile; 2' 7 7/8\" left",
-                        "2x4, 8 ft: garden gate latch stile; 2' 7 7/8\" left",
-                        "2x4, 8 ft: garden gate bottom rail, garden gate top rail, garden gate block 1; 1' 6 1/8\" left");
-        assertThat(small.sticks().get(10).left().inches()).isEqualTo(29.131, within(0.001));
+                .containsExactly(
+                        "2x4, 16 ft: post 2 to post 4 rail 1; 1' 3 3/8\" left",
+                        "2x4, 16 ft: post 2 to post 4 rail 2; 1' 3 3/8\" left",
+                        "2x4, 16 ft: post 2 to post 4 rail 3; 1' 3 3/8\" left",
+                        "2x4, 12 ft: garden gate brace 1, garden gate hinge stile; 1' 1\" left",
+                        "2x4, 12 ft: garden gate latch stile, garden gate bottom rail, garden gate top rail,"
+                                + " garden gate block 1; 2\" left");
+        assertThat(small.sticks().get(7).left().inches()).isEqualTo(13.006, within(0.001));
     }
 
     @Test
     void thePackageExampleHolds() {
         assertThat(Written.tape(small().runs().get(0).length())).isEqualTo("18' 2 3/4\"");
-        assertThat(small.pieces().get(4).label()).isEqualTo("bay 1 rail 1");
-        assertThat(small.pieces().get(4).length()).isEqualTo(Length.ofFeetAndInches(7, 4.25));
-        assertThat(small.sticks().get(13).pieces())
+        assertThat(small.pieces().get(4).label()).isEqualTo("post 2 to post 4 rail 1");
+        assertThat(small.pieces().get(4).length()).isEqualTo(Length.ofFeetAndInches(14, 8.5));
+        assertThat(small.sticks().get(8).pieces())
                 .extracting(Piece::label)
-                .containsExactly("garden gate bottom rail", "garden gate top rail", "garden gate block 1");
-        assertThat(small.sticks().get(13).left()).isEqualTo(Length.ofFeetAndInches(1, 6.125));
+                .containsExactly(
+                        "garden gate latch stile",
+                        "garden gate bottom rail",
+                        "garden gate top rail",
+                        "garden gate block 1");
+        assertThat(small.sticks().get(8).left()).isEqualTo(Length.ofInches(2));
         assertThat(small.materials().get(0).item()).isEqualTo("4x4 post, 10 ft");
         assertThat(small.materials().get(0).quantity()).isEqualTo(4);
     }
@@ -266,10 +271,11 @@ class TakeoffTest {
                 .extracting(Finding::place, Finding::message)
                 .containsExactly(
                         tuple(
-                                "bay 1 rail 1, bay 1 rail 2, bay 1 rail 3, bay 3 rail 1, bay 3 rail 2 and bay 3 rail 3",
+                                "post 2 to post 3 rail 1, post 4 to post 5 rail 1, post 2 to post 3 rail 2, post 4 to post 5 rail 2,"
+                                        + " post 2 to post 3 rail 3 and post 4 to post 5 rail 3",
                                 "the rail takes 4' 11 7/16\", and the longest 2x4 sold is 1.40 m"),
                         tuple(
-                                "bay 2 rail 1, bay 2 rail 2 and bay 2 rail 3",
+                                "post 3 to post 4 rail 1, post 3 to post 4 rail 2 and post 3 to post 4 rail 3",
                                 "the rail takes 4' 9 11/16\", and the longest 2x4 sold is 1.40 m"));
     }
 
@@ -355,7 +361,8 @@ class TakeoffTest {
 
     @Test
     void millionsOfBoardsAreAFewEntries() {
-        // 300,000 ft in bays of 16 ft with two rails: 18,751 posts and 37,500 rails; about 1,030,000 boards of 3 1/2
+        // 300,000 ft in bays of 15 1/2 ft with two rails: 19,356 posts and 38,710 rails; about 1,030,000 boards of 3
+        // 1/2
         // in.
         RailSpec twoRails = RailSpec.builder().rails(2).build();
         FenceStyle style = FenceStyle.builder()
@@ -378,6 +385,7 @@ class TakeoffTest {
     @Test
     void aPlanOverTheLimitIsRefused() {
         FenceStyle close = FenceStyle.builder()
+                .rails(RailSpec.builder().mostBays(1).build())
                 .postSpacing(PostSpacingSpec.builder()
                         .minimum(Length.ZERO)
                         .maximum(Length.ofFeet(1))

@@ -100,6 +100,9 @@ class WrittenTest {
         assertThat(Written.list(List.of("a"))).isEqualTo("a");
         assertThat(Written.list(List.of("a", "b"))).isEqualTo("a and b");
         assertThat(Written.list(List.of("a", "b", "c"))).isEqualTo("a, b and c");
+        assertThat(Written.numbers(List.of())).isEmpty();
+        assertThat(Written.numbers(List.of(1, 2, 3, 4, 7, 9, 10))).isEqualTo("1 to 4, 7, 9 and 10");
+        assertThat(Written.numbers(List.of(300, 301, 302))).isEqualTo("300 to 302");
     }
 
     @Test

@@ -71,10 +71,10 @@ public final class CornerLotAsBuiltExample {
                 built.findings().stream()
                         .filter(finding -> !plan.findings().contains(finding))
                         .toList());
-        System.out.println("\nRails of the first two bays of " + back.name() + ", before and after:");
-        for (int bay = 0; bay < 2; bay++) {
+        System.out.println("\nFirst two pieces of the bottom rail on " + back.name() + ", before and after:");
+        for (int piece = 0; piece < 2; piece++) {
             System.out.println(
-                    "  " + TAPE.format(railLength(plan, bay)) + " -> " + TAPE.format(railLength(built, bay)));
+                    "  " + TAPE.format(railLength(plan, piece)) + " -> " + TAPE.format(railLength(built, piece)));
         }
     }
 
@@ -130,9 +130,9 @@ public final class CornerLotAsBuiltExample {
         return Shot.of(Length.ofFeet(eastFeet), Length.ofFeet(northFeet), Length.ofFeet(heightFeet));
     }
 
-    private static Length railLength(FencePlan plan, int bay) {
+    private static Length railLength(FencePlan plan, int piece) {
         Run back = plan.runs().get(plan.runs().size() - 1);
-        return back.stretches().get(0).bays().get(bay).rails().get(0).length();
+        return back.stretches().get(0).railPieces().pieces().get(piece).length();
     }
 
     private static void print(String title, List<Finding> findings) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.List;
 import org.fencecore.FencePlan;
 import org.fencecore.FencePlanner;
+import org.fencecore.footing.PostSetting;
 import org.fencecore.footing.SoilClass;
 import org.fencecore.geometry.Bearing;
 import org.fencecore.layout.BoardPattern;
@@ -73,7 +74,7 @@ public final class SlopingBackYardExample {
                         .minimum(Length.ofFeet(5))
                         .maximum(Length.ofFeet(6))
                         .build())
-                .holeDiameter(Length.ofInches(12))
+                .setting(PostSetting.builder().holeDiameter(Length.ofInches(12)).build())
                 .slope(SlopeSpec.builder().maximumGrade(Slope.ofPercent(15)).build())
                 .build();
         return FencePlanner.plan(site, style);

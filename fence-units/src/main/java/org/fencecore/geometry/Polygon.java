@@ -176,12 +176,22 @@ public final class Polygon {
     public boolean contains(Point point) {
         // Count the sides that a line due east from the point passes: an odd number puts it inside.
         boolean inside = false;
-        for (Segment side : sides()) {
+        Point start = vertices.get(vertices.size() - 1);
+        for (Point end : vertices) {
+            Point from = start;
+            start = end;
+            boolean startAbove = from.y() > point.y();
+            boolean endAbove = end.y() > point.y();
+            boolean passesBeside = (startAbove && endAbove)
+                    || (from.y() < point.y() && end.y() < point.y())
+                    || (from.x() < point.x() && end.x() < point.x());
+            if (passesBeside) {
+                continue;
+            }
+            Segment side = new Segment(from, end);
             if (side.contains(point)) {
                 return true;
             }
-            boolean startAbove = side.start().y() > point.y();
-            boolean endAbove = side.end().y() > point.y();
             if (startAbove != endAbove && side.leftOf(point) == (endAbove ? 1 : -1)) {
                 inside = !inside;
             }

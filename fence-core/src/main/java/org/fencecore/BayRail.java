@@ -1,24 +1,19 @@
 package org.fencecore;
 
 import org.fencecore.slope.RailMarks;
-import org.fencecore.units.Angle;
-import org.fencecore.units.Length;
 
 /**
- * One rail of a bay, ready to cut and to set: its length, its end cuts and the marks on the two posts.
+ * One rail of a bay, ready to set: its marks on the two posts. Of what pieces it is made is in
+ * {@link Stretch#railPieces}, since a piece may run over several bays.
  */
-public final class RailCut {
+public final class BayRail {
 
     private final int number;
-    private final Length length;
-    private final Angle endCut;
     private final RailMarks from;
     private final RailMarks to;
 
-    RailCut(int number, Length length, Angle endCut, RailMarks from, RailMarks to) {
+    BayRail(int number, RailMarks from, RailMarks to) {
         this.number = number;
-        this.length = length;
-        this.endCut = endCut;
         this.from = from;
         this.to = to;
     }
@@ -30,24 +25,6 @@ public final class RailCut {
      */
     public int number() {
         return number;
-    }
-
-    /**
-     * Returns the length along the slope, to the long points.
-     *
-     * @return the length along the slope, to the long points
-     */
-    public Length length() {
-        return length;
-    }
-
-    /**
-     * Returns how far off square both ends are cut, so that they stand plumb.
-     *
-     * @return how far off square both ends are cut, so that they stand plumb
-     */
-    public Angle endCut() {
-        return endCut;
     }
 
     /**
