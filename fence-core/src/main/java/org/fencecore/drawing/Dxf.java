@@ -300,8 +300,9 @@ public final class Dxf {
         double y = top;
         for (String line : Words.wrap(words, lettering, NOTES_WIDTH)) {
             if (!line.isEmpty()) {
-                y += LEADING * lettering.millimetres();
-                text(Writing.from(line, lettering, x, y));
+                double half = LEADING * lettering.millimetres() / 2;
+                text(Writing.from(line, lettering, x, y + half));
+                y += 2 * half;
             }
         }
         return y;

@@ -142,6 +142,7 @@ final class PacketPage {
         String heading = sentenceCase(heading(section));
         page.open("section", "id", address).raw("\n");
         page.element("h2", heading);
+        String part = heading;
         String list = "";
         for (SheetText.Block block : section.subList(1, section.size())) {
             String kind = list(block);
@@ -150,7 +151,10 @@ final class PacketPage {
                 page.raw(kind.isEmpty() ? "" : "<ul class=\"" + kind + "\">\n");
                 list = kind;
             }
-            block(block, heading);
+            if (block instanceof SheetText.Part begun) {
+                part = begun.title();
+            }
+            block(block, part);
         }
         page.raw(list.isEmpty() ? "" : "</ul>\n");
         drawings.getOrDefault(address, List.of()).forEach(this::figure);
@@ -173,7 +177,7 @@ final class PacketPage {
         return block instanceof SheetText.Found ? "findings" : "";
     }
 
-    private void block(SheetText.Block block, String heading) {
+    private void block(SheetText.Block block, String part) {
         if (block instanceof SheetText.Fact fact) {
             page.element("p", fact.line());
         } else if (block instanceof SheetText.Notice notice) {
@@ -192,9 +196,9 @@ final class PacketPage {
                     .close("p")
                     .raw("\n");
         } else if (block instanceof SheetText.Tabled tabled) {
-            table(tabled.lead().isEmpty() ? heading : tabled.lead(), tabled.table());
-        } else if (block instanceof SheetText.Part part) {
-            page.element("h3", part.title());
+            table(tabled.lead().isEmpty() ? part : tabled.lead(), !tabled.lead().isEmpty(), tabled.table());
+        } else if (block instanceof SheetText.Part begun) {
+            page.element("h3", begun.title());
         } else if (block instanceof SheetText.Detail detail) {
             page.element("li", detail.paragraph());
         }
@@ -206,9 +210,14 @@ final class PacketPage {
                 .raw("\n");
     }
 
-    private void table(String caption, TextTable table) {
+    /** Writes a table; a caption that stands over it as a heading already is for those who cannot see it. */
+    private void table(String caption, boolean isShown, TextTable table) {
         box(caption);
-        page.raw("<table>\n").element("caption", caption);
+        page.raw("<table>\n")
+                .open("caption", "class", isShown ? "shown" : "heard")
+                .text(caption)
+                .close("caption")
+                .raw("\n");
         page.raw("<thead><tr>");
         for (String head : table.header()) {
             page.open("th", "scope", "col").text(head).close("th");
@@ -254,7 +263,7 @@ final class PacketPage {
         if (rows > MOST_ROWS) {
             page.element("p", "Over " + MOST_ROWS + " lines are in the table for spreadsheets only.");
         } else {
-            table("Every board with its mark", table);
+            table("Every board with its mark", false, table);
         }
         page.raw("</details>\n");
     }
@@ -271,7 +280,7 @@ final class PacketPage {
             for (WorkLine line : worksheet.lines()) {
                 lines.row(line.name(), line.formula(), line.numbers(), line.shown(), line.source());
             }
-            table(worksheet.title(), lines);
+            table(worksheet.title(), false, lines);
             page.raw("</details>\n");
         }
         page.raw("</section>\n");

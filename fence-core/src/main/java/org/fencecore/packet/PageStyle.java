@@ -32,6 +32,8 @@ final class PageStyle {
             .box:focus-visible { outline: 3px solid #0b4f8a; }
             table { border-collapse: collapse; font-size: .9rem; font-variant-numeric: tabular-nums; }
             caption { text-align: left; font-weight: bold; padding: .2rem 0; }
+            .heard { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
+            .box { position: relative; }
             th, td { border: 1px solid #999; padding: .25rem .5rem; text-align: left; vertical-align: top;
               white-space: nowrap; }
             thead th { background: #e8e8e8; }
