@@ -205,7 +205,7 @@ public final class CoveringSimplex {
                     row[places[k]] -= factor * pivotRow[places[k]];
                 }
                 amounts[i] -= factor * amounts[leaving];
-                work += used;
+                work += 2L * used;
             }
         }
         basis[leaving] = column;
