@@ -6,9 +6,9 @@ import org.jspecify.annotations.Nullable;
 final class Effort {
 
     private static final long A_PIECE = 100_000;
-    private static final long A_FEW = 20_000_000;
-    private static final long A_SIZE_CUBED = 100;
-    private static final long LARGEST = 4_000_000_000L;
+    private static final long A_FEW = 24_000_000;
+    private static final long A_SIZE_CUBED = 130;
+    private static final long LARGEST = 3_500_000_000L;
 
     private final @Nullable Effort whole;
     private final long most;

@@ -25,6 +25,10 @@ public final class CoveringSimplex {
     private final double[][] inverse;
     private final double[] amounts;
     private final double[] prices;
+    /** What the entering column costs less than it is worth, negative. */
+    private double reduced;
+
+    private final int[] places;
     private int sinceInverted;
     private long work;
 
@@ -59,6 +63,7 @@ public final class CoveringSimplex {
         inverse = new double[rows][rows];
         amounts = new double[rows];
         prices = new double[rows];
+        places = new int[rows];
     }
 
     /**
@@ -115,20 +120,22 @@ public final class CoveringSimplex {
         int best = NONE;
         double least = -TOLERANCE;
         for (int i = 0; i < rows; i++) {
-            double reduced = -sign[i] * prices[i];
-            if (reduced < least) {
-                least = reduced;
+            double saved = -sign[i] * prices[i];
+            if (saved < least) {
+                least = saved;
+                reduced = saved;
                 best = -1 - i;
             }
         }
         for (int j = 0; j < columns.size(); j++) {
             Column column = columns.get(j);
-            double reduced = column.cost;
+            double saved = column.cost;
             for (int e = 0; e < column.rows.length; e++) {
-                reduced -= prices[column.rows[e]] * column.entries[e];
+                saved -= prices[column.rows[e]] * column.entries[e];
             }
-            if (reduced < least * Math.max(1, column.cost)) {
-                least = reduced / Math.max(1, column.cost);
+            if (saved < least * Math.max(1, column.cost)) {
+                least = saved / Math.max(1, column.cost);
+                reduced = saved;
                 best = j;
             }
         }
@@ -177,26 +184,32 @@ public final class CoveringSimplex {
         return best;
     }
 
+    /** Most entries of the inverse are 0 for long, and are left alone. */
     private void pivot(int column, int leaving, double[] entering) {
         double[] pivotRow = inverse[leaving];
         double by = 1 / entering[leaving];
+        int used = 0;
         for (int j = 0; j < rows; j++) {
-            pivotRow[j] *= by;
+            if (pivotRow[j] != 0) {
+                pivotRow[j] *= by;
+                prices[j] += reduced * pivotRow[j];
+                places[used++] = j;
+            }
         }
         amounts[leaving] = Math.max(0, amounts[leaving]) * by;
         for (int i = 0; i < rows; i++) {
             double factor = entering[i];
             if (i != leaving && factor != 0) {
                 double[] row = inverse[i];
-                for (int j = 0; j < rows; j++) {
-                    row[j] -= factor * pivotRow[j];
+                for (int k = 0; k < used; k++) {
+                    row[places[k]] -= factor * pivotRow[places[k]];
                 }
                 amounts[i] -= factor * amounts[leaving];
+                work += 2L * used;
             }
         }
         basis[leaving] = column;
-        work += (long) rows * rows;
-        price();
+        work += 4L * rows;
     }
 
     private void price() {
