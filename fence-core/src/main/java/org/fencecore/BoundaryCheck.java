@@ -61,7 +61,7 @@ final class BoundaryCheck {
 
     /** The outer face of rails and boards, beside the string, must begin and end inside and cross no side of the lot. */
     private void faces(FenceLine line, FenceStyle style, List<Finding> findings) {
-        Length face = style.railLumber().thickness().plus(style.boardLumber().thickness());
+        Length face = style.boardsOffPosts().plus(style.boardLumber().thickness());
         Segment outer = line.string.offset(line.outside == Side.RIGHT ? face : face.negated());
         Length least = Length.min(inside(outer.start()), inside(outer.end()));
         if (least.isNegative() || sides.stream().anyMatch(outer::crosses)) {

@@ -77,7 +77,7 @@ final class FenceLine {
         this.start = start;
         this.end = end;
         half = style.postLumber().width().dividedBy(2);
-        face = half.plus(style.railLumber().thickness());
+        face = half.plus(style.boardsOffPosts());
         boardThickness = style.boardLumber().thickness();
     }
 

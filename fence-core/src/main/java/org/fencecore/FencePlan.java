@@ -111,8 +111,9 @@ public final class FencePlan {
     }
 
     /**
-     * Returns every board as the pattern places it: those of the stretches along the fence, outside face first, then those
-     * of the gates. What is left of those that meet a post is told by {@link Stretch#boardsAtPosts}.
+     * Returns every upright board as the pattern places it: those of the stretches along the fence, outside face first, then those
+     * of the gates. What is left of those that meet a post is told by {@link Stretch#boardsAtPosts}; horizontal boards are
+     * told by {@link Stretch#courses} and {@link GateBay#courses}.
      *
      * @return an unmodifiable view that works out a board when it is asked for
      */
@@ -155,7 +156,8 @@ public final class FencePlan {
      *   <li>warnings: {@code over-the-boundary}, {@code holes-run-together}, {@code gate-gap};
      *   <li>of posts as set: blocker {@code set-post-misplaced}; warnings {@code post-out-of-line}, {@code bay-too-wide},
      *       {@code set-post-too-short}, {@code set-footing-shallow}; note {@code gate-remeasured};
-     *   <li>notes: {@code ground-continued}, {@code gate-moved}, {@code gate-swing-unknown}.
+     *   <li>notes: {@code ground-continued}, {@code gate-moved}, {@code gate-swing-unknown}, {@code boards-ripped},
+     *       {@code courses-break}, {@code courses-off-at-gate}.
      * </ul>
      *
      * @return the findings, unmodifiable
@@ -232,7 +234,7 @@ public final class FencePlan {
         sheets.add(site.lot().worksheet());
         for (Run run : runs) {
             for (Stretch stretch : run.stretches()) {
-                sheets.addAll(stretch.worksheets(run.toString(), style));
+                sheets.addAll(stretch.worksheets(run.toString()));
             }
             for (GateBay gate : run.gates()) {
                 sheets.addAll(gate.worksheets(run.toString()));

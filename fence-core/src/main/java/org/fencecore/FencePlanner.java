@@ -108,6 +108,7 @@ public final class FencePlanner {
         for (RunDraft draft : drafts) {
             Run run = draft.build(byNumber, bays);
             bays += run.stretches().stream().mapToInt(s -> s.bays().size()).sum();
+            findings.addAll(run.throughGates());
             runs.add(run);
         }
         findings.sort(Comparator.comparing(Finding::severity).reversed());
@@ -178,7 +179,7 @@ public final class FencePlanner {
         Length reach = style.postLumber()
                 .width()
                 .dividedBy(2)
-                .plus(style.railLumber().thickness())
+                .plus(style.boardsOffPosts())
                 .plus(style.boardLumber().thickness());
         for (FenceLine line : path.lines()) {
             findings.addAll(site.obstacles().alongFence(line.name, line.postLine, reach));
@@ -223,7 +224,7 @@ public final class FencePlanner {
 
     /** No part of the fence may stand over the boundary: neither boards and rails, nor the caps, nor the concrete. */
     private static void checkOverhang(Site site, FenceStyle style, List<Finding> findings) {
-        Length face = style.railLumber().thickness().plus(style.boardLumber().thickness());
+        Length face = style.boardsOffPosts().plus(style.boardLumber().thickness());
         Length hole = style.holeDiameter().minus(style.postLumber().width()).dividedBy(2);
         Length cap = style.postCapWidth().minus(style.postLumber().width()).dividedBy(2);
         Length reach = Length.max(Length.max(face, cap), hole);

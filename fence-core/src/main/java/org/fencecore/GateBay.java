@@ -8,6 +8,7 @@ import org.fencecore.gate.GateLeaf;
 import org.fencecore.gate.hang.GateSwing;
 import org.fencecore.geometry.Interval;
 import org.fencecore.layout.BoardLayout;
+import org.fencecore.layout.CourseLayout;
 import org.fencecore.site.GateLocation;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Worksheet;
@@ -24,6 +25,7 @@ public final class GateBay {
     private final Interval opening;
     private final GateDesign design;
     private final Optional<BoardLayout> boards;
+    private final Optional<CourseLayout> courses;
     private final Length boardBottom;
     private final Optional<GateSwing> swing;
 
@@ -35,6 +37,7 @@ public final class GateBay {
             Interval opening,
             GateDesign design,
             Optional<BoardLayout> boards,
+            Optional<CourseLayout> courses,
             Length boardBottom,
             Optional<GateSwing> swing) {
         this.location = location;
@@ -44,6 +47,7 @@ public final class GateBay {
         this.opening = opening;
         this.design = design;
         this.boards = boards;
+        this.courses = courses;
         this.boardBottom = boardBottom;
         this.swing = swing;
     }
@@ -112,12 +116,21 @@ public final class GateBay {
     }
 
     /**
-     * Returns the boards on the leaf, from its left edge seen from outside; empty when it is too narrow for the pattern.
+     * Returns the upright boards on the leaf, from its left edge seen from outside.
      *
-     * @return the boards on the leaf, from its left edge seen from outside; empty when it is too narrow for the pattern
+     * @return the boards; empty when the leaf is too narrow for the pattern, or boards are horizontal
      */
     public Optional<BoardLayout> boards() {
         return boards;
+    }
+
+    /**
+     * Returns the horizontal boards on the leaf, from its bottom up.
+     *
+     * @return the courses, each one board; empty when the leaf is too low for the pattern, or boards are upright
+     */
+    public Optional<CourseLayout> courses() {
+        return courses;
     }
 
     /**
@@ -162,7 +175,9 @@ public final class GateBay {
      * @return the number of boards on both faces
      */
     public int boardCount() {
-        return boards.map(BoardLayout::count).orElse(0);
+        return boards.map(BoardLayout::count)
+                .or(() -> courses.map(CourseLayout::pieceCount))
+                .orElse(0);
     }
 
     List<Worksheet> worksheets(String side) {
@@ -170,6 +185,7 @@ public final class GateBay {
         sheets.add(leaf().worksheet());
         leaf().braces().forEach(brace -> sheets.add(brace.worksheet()));
         boards.ifPresent(layout -> sheets.add(layout.worksheet()));
+        courses.ifPresent(layout -> sheets.add(layout.worksheet()));
         swing.ifPresent(over -> sheets.add(over.worksheet()));
         return sheets.stream().map(sheet -> sheet.within(side + ", " + name())).toList();
     }

@@ -16,6 +16,7 @@ import org.fencecore.geometry.Point;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
+import org.fencecore.units.Ratio;
 import org.fencecore.units.Rounding;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Written;
@@ -109,6 +110,11 @@ final class PostBook {
         // The two lines of shots pass a corner post on different sides; whichever is called first, the lower counts.
         entry.ground = Length.min(entry.ground, ground);
         return entry;
+    }
+
+    /** Tells how much of a line the boards of a part of it close to the wind. */
+    void close(FenceLine line, Ratio solid) {
+        winds.close(line, solid);
     }
 
     List<Post> posts(List<Finding> findings) {

@@ -1,5 +1,6 @@
 package org.fencecore;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fencecore.geometry.Corner;
@@ -7,7 +8,12 @@ import org.fencecore.geometry.Point;
 import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Segment;
 import org.fencecore.geometry.Side;
+import org.fencecore.layout.BoardLayout;
+import org.fencecore.layout.GateBoards;
 import org.fencecore.units.Length;
+import org.fencecore.worksheet.Citation;
+import org.fencecore.worksheet.Finding;
+import org.fencecore.worksheet.Written;
 
 /**
  * The fence along one straight line: a side of the lot, or a part of one.
@@ -16,6 +22,9 @@ import org.fencecore.units.Length;
  * centres, half a post further in. Stations along the run are level distances from the centre of its first post.
  */
 public final class Run {
+
+    /** Courses that are further apart in height do not read as one; common practice, no source. */
+    private static final Length SEEN = Length.ofInches(0.25);
 
     private final int side;
     private final String name;
@@ -182,6 +191,62 @@ public final class Run {
      */
     public List<GateBay> gates() {
         return gates;
+    }
+
+    /**
+     * Returns the boards of a gate with those beside it, to see whether the pattern reads through.
+     *
+     * @param gate one of its gates
+     * @return the boards, left and right as seen from outside; empty when the leaf has no upright boards
+     */
+    public Optional<GateBoards> boardsThrough(GateBay gate) {
+        Optional<BoardLayout> arriving = before(gate).flatMap(Stretch::boards);
+        Optional<BoardLayout> leaving = after(gate).flatMap(Stretch::boards);
+        boolean beginsLeft = outside == Side.RIGHT;
+        return gate.boards()
+                .map(leaf -> GateBoards.of(beginsLeft ? arriving : leaving, leaf, beginsLeft ? leaving : arriving));
+    }
+
+    private Optional<Stretch> before(GateBay gate) {
+        return stretches.stream()
+                .filter(each -> each.to().equals(gate.from()))
+                .findFirst();
+    }
+
+    private Optional<Stretch> after(GateBay gate) {
+        return stretches.stream()
+                .filter(each -> each.from().equals(gate.to()))
+                .findFirst();
+    }
+
+    /** What keeps boards from reading through its gates. */
+    List<Finding> throughGates() {
+        List<Finding> findings = new ArrayList<>();
+        for (GateBay gate : gates) {
+            String place = name + ", " + gate;
+            boardsThrough(gate)
+                    .ifPresent(boards -> boards.findings().forEach(finding -> findings.add(finding.within(place))));
+            if (gate.courses().isPresent()) {
+                List<Length> off = new ArrayList<>();
+                before(gate).ifPresent(stretch -> off.add(off(gate, stretch.slope().bottomAt(station(stretch.to())))));
+                after(gate).ifPresent(stretch -> off.add(off(gate, stretch.slope().bottomAt(station(stretch.from())))));
+                off.stream()
+                        .filter(each -> each.compareTo(SEEN) > 0)
+                        .reduce(Length::max)
+                        .ifPresent(most -> findings.add(Finding.note(
+                                        "courses-off-at-gate",
+                                        place,
+                                        "the leaf hangs level, and its courses are up to " + Written.tape(most)
+                                                + " off those beside it")
+                                .withRemedy("level the ground at the gate, or move it to flatter ground")
+                                .withSource(Citation.COMMON_PRACTICE)));
+            }
+        }
+        return findings;
+    }
+
+    private static Length off(GateBay gate, Length bottom) {
+        return gate.boardBottom().minus(bottom).abs();
     }
 
     @Override

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.fencecore.boarding.BoardMovement;
 import org.fencecore.gate.GateDesign;
 import org.fencecore.gate.HingeSide;
 import org.fencecore.gate.hang.GateSwing;
@@ -13,6 +14,8 @@ import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Side;
 import org.fencecore.geometry.Surface;
 import org.fencecore.layout.BoardLayout;
+import org.fencecore.layout.CourseLayout;
+import org.fencecore.layout.Fitting;
 import org.fencecore.layout.PostSpacing;
 import org.fencecore.slope.FittedBay;
 import org.fencecore.slope.RailHeights;
@@ -55,7 +58,8 @@ final class RunDraft {
             SlopeFit slope,
             Interval boarded,
             Interval railed,
-            Optional<BoardLayout> boards) {}
+            Optional<BoardLayout> boards,
+            List<CourseRun> courses) {}
 
     /** A gate and which post of this run it begins at. */
     private record GateDraft(
@@ -63,6 +67,7 @@ final class RunDraft {
             GatePlacing.Placed placed,
             GateDesign design,
             Optional<BoardLayout> boards,
+            Optional<CourseLayout> courses,
             Length boardBottom,
             Optional<GateSwing> swing) {}
 
@@ -148,8 +153,16 @@ final class RunDraft {
                             .plus(style.rails().boardLength())
                             .plus(style.postAboveBoards()));
         }
-        Optional<BoardLayout> boards = fit(boarded.get().length(), name(part));
-        stretches.add(new StretchDraft(first, part.spacing(), slope, boarded.get(), railed.get(), boards));
+        Optional<BoardLayout> boards = Optional.empty();
+        List<CourseRun> courses = List.of();
+        if (style.isHorizontal()) {
+            courses = new CourseFitting(style, slope, boarded.get(), name(part), findings).fit();
+            courses.forEach(each -> close(each.layout().courses(), name(part)));
+        } else {
+            boards = fit(boarded.get().length(), name(part));
+            boards.ifPresent(layout -> close(layout, name(part)));
+        }
+        stretches.add(new StretchDraft(first, part.spacing(), slope, boarded.get(), railed.get(), boards, courses));
     }
 
     /**
@@ -208,6 +221,38 @@ final class RunDraft {
         return Optional.of(layout);
     }
 
+    /** What the boards as laid out close of the wind, and how they move. */
+    private void close(BoardLayout layout, String place) {
+        book.close(line, style.privacy(layout).solid());
+        style.boardWood().ifPresent(wood -> {
+            List<Finding> moved = BoardMovement.of(layout, wood).findings(wood.allowedGap()).stream()
+                    .map(finding -> finding.within(place))
+                    .filter(finding -> !findings.contains(finding))
+                    .toList();
+            findings.addAll(moved);
+        });
+        tellRips(layout, place);
+    }
+
+    /** Says what length would need no rip, so that a post or the height can be changed. */
+    private void tellRips(BoardLayout layout, String place) {
+        if (layout.choice() == Fitting.FULL_BOARDS) {
+            return;
+        }
+        Length shorter = layout.clearLength().minus(layout.flushShorter());
+        Length longer = layout.flushLonger().minus(layout.clearLength());
+        String what = style.isHorizontal() ? "the fence" : "the boarding";
+        Finding finding = Finding.note("boards-ripped", place, layout.reason())
+                .withRemedy("for full boards alone make " + what + " " + Written.tape(shorter, Rounding.UP)
+                        + (style.isHorizontal() ? " lower or " : " shorter or ")
+                        + Written.tape(longer, Rounding.UP)
+                        + (style.isHorizontal() ? " higher" : " longer, by moving the post at either end"))
+                .withSource(Citation.GEOMETRY);
+        if (!findings.contains(finding)) {
+            findings.add(finding);
+        }
+    }
+
     private List<BoardAtPost> boardsAtPosts(StretchDraft draft, List<Post> own) {
         if (draft.boards().isEmpty()) {
             return List.of();
@@ -254,7 +299,23 @@ final class RunDraft {
                             "the shots do not reach under the whole swing of the leaf, so that it may drag")
                     .withRemedy("take shots as far out as the leaf opens"));
         }
-        gates.add(new GateDraft(first, gate, design, fit(design.activeLeaf().width(), place), bottom, swing));
+        Length width = design.activeLeaf().width();
+        Optional<BoardLayout> boards = style.isHorizontal() ? Optional.empty() : fit(width, place);
+        boards.ifPresent(layout -> tellRips(layout, place));
+        gates.add(new GateDraft(first, gate, design, boards, coursesOnLeaf(width, place), bottom, swing));
+    }
+
+    /** The courses of a leaf are those of level fence, each one board. */
+    private Optional<CourseLayout> coursesOnLeaf(Length width, String place) {
+        Length height = style.rails().boardLength();
+        if (!style.isHorizontal() || height.compareTo(style.pattern().minimumLength()) < 0) {
+            return Optional.empty();
+        }
+        List<Length> sold = style.boardLumber().lengths();
+        CourseLayout layout =
+                CourseLayout.fit(height, style.pattern(), width, List.of(), sold.get(sold.size() - 1));
+        tell(layout.findings(), place);
+        return Optional.of(layout);
     }
 
     private String name(PostRow.Part part) {
@@ -284,7 +345,8 @@ final class RunDraft {
                         rails(draft, bay)));
             }
             built.add(new Stretch(
-                    bays, draft.spacing(), draft.slope(), draft.boarded(), draft.boards(), boardsAtPosts(draft, own)));
+                    bays, draft.spacing(), draft.slope(), draft.boarded(), draft.boards(),
+                    boardsAtPosts(draft, own), draft.courses(), style));
         }
         List<GateBay> hung = gates.stream().map(draft -> hung(draft, own)).toList();
         return new Run(line, ground, own, built, hung);
@@ -304,6 +366,7 @@ final class RunDraft {
                 draft.placed().opening(),
                 draft.design(),
                 draft.boards(),
+                draft.courses(),
                 draft.boardBottom(),
                 draft.swing());
     }
@@ -315,7 +378,7 @@ final class RunDraft {
         Length start = bay == 0 ? draft.railed().start() : slope.start();
         Length end = lastBay ? draft.railed().end() : slope.end();
         Length length = slope.grade().lengthOver(end.minus(start));
-        if (slope.grade().abs().compareTo(SlopeFit.STEEPEST) > 0) {
+        if (style.isHorizontal() || slope.grade().abs().compareTo(SlopeFit.STEEPEST) > 0) {
             // The slope's own finding says so; there is no rail to cut for it.
             return List.of();
         }

@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.fencecore.boarding.Privacy;
 import org.fencecore.footing.LateralLoad;
 import org.fencecore.geometry.Interval;
-import org.fencecore.layout.BoardPattern;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Angle;
@@ -40,6 +40,7 @@ final class WindLoads {
     private final Site site;
     private final FenceStyle style;
     private final Map<FenceLine, Ends> ends = new HashMap<>();
+    private final Map<FenceLine, Ratio> solid = new HashMap<>();
     private final Map<FenceLine, FenceWind> winds = new LinkedHashMap<>();
 
     WindLoads(Site site, FenceStyle style) {
@@ -117,18 +118,21 @@ final class WindLoads {
                 .length(line.postLine.length())
                 .bottom(bottom)
                 .top(bottom.plus(style.rails().boardLength()))
-                .solidFraction(solid(style.pattern()))
+                .solidFraction(solid(line))
                 .returnAtStart(of.atStart)
                 .returnAtEnd(of.atEnd)
                 .build();
     }
 
-    /** The wind does not see through a shadowbox; gaps between boards count as open. */
-    private static Ratio solid(BoardPattern pattern) {
-        if (pattern.isShadowbox() || !pattern.preferredGap().isPositive()) {
-            return Ratio.of(1);
-        }
-        return pattern.width().ratioTo(pattern.width().plus(pattern.preferredGap()));
+    /** Tells how much of a line boards close as laid out; of its parts the most solid counts, which the wind loads most. */
+    void close(FenceLine line, Ratio part) {
+        solid.merge(line, part, (one, other) -> one.compareTo(other) >= 0 ? one : other);
+    }
+
+    /** Where no boards were laid out it is the pattern that is taken. */
+    private Ratio solid(FenceLine line) {
+        return solid.getOrDefault(
+                line, Privacy.of(style.pattern(), style.boardLumber().thickness(), Length.ZERO).solid());
     }
 
     /** What there is to say about the wind, each thing once. */

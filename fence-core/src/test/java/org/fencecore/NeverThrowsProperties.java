@@ -14,6 +14,7 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
+import org.fencecore.boarding.BoardEnds;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.gate.HingeSide;
 import org.fencecore.geometry.Plane;
@@ -32,7 +33,10 @@ import org.fencecore.survey.Course;
 import org.fencecore.survey.LotBoundary;
 import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
+import org.fencecore.units.Ratio;
 import org.fencecore.units.Slope;
+import org.fencecore.wood.WoodInUse;
+import org.fencecore.wood.WoodSpecies;
 
 /**
  * A site or style that the builders take is planned, however wild: what does not work comes back as findings, never as an
@@ -129,13 +133,22 @@ class NeverThrowsProperties {
                         Arbitraries.of(
                                 BoardPattern.shadowbox(Length.ofInches(5.5)).withLap(Length.ofInches(1)),
                                 BoardPattern.sideBySide(Length.ofInches(5.5)),
-                                BoardPattern.spaced(Length.ofInches(5.5), Length.ofInches(2))),
+                                BoardPattern.spaced(Length.ofInches(5.5), Length.ofInches(2)),
+                                BoardPattern.spaced(Length.ofInches(5.5), Length.ofInches(2))
+                                        .withGapAtEnds(),
+                                BoardPattern.boardOnBoard(Length.ofInches(5.5)),
+                                BoardPattern.boardAndBatten(Length.ofInches(5.5), Length.ofInches(2.5))),
                         Arbitraries.of(Lumber.fourByFour(), Lumber.sixBySix()),
                         Arbitraries.doubles().between(0.75, 20).ofScale(2),
                         Arbitraries.doubles().between(5.5, 30).ofScale(1),
+                        Arbitraries.of(true, false),
+                        Arbitraries.of(
+                                BoardEnds.square(),
+                                BoardEnds.square().withDogEars(Length.ofInches(1.5)),
+                                BoardEnds.square().withSlopedTop().withSlopedBottom()),
                         Arbitraries.of(true, false))
-                .as((pattern, posts, spacing, hole, middleRail) -> FenceStyle.builder()
-                        .pattern(pattern)
+                .as((pattern, posts, spacing, hole, middleRail, ends, lying) -> boards(pattern, lying)
+                        .boardEnds(ends)
                         .postLumber(posts)
                         .postSpacing(PostSpacingSpec.builder()
                                 .minimum(Length.ZERO)
@@ -145,6 +158,15 @@ class NeverThrowsProperties {
                                 Length.ofInches(Math.max(hole, posts.width().inches() * 1.5)))
                         .gate(GateSpec.builder().middleRail(middleRail).build())
                         .build());
+    }
+
+    /** Boards that lie, where the pattern takes that, of lumber that may be too short for the bays. */
+    private static FenceStyle.Builder boards(BoardPattern pattern, boolean lying) {
+        FenceStyle.Builder style = FenceStyle.builder()
+                .pattern(pattern)
+                .boardWood(WoodInUse.of(WoodSpecies.LOBLOLLY_PINE, Ratio.ofPercent(19))
+                        .between(Ratio.ofPercent(12), Ratio.ofPercent(25)));
+        return lying && !pattern.isLapped() && !pattern.hasGapAtEnds() ? style.horizontal() : style;
     }
 
     @Property(tries = 500)
@@ -159,7 +181,11 @@ class NeverThrowsProperties {
         }
         if (plan.isBuildable()) {
             assertThat(plan.runs().stream().map(Run::side).distinct()).hasSameSizeAs(site.fencedSides());
-            assertThat(plan.bays()).allSatisfy(bay -> assertThat(bay.rails()).isNotEmpty());
+            assertThat(plan.bays())
+                    .allSatisfy(
+                            bay -> assertThat(bay.rails().isEmpty()).isEqualTo(style.isHorizontal()));
+            assertThat(plan.stretches())
+                    .allSatisfy(stretch -> assertThat(stretch.boardCount()).isPositive());
         }
         assertThat(plan.worksheets()).isNotEmpty();
         assertThat(BuildPacket.of(plan).files()).containsKey("build-sheet.txt");

@@ -130,9 +130,28 @@ public final class BoardCut {
      */
     @Override
     public String toString() {
-        return Written.tape(length()) + " long" + (isRipped() ? ", ripped to " + Written.tape(board.width()) : "")
-                + ", top " + end(topLeft, topRight, topCut()) + ", bottom " + end(bottomLeft, bottomRight, bottomCut())
-                + (dogEar == 0 ? "" : ", dog-ears " + Written.tape(dogEar()));
+        return Written.tape(length()) + " long, " + work();
+    }
+
+    /**
+     * Returns what is done to the board besides cutting it to length.
+     *
+     * @return such as {@code ripped to 4", top 5.7 deg, bottom square, dog-ears 1 1/2"}
+     */
+    public String work() {
+        return (isRipped() ? "ripped to " + Written.tape(board.width()) + ", " : "") + ends();
+    }
+
+    /**
+     * Returns how its ends are cut.
+     *
+     * @return such as {@code square ends}, or {@code top 5.7 deg, bottom square, dog-ears 1 1/2"}
+     */
+    public String ends() {
+        String ends = topLeft == topRight && bottomLeft == bottomRight
+                ? "square ends"
+                : "top " + end(topLeft, topRight, topCut()) + ", bottom " + end(bottomLeft, bottomRight, bottomCut());
+        return ends + (dogEar == 0 ? "" : ", dog-ears " + Written.tape(dogEar()));
     }
 
     private static String end(long left, long right, Angle cut) {

@@ -6,6 +6,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.fencecore.Bay;
+import org.fencecore.CourseRun;
 import org.fencecore.GateBay;
 import org.fencecore.Post;
 import org.fencecore.Run;
@@ -14,6 +15,7 @@ import org.fencecore.geometry.Clearance;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
 import org.fencecore.layout.BoardLayout;
+import org.fencecore.layout.CourseLayout;
 import org.fencecore.layout.Face;
 import org.fencecore.units.Length;
 
@@ -48,7 +50,12 @@ final class ElevationTable {
         if (!steps.isEmpty()) {
             rungs.add(row("step to the right", steps));
         }
-        rungs.add(row(boardsHeading(), boarded(ElevationTable::boards)));
+        if (run.stretches().stream().allMatch(stretch -> stretch.courses().isEmpty())) {
+            rungs.add(row(boardsHeading(), boarded(ElevationTable::boards)));
+        } else {
+            rungs.add(row("courses", boarded((layout, count) -> Integer.toString(layout.count()))));
+            rungs.add(row("boards in them", boarded((layout, count) -> Integer.toString(count))));
+        }
         if (layouts().map(ElevationTable::space).anyMatch(space -> !space.equals(NONE))) {
             rungs.add(row("space between, about", boarded((layout, count) -> space(layout))));
         }
@@ -57,8 +64,11 @@ final class ElevationTable {
 
     private Stream<BoardLayout> layouts() {
         return Stream.concat(
-                run.stretches().stream().flatMap(stretch -> stretch.boards().stream()),
-                run.gates().stream().flatMap(gate -> gate.boards().stream()));
+                run.stretches().stream().flatMap(stretch -> Stream.concat(
+                        stretch.boards().stream(),
+                        stretch.courses().stream().map(part -> part.layout().courses()))),
+                run.gates().stream().flatMap(gate -> Stream.concat(
+                        gate.boards().stream(), gate.courses().stream().map(CourseLayout::courses))));
     }
 
     private String boardsHeading() {
@@ -155,9 +165,15 @@ final class ElevationTable {
             stretch.boards()
                     .map(layout -> figure.apply(layout, stretch.boardCount()))
                     .ifPresent(text -> cells.add(cell(between(stretch.from(), stretch.to()), text)));
+            for (CourseRun part : stretch.courses()) {
+                Interval stations = Interval.of(
+                        part.posts().get(0), part.posts().get(part.posts().size() - 1));
+                cells.add(cell(stations, figure.apply(part.layout().courses(), part.boardCount())));
+            }
         }
         for (GateBay gate : run.gates()) {
             gate.boards()
+                    .or(() -> gate.courses().map(CourseLayout::courses))
                     .map(layout -> figure.apply(layout, gate.boardCount()))
                     .ifPresent(text -> cells.add(cell(between(gate.from(), gate.to()), text)));
         }

@@ -102,9 +102,13 @@ public final class ElevationView {
                         gate.name())));
         drawing.add(ElevationTable.of(run, unrolled));
         FenceStyle style = plan.style();
-        drawing.note("Posts " + style.postLumber() + ", rails " + style.railLumber() + ", boards "
-                + style.boardLumber() + ", " + Notes.figure(boardLength) + " long, plumb. Figures are level and plumb"
-                + " measures.");
+        drawing.note("Posts " + style.postLumber()
+                + (style.isHorizontal() ? ", nailers " : ", rails ") + style.railLumber() + ", boards "
+                + style.boardLumber() + ", "
+                + (style.isHorizontal()
+                        ? "in courses " + Notes.figure(boardLength) + " high together."
+                        : Notes.figure(boardLength) + " long, plumb.")
+                + " Figures are level and plumb measures.");
         return drawing.build();
     }
 
@@ -172,7 +176,12 @@ public final class ElevationView {
     private void fence() {
         boolean oneByOne = boardCount() <= MOST_BOARDS;
         for (Stretch stretch : run.stretches()) {
-            StretchParts parts = new StretchParts(stretch, unrolled, run.ground(), boardLength);
+            StretchParts parts = new StretchParts(
+                    stretch,
+                    unrolled,
+                    run.ground(),
+                    boardLength,
+                    plan.style().railLumber().width());
             parts.rails().forEach(drawing::add);
             (oneByOne ? parts.boards() : parts.boardedBays()).forEach(drawing::add);
         }
@@ -183,7 +192,8 @@ public final class ElevationView {
             }
             leaf.frame().forEach(drawing::add);
         }
-        drawing.key(Layer.POSTS, "post, rail behind boards");
+        boolean horizontal = plan.style().isHorizontal();
+        drawing.key(Layer.POSTS, horizontal ? "post, nailer behind boards" : "post, rail behind boards");
         if (!oneByOne) {
             drawing.note("Boards are drawn bay by bay: over " + MOST_BOARDS + " are not drawn one by one.");
             return;

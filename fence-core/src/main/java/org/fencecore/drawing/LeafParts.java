@@ -39,6 +39,16 @@ final class LeafParts {
                         gate.boardBottom().plus(boardLength)));
             }
         });
+        gate.courses().ifPresent(layout -> {
+            for (BoardPlacement course : layout.courses().boards()) {
+                shapes.add(Outline.rectangle(
+                        Layer.of(course.face()),
+                        left,
+                        gate.boardBottom().plus(course.left()),
+                        left.plus(layout.length()),
+                        gate.boardBottom().plus(course.right())));
+            }
+        });
         return shapes;
     }
 

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Set;
 import org.fencecore.Bay;
 import org.fencecore.BoardAtPost;
+import org.fencecore.CourseBoard;
+import org.fencecore.CourseRun;
 import org.fencecore.RailCut;
 import org.fencecore.Stretch;
 import org.fencecore.geometry.Interval;
@@ -22,16 +24,29 @@ final class StretchParts {
     private final Unrolled unrolled;
     private final Profile ground;
     private final Length boardLength;
+    private final Length nailerWidth;
 
-    StretchParts(Stretch stretch, Unrolled unrolled, Profile ground, Length boardLength) {
+    StretchParts(Stretch stretch, Unrolled unrolled, Profile ground, Length boardLength, Length nailerWidth) {
         this.stretch = stretch;
         this.unrolled = unrolled;
         this.ground = ground;
         this.boardLength = boardLength;
+        this.nailerWidth = nailerWidth;
     }
 
     List<Shape> rails() {
         List<Shape> shapes = new ArrayList<>();
+        for (CourseRun part : stretch.courses()) {
+            Length half = nailerWidth.dividedBy(2);
+            for (Length nailer : part.nailers()) {
+                Length bottom = part.bottomAt(nailer);
+                shapes.add(unrolled.upright(
+                        Layer.RAILS,
+                        Interval.of(nailer.minus(half), nailer.plus(half)),
+                        bottom,
+                        bottom.plus(boardLength)));
+            }
+        }
         List<Bay> bays = stretch.bays();
         for (int bay = 0; bay < bays.size(); bay++) {
             boolean last = bay == bays.size() - 1;
@@ -71,6 +86,7 @@ final class StretchParts {
                 shapes.add(board(board, board.right().minus(met.after()), board.right()));
             }
         }
+        stretch.courses().forEach(part -> part.boards().forEach(board -> shapes.add(course(part, board))));
         stretch.boards().ifPresent(layout -> {
             for (BoardPlacement board : layout.boards()) {
                 if (!atPosts.contains(board)) {
@@ -79,6 +95,16 @@ final class StretchParts {
             }
         });
         return shapes;
+    }
+
+    private Shape course(CourseRun part, CourseBoard board) {
+        Length mark = part.mark(board.placement());
+        return unrolled.leaning(
+                Layer.OUTSIDE_BOARDS,
+                board.stations(),
+                part.bottomAt(board.stations().start()).plus(mark),
+                part.bottomAt(board.stations().end()).plus(mark),
+                part.plumbWidth(board.placement()));
     }
 
     /** A board or a strip of it; its bottom is that of the whole board. */

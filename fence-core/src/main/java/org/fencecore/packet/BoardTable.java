@@ -2,10 +2,12 @@ package org.fencecore.packet;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.fencecore.BoardAtPost;
 import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
 import org.fencecore.Stretch;
+import org.fencecore.boarding.BoardCut;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.BoardPlacement;
 import org.fencecore.layout.Face;
@@ -19,17 +21,21 @@ final class BoardTable {
     private BoardTable() {}
 
     static TextTable of(FencePlan plan, TapeFormat tape) {
-        TextTable table = TextTable.of("where", "measured from", "face", "board", "mark", "width", "kind");
+        TextTable table = TextTable.of(
+                "where", "measured from", "face", "board", "mark", "width", "length", "kind", "ends");
         for (Stretch stretch : plan.stretches()) {
             String from = tape.format(before(stretch)) + " before the middle of " + stretch.from();
             Rows rows = new Rows(table, stretch.toString(), from, tape);
             Map<BoardPlacement, BoardAtPost> atPosts = new HashMap<>();
             stretch.boardsAtPosts().forEach(board -> atPosts.put(board.board(), board));
-            stretch.boards().ifPresent(layout -> layout.boards().forEach(board -> rows.add(board, atPosts.get(board))));
+            stretch.cuts().ifPresent(cuts -> cuts.cuts().forEach(cut -> rows.add(cut, atPosts.get(cut.board()))));
         }
         for (GateBay gate : plan.gates()) {
             Rows rows = new Rows(table, gate.name(), "left edge of the leaf seen from outside", tape);
-            gate.boards().ifPresent(layout -> layout.boards().forEach(board -> rows.add(board, null)));
+            gate.boards().ifPresent(layout -> plan.style()
+                    .levelCuts(layout)
+                    .cuts()
+                    .forEach(cut -> rows.add(cut, null)));
         }
         return table;
     }
@@ -37,25 +43,36 @@ final class BoardTable {
     /** Writes the boards of one place, those that meet a post strip by strip. */
     private record Rows(TextTable table, String where, String from, TapeFormat tape) {
 
-        void add(BoardPlacement board, @Nullable BoardAtPost atPost) {
+        void add(BoardCut cut, @Nullable BoardAtPost atPost) {
+            BoardPlacement board = cut.board();
             if (atPost == null) {
-                row(board, board.left(), board.width(), board.isFull() ? "full" : "ripped");
+                row(cut, board.left(), board.width(), board.isFull() ? "full" : "ripped");
                 return;
             }
             String post = atPost.post().toString();
             if (atPost.isLeftOut()) {
-                row(board, board.left(), Length.ZERO, "left out, " + post + " stands there");
+                row(cut, board.left(), Length.ZERO, "left out, " + post + " stands there");
             }
             if (atPost.before().isPositive()) {
-                row(board, board.left(), atPost.before(), "ripped, ends against " + post);
+                row(cut, board.left(), atPost.before(), "ripped, ends against " + post);
             }
             if (atPost.after().isPositive()) {
-                row(board, board.right().minus(atPost.after()), atPost.after(), "ripped, begins against " + post);
+                row(cut, board.right().minus(atPost.after()), atPost.after(), "ripped, begins against " + post);
             }
         }
 
-        private void row(BoardPlacement board, Length mark, Length width, String kind) {
-            table.row(where, from, words(board.face()), board.index() + 1, tape.format(mark), tape.format(width), kind);
+        private void row(BoardCut cut, Length mark, Length width, String kind) {
+            BoardPlacement board = cut.board();
+            table.row(
+                    where,
+                    from,
+                    words(board.face()),
+                    board.index() + 1,
+                    tape.format(mark),
+                    tape.format(width),
+                    tape.format(cut.length()),
+                    kind,
+                    cut.ends());
         }
     }
 
@@ -101,6 +118,17 @@ final class BoardTable {
             case ALL_RIPPED -> "all ripped alike";
             case RULES_BROKEN -> "see the findings";
         };
+    }
+
+    /** How wide boards are that are ripped to fill a layout; those ripped alike once. */
+    static String ripped(BoardLayout layout, TapeFormat tape) {
+        return layout.ripped().isEmpty()
+                ? "none"
+                : layout.ripped().size() + " to "
+                        + layout.ripped().stream()
+                                .map(board -> tape.format(board.width()))
+                                .distinct()
+                                .collect(Collectors.joining(", "));
     }
 
     static Length gap(BoardLayout layout) {

@@ -1,8 +1,11 @@
 package org.fencecore.packet;
 
 import java.util.Comparator;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.fencecore.BoardAtPost;
@@ -10,16 +13,21 @@ import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
 import org.fencecore.Run;
 import org.fencecore.Stretch;
+import org.fencecore.boarding.BoardEnds;
+import org.fencecore.boarding.Privacy;
+import org.fencecore.layout.Face;
 import org.fencecore.slope.SlopeSpec;
 import org.fencecore.slope.Treatment;
 import org.fencecore.stakeout.StakeSheet;
 import org.fencecore.stakeout.StringLayout;
 import org.fencecore.takeoff.MaterialLine;
 import org.fencecore.takeoff.Takeoff;
+import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.units.tape.TapeFormat;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Severity;
+import org.fencecore.worksheet.Written;
 
 /**
  * The sheet a crew of two builds from, as plain text: what to watch for, strings, stakes, holes, rails, boards, gates
@@ -117,9 +125,9 @@ public final class BuildSheet {
                 .append('\n');
         text.append("  Pattern: ")
                 .append(plan.style().pattern())
-                .append("; boards ")
+                .append(plan.style().isHorizontal() ? ", horizontal; courses " : "; boards ")
                 .append(tape.format(plan.style().rails().boardLength()))
-                .append(" long\n");
+                .append(plan.style().isHorizontal() ? " high together\n" : " long\n");
         if (allFindings().stream().anyMatch(finding -> finding.severity() == Severity.BLOCKER)) {
             text.append("\n  *** THIS FENCE CANNOT BE BUILT AS DESCRIBED: see the findings marked BLOCKER. ***\n");
         }
@@ -190,10 +198,17 @@ public final class BuildSheet {
                             + " until the tape reads the diagonal.",
                     "Set a corner post square to the side whose boards stop. Where the corner is not square the post"
                             + " stands a little proud of the other string: plane it there, or hollow the rail.",
-                    "Rails are mitred off square by the angle given, with the long point outside; where a saw does not turn"
-                            + " so far, mark and cut by hand.",
-                    "The side whose boards stop ends flush with its rails, and the first board of the other laps their"
-                            + " edges; where the corner is not square, bevel the edges to meet.");
+                    plan.style().isHorizontal()
+                            ? "There are no rails to mitre: the angle given is that of the corner, halved."
+                            : "Rails are mitred off square by the angle given, with the long point outside; where a saw does"
+                                    + " not turn so far, mark and cut by hand.",
+                    "The side whose boards stop ends flush with its "
+                            + (plan.style().isHorizontal() ? "posts" : "rails")
+                            + ", and the "
+                            + (plan.style().isHorizontal() ? "boards" : "first board")
+                            + " of the other "
+                            + (plan.style().isHorizontal() ? "lap" : "laps")
+                            + " their edges; where the corner is not square, bevel the edges to meet.");
         }
         TextTable diagonals = StringTable.diagonals(strings, tape);
         if (!diagonals.isEmpty()) {
@@ -235,6 +250,10 @@ public final class BuildSheet {
     }
 
     private void rails(StringBuilder text) {
+        if (plan.style().isHorizontal()) {
+            nailers(text);
+            return;
+        }
         section(text, "6. RAILS", RailTable.of(plan, tape));
         notes(
                 text,
@@ -245,7 +264,69 @@ public final class BuildSheet {
                         + " corner are mitred as well (section 3).");
     }
 
+    private void nailers(StringBuilder text) {
+        section(text, "6. NAILERS", CourseTable.nailers(plan, tape));
+        notes(
+                text,
+                "There are no rails: boards are fixed to the outside faces of the posts. A nailer of "
+                        + plan.style().railLumber()
+                        + " stands plumb against the backs of the boards wherever posts are over "
+                        + tape.format(plan.style().nailerSpacing())
+                        + " apart, and ties them together; it hangs on the boards and stays off the ground.");
+    }
+
+    private void courses(StringBuilder text) {
+        section(text, "7. BOARDS", CourseTable.parts(plan, tape));
+        notes(
+                text,
+                "The bottom line runs straight from the mark of the lowest board on the first post to that on the last: "
+                        + tape.format(plan.style().slope().clearance())
+                        + " above the ground at the posts unless the findings say otherwise. Mark every course on every post"
+                        + " from that line, plumb, with the marks in courses.csv; do not step off with a spacer.",
+                "Boards end on the middle of a post, half of it to each, and at corners, ends and gates where courses.csv"
+                        + " says. Cut both ends off square by the angle given so that they stand plumb, and lengths are from"
+                        + " end to end along the board. Odd courses count from the lowest, and joints change post from course"
+                        + " to course.",
+                "Two fasteners where a board crosses a post or a nailer, and two in each end of a joint: drill for them, they"
+                        + " stand near the end.");
+    }
+
+    /** What one sees through the fence, how its boards move, and whether the pattern goes on across the gates. */
+    private void seen(StringBuilder text) {
+        Set<String> lines = new LinkedHashSet<>();
+        plan.stretches().forEach(stretch -> stretch.privacy().ifPresent(seen -> lines.add(privacy(seen))));
+        plan.runs().forEach(run -> run.gates().forEach(gate -> run.boardsThrough(gate)
+                .ifPresent(through -> lines.add(gate.name() + ": the boards "
+                        + (through.readsThrough() ? "read" : "do not quite read") + " through from "
+                        + tape.format(through.leaf().row(Face.OUTSIDE).gap()) + " apart on the leaf to "
+                        + Stream.of(through.before(), through.after())
+                                .flatMap(Optional::stream)
+                                .map(beside -> tape.format(beside.row(Face.OUTSIDE).gap()))
+                                .distinct()
+                                .collect(Collectors.joining(" and "))
+                        + " beside it" + (through.readsThrough() ? "." : ": see the findings.")))));
+        notes(text, lines.toArray(String[]::new));
+    }
+
+    private static String privacy(Privacy seen) {
+        String solid = Math.round(seen.solid().percent()) + " % of the face is closed";
+        return "Privacy: " + solid
+                + seen.seeThroughFrom()
+                        .map(angle -> angle.equals(Angle.ZERO)
+                                ? ", seen through from straight in front."
+                                : "; one starts to see through from " + Written.degrees(angle) + " off square, and at 60 deg "
+                                        + Math.round(
+                                                seen.visibleAt(Angle.ofDegrees(60)).percent())
+                                        + " % is open.")
+                        .orElse(", and nothing is seen through at any angle.");
+    }
+
     private void boards(StringBuilder text) {
+        if (plan.style().isHorizontal()) {
+            courses(text);
+            seen(text);
+            return;
+        }
         TextTable table = TextTable.of(
                 "stretch",
                 "begins",
@@ -264,11 +345,7 @@ public final class BuildSheet {
                             tape.format(stretch.boarded().length()),
                             BoardTable.outside(layout),
                             tape.format(BoardTable.gap(layout)),
-                            layout.ripped().isEmpty()
-                                    ? "none"
-                                    : layout.ripped().stream()
-                                            .map(board -> tape.format(board.width()))
-                                            .collect(Collectors.joining(", ")),
+                            BoardTable.ripped(layout, tape),
                             BoardTable.second(layout) - BoardTable.leftOut(stretch),
                             stretch.boardsAtPosts().size() - BoardTable.leftOut(stretch),
                             BoardTable.fit(layout)));
@@ -290,6 +367,10 @@ public final class BuildSheet {
                             + tape.format(BoardAtPost.SMALLEST_STRIP)
                             + ". Against a corner post that stands turned, scribe the strip to fit.");
         }
+        if (!plan.style().boardEnds().equals(BoardEnds.square())) {
+            notes(text, "Lengths and end cuts of all boards are in boards.csv: " + plan.style().boardEnds() + ".");
+        }
+        seen(text);
     }
 
     private String bottoms() {

@@ -1,8 +1,14 @@
 package org.fencecore.style;
 
 import java.util.Objects;
+import java.util.Optional;
+import org.fencecore.boarding.BoardCuts;
+import org.fencecore.boarding.BoardEnds;
+import org.fencecore.boarding.Privacy;
 import org.fencecore.footing.FootingSpec;
 import org.fencecore.gate.GateSpec;
+import org.fencecore.geometry.Profile;
+import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.layout.PostSpacingSpec;
 import org.fencecore.slope.RailHeights;
@@ -10,6 +16,7 @@ import org.fencecore.slope.RailSpec;
 import org.fencecore.slope.SlopeFit;
 import org.fencecore.slope.SlopeSpec;
 import org.fencecore.units.Length;
+import org.fencecore.wood.WoodInUse;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -43,9 +50,17 @@ public final class FenceStyle {
     private final Length postAboveBoards;
     private final @Nullable Length holeDiameter;
     private final Length postCapWidth;
+    private final boolean horizontal;
+    private final Length nailerSpacing;
+    private final BoardEnds boardEnds;
+    private final @Nullable WoodInUse boardWood;
 
     private FenceStyle(Builder from) {
         pattern = from.pattern;
+        horizontal = from.horizontal;
+        nailerSpacing = from.nailerSpacing;
+        boardEnds = from.boardEnds;
+        boardWood = from.boardWood;
         rails = from.rails;
         slope = from.slope;
         gate = from.gate;
@@ -79,7 +94,77 @@ public final class FenceStyle {
     }
 
     /**
-     * Returns where the rails sit on the boards, and how long the boards are.
+     * Tells whether boards lie in courses from post to post, on the posts' outside faces and without rails.
+     *
+     * @return false for upright boards on rails
+     */
+    public boolean isHorizontal() {
+        return horizontal;
+    }
+
+    /**
+     * Returns how far horizontal boards span at most between a post and an upright nailer, or two of these.
+     *
+     * @return the distance from middle to middle
+     */
+    public Length nailerSpacing() {
+        return nailerSpacing;
+    }
+
+    /**
+     * Returns how far the backs of the outside boards are from the outside faces of the posts.
+     *
+     * @return the thickness of the rails, or zero for horizontal boards
+     */
+    public Length boardsOffPosts() {
+        return horizontal ? Length.ZERO : railLumber.thickness();
+    }
+
+    /**
+     * Returns how the ends of upright boards are cut.
+     *
+     * @return the ends
+     */
+    public BoardEnds boardEnds() {
+        return boardEnds;
+    }
+
+    /**
+     * Returns how upright boards are cut that stand level, as on a gate: no end is sloped.
+     *
+     * @param layout the boards
+     * @return the cuts, bottoms at height 0
+     */
+    public BoardCuts levelCuts(BoardLayout layout) {
+        Profile bottom = Profile.builder()
+                .point(Length.ZERO, Length.ZERO)
+                .point(layout.clearLength(), Length.ZERO)
+                .build();
+        return BoardCuts.of(layout, bottom.shiftedBy(Length.ZERO, rails.boardLength()), bottom, boardEnds);
+    }
+
+    /**
+     * Returns what wood the boards are of, and how wet it is when built and later.
+     *
+     * @return the wood; empty when not said
+     */
+    public Optional<WoodInUse> boardWood() {
+        return Optional.ofNullable(boardWood);
+    }
+
+    /**
+     * Returns what one sees between boards laid out in this style.
+     *
+     * @param layout the boards, or the courses of horizontal ones
+     * @return the privacy, the faces of a shadowbox as far apart as the rails are thick
+     */
+    public Privacy privacy(BoardLayout layout) {
+        return Privacy.of(layout, boardLumber.thickness(), railLumber.thickness());
+    }
+
+    /**
+     * Returns where the rails sit on the boards, and how long the boards are; of horizontal boards, how high they reach
+     * together.
      *
      * @return the rails
      */
@@ -228,8 +313,64 @@ public final class FenceStyle {
         private Length postAboveBoards = Length.ZERO;
         private @Nullable Length holeDiameter;
         private Length postCapWidth = Length.ZERO;
+        private boolean horizontal;
+        private Length nailerSpacing = Length.ofFeet(4);
+        private BoardEnds boardEnds = BoardEnds.square();
+        private @Nullable WoodInUse boardWood;
 
         private Builder() {}
+
+        /**
+         * Lays the boards in courses from post to post: on the posts' outside faces, without rails, joints on posts. The
+         * board length of the rails is then how high they reach. Boards are upright if not set.
+         *
+         * @return this builder
+         */
+        public Builder horizontal() {
+            horizontal = true;
+            return this;
+        }
+
+        /**
+         * Sets how far horizontal boards may span before an upright nailer ties them together; 4 ft if not set (common
+         * practice, no source, for boards 3/4 in thick).
+         *
+         * @param most the distance from middle to middle, from 1 to 20 ft
+         * @return this builder
+         * @throws IllegalArgumentException if out of that range
+         */
+        public Builder nailerSpacing(Length most) {
+            if (most.compareTo(Length.ofFeet(1)) < 0 || most.compareTo(TALLEST) > 0) {
+                throw new IllegalArgumentException("nailer spacing was " + most
+                        + "; it must be from 1 to 20 ft: how far a board spans without sagging or cupping");
+            }
+            nailerSpacing = most;
+            return this;
+        }
+
+        /**
+         * Sets how the ends of upright boards are cut; square if not set. Where the fence steps boards are level, and sloped
+         * ends come out square.
+         *
+         * @param ends the ends
+         * @return this builder
+         */
+        public Builder boardEnds(BoardEnds ends) {
+            boardEnds = Objects.requireNonNull(ends, "ends");
+            return this;
+        }
+
+        /**
+         * Sets what wood the boards are of and how wet it is when built and later, for findings on gaps that open and
+         * boards that press on each other; none are told if not set.
+         *
+         * @param wood the wood
+         * @return this builder
+         */
+        public Builder boardWood(WoodInUse wood) {
+            boardWood = Objects.requireNonNull(wood, "wood");
+            return this;
+        }
 
         /**
          * Sets how the boards are set; shadowbox with 1 in of lap if not set.
@@ -390,7 +531,8 @@ public final class FenceStyle {
          * @return the style
          * @throws IllegalArgumentException if a part does not fit the lumber it is cut from, a lumber has no length on
          *     the shelf, posts are not square, the post spacings contradict each other, the holes are no wider than the
-         *     posts, or the rails would run into each other on the steepest bay
+         *     posts, horizontal boards are of a pattern that laps or has gaps at its ends, dog-ears take half a board or
+         *     more, or the rails would run into each other on the steepest bay
          */
         public FenceStyle build() {
             requireSame("board width of the pattern", pattern.width(), boardLumber);
@@ -423,6 +565,15 @@ public final class FenceStyle {
             if (rails.boardLength().compareTo(TALLEST) > 0) {
                 throw new IllegalArgumentException("board length was " + rails.boardLength()
                         + "; it must be no more than " + TALLEST + ": check its unit");
+            }
+            if (horizontal && (pattern.isLapped() || pattern.hasGapAtEnds())) {
+                throw new IllegalArgumentException("horizontal boards were " + pattern
+                        + "; courses are on one face, from a board at the bottom to one at the top, so take sideBySide or"
+                        + " spaced without gaps at the ends");
+            }
+            if (boardEnds.dogEar().times(2).compareTo(pattern.width()) >= 0) {
+                throw new IllegalArgumentException("dog-ears were " + boardEnds.dogEar() + " on boards "
+                        + pattern.width() + " wide; they must be under half of that");
             }
             // The footing's own limits on posts and holes, so that no plan has to meet them.
             FootingSpec.Builder footing = FootingSpec.builder()

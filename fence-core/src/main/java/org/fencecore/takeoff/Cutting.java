@@ -14,10 +14,13 @@ import org.fencecore.units.Length;
 import org.jspecify.annotations.Nullable;
 
 /**
- * Puts pieces onto sticks: best fit decreasing for the pieces of one lumber, and for boards, which are all of one length,
- * as many to a stick as it takes.
+ * Puts pieces onto sticks: best fit decreasing for the pieces of one lumber, and for boards of one length as many to a
+ * stick as it takes.
  */
 final class Cutting {
+
+    /** Boards of unlike lengths are put on sticks one by one up to this many. */
+    private static final int MOST_BY_BEST_FIT = 100_000;
 
     private final Length kerf;
     private final List<Stick> sticks = new ArrayList<>();
@@ -38,7 +41,7 @@ final class Cutting {
         Cutting cutting = new Cutting(kerf);
         piles.forEach((pile, pooled) -> {
             if (pile.boards()) {
-                cutting.cutBoards(pooled);
+                cutting.cutBoarding(pooled);
             } else {
                 cutting.cutBestFit(pooled);
             }
@@ -104,6 +107,39 @@ final class Cutting {
             left -= piece.take(kerf);
         }
         return new Stick(count, pieces.get(0).lumber(), length, pieces, Length.ofNanometres(Math.max(left, 0)));
+    }
+
+    /** Boards of one length go by the rule; others share sticks by best fit, or by length where they are too many. */
+    private void cutBoarding(List<Piece> pile) {
+        Map<Long, List<Piece>> byTake = new TreeMap<>(Comparator.reverseOrder());
+        pile.forEach(boards -> byTake.computeIfAbsent(boards.take(kerf), none -> new ArrayList<>())
+                .add(boards));
+        long count = pile.stream().mapToLong(Piece::count).sum();
+        if (byTake.size() > 1 && count <= MOST_BY_BEST_FIT) {
+            List<Piece> each = new ArrayList<>();
+            pile.forEach(boards -> each.addAll(Collections.nCopies(boards.count(), boards)));
+            int before = sticks.size();
+            cutBestFit(each);
+            putTogether(sticks.subList(before, sticks.size()));
+        } else {
+            byTake.values().forEach(this::cutBoards);
+        }
+    }
+
+    /** Sticks with the same pieces become one entry. */
+    private static void putTogether(List<Stick> cut) {
+        record Pattern(Length length, List<Piece> pieces) {}
+        Map<Pattern, List<Stick>> alike = new LinkedHashMap<>();
+        cut.forEach(stick -> alike.computeIfAbsent(
+                        new Pattern(stick.length(), stick.pieces()), none -> new ArrayList<>())
+                .add(stick));
+        cut.clear();
+        alike.forEach((pattern, its) -> cut.add(new Stick(
+                its.size(),
+                its.get(0).lumber(),
+                pattern.length(),
+                pattern.pieces(),
+                its.get(0).left())));
     }
 
     private void cutBoards(List<Piece> pile) {

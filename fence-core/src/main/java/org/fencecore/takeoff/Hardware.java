@@ -1,6 +1,7 @@
 package org.fencecore.takeoff;
 
 import java.util.List;
+import org.fencecore.CourseRun;
 import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
 import org.fencecore.Run;
@@ -44,7 +45,11 @@ final class Hardware {
                         "exterior screw or ring-shank nail, under " + Written.tape(through, Rounding.DOWN),
                         PER_BOARD_AND_RAIL * boardCrossings(),
                         "pieces",
-                        "boards: " + PER_BOARD_AND_RAIL + " where a board crosses a rail" + COATED),
+                        "boards: " + PER_BOARD_AND_RAIL
+                                + (style.isHorizontal()
+                                        ? " where a board crosses a post, nailer or stile, or ends on one"
+                                        : " where a board crosses a rail")
+                                + COATED),
                 new MaterialLine(
                         "structural screw, " + Written.tape(railScrew),
                         PER_END * railEnds,
@@ -64,10 +69,16 @@ final class Hardware {
     private int boardCrossings() {
         int crossings = 0;
         for (Stretch stretch : plan.stretches()) {
-            crossings += stretch.boardCount() * stretch.bays().get(0).rails().size();
+            if (!style.isHorizontal()) {
+                crossings += stretch.boardCount() * stretch.bays().get(0).rails().size();
+            }
+            crossings += stretch.courses().stream()
+                    .mapToInt(CourseRun::fixingCount)
+                    .sum();
         }
         for (GateBay gate : plan.gates()) {
-            crossings += gate.boardCount() * rails(gate);
+            // A horizontal board on a leaf is fixed to both stiles.
+            crossings += gate.boardCount() * (style.isHorizontal() ? 2 : rails(gate));
         }
         return crossings;
     }

@@ -6,6 +6,8 @@ public enum PieceKind {
     POST("post"),
     /** A rail between two posts of the fence. */
     RAIL("rail"),
+    /** An upright that ties horizontal boards together between posts. */
+    NAILER("nailer"),
     /** A board of the fence or of a gate. */
     BOARD("board"),
     /** A batten over a gap between boards. */

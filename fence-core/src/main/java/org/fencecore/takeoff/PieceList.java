@@ -1,33 +1,47 @@
 package org.fencecore.takeoff;
 
 import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.fencecore.Bay;
 import org.fencecore.BoardAtPost;
+import org.fencecore.CourseRun;
 import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
 import org.fencecore.Post;
 import org.fencecore.RailCut;
 import org.fencecore.Run;
 import org.fencecore.Stretch;
+import org.fencecore.boarding.BoardCut;
+import org.fencecore.boarding.BoardEnds;
 import org.fencecore.gate.BraceKind;
 import org.fencecore.gate.FramePiece;
 import org.fencecore.gate.GateBrace;
 import org.fencecore.geometry.Corner;
+import org.fencecore.geometry.Interval;
 import org.fencecore.layout.BoardLayout;
+import org.fencecore.layout.BoardPlacement;
+import org.fencecore.layout.CourseLayout;
 import org.fencecore.layout.Face;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.style.Lumber;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
+import org.fencecore.units.Rounding;
+import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Written;
+import org.jspecify.annotations.Nullable;
 
 /** Goes through a plan and writes down every piece once: posts, rails, gates, boards. */
 final class PieceList {
 
     static final int MOST_PIECES = 100_000;
     static final int MOST_BOARDS = 10_000_000;
+
+    private static final Length CUT_ALIKE = Length.ofMillimetres(0.01);
 
     private final FencePlan plan;
     private final FenceStyle style;
@@ -45,10 +59,15 @@ final class PieceList {
         plan.runs().forEach(list::addRails);
         plan.gates().forEach(list::addFrame);
         for (Stretch stretch : plan.stretches()) {
-            stretch.boards().ifPresent(layout -> list.addBoards(stretch.toString(), layout, stretch.boardsAtPosts()));
+            stretch.courses().forEach(part -> list.addNailers(stretch.toString(), part));
+        }
+        for (Stretch stretch : plan.stretches()) {
+            stretch.boards().ifPresent(layout -> list.addBoards(stretch, layout));
+            stretch.courses().forEach(part -> list.addCourses(stretch.toString(), part));
         }
         for (GateBay gate : plan.gates()) {
-            gate.boards().ifPresent(layout -> list.addBoards(gate.name(), layout, List.of()));
+            gate.boards().ifPresent(layout -> list.addLeafBoards(gate.name(), layout));
+            gate.courses().ifPresent(layout -> list.addCourses(gate.name(), layout, Slope.LEVEL));
         }
         return List.copyOf(list.pieces);
     }
@@ -59,6 +78,7 @@ final class PieceList {
         for (Stretch stretch : plan.stretches()) {
             sticks += (long) stretch.bays().size() * plan.style().rails().rails();
             boards += stretch.boardCount();
+            sticks += stretch.courses().stream().mapToInt(part -> part.nailers().size()).sum();
         }
         for (GateBay gate : plan.gates()) {
             sticks += gate.leaf().pieces().size() + gate.leaf().braces().size();
@@ -140,34 +160,130 @@ final class PieceList {
         pieces.add(new Piece(kind, label, 1, style.gateLumber(), length, width, cuts));
     }
 
+    private void addNailers(String where, CourseRun part) {
+        add(
+                PieceKind.NAILER,
+                where + " nailers",
+                part.nailers().size(),
+                style.railLumber(),
+                style.rails().boardLength(),
+                style.railLumber().width(),
+                EndCuts.SQUARE);
+    }
+
+    private void addCourses(String where, CourseRun part) {
+        addCourses(where, part.layout(), part.grade());
+    }
+
+    /** Every second course is alike, and those that are ripped come out of full boards. */
+    private void addCourses(String where, CourseLayout layout, Slope grade) {
+        Map<CourseCut, Integer> alike = new LinkedHashMap<>();
+        List<BoardPlacement> courses = layout.courses().boards();
+        for (int course = 0; course < courses.size(); course++) {
+            for (Interval piece : layout.pieces(course)) {
+                CourseCut cut = new CourseCut(
+                        grade.lengthOver(piece.length()), courses.get(course).width());
+                alike.merge(cut, 1, Integer::sum);
+            }
+        }
+        alike.forEach((cut, count) -> {
+            EndCuts ends = EndCuts.plumb(grade.angle().abs(), cut.width(), Optional.empty(), Optional.empty());
+            addBoards(where, count, cut.length(), cut.width(), ends);
+        });
+    }
+
+    private record CourseCut(Length length, Length width) {}
+
+    private void addBoards(Stretch stretch, BoardLayout layout) {
+        if (isPlain(style.boardEnds())) {
+            addSquareBoards(stretch.toString(), layout, stretch.boardsAtPosts());
+        } else {
+            addCutBoards(stretch.toString(), stretch.cuts().orElseThrow().cuts(), stretch.boardsAtPosts());
+        }
+    }
+
+    private static boolean isPlain(BoardEnds ends) {
+        return ends.equals(BoardEnds.square());
+    }
+
+    /** A leaf hangs level, so its boards are cut square, with dog-ears as on the fence. */
+    private void addLeafBoards(String where, BoardLayout layout) {
+        if (style.boardEnds().dogEar().isZero()) {
+            addSquareBoards(where, layout, List.of());
+        } else {
+            addCutBoards(where, style.levelCuts(layout).cuts(), List.of());
+        }
+    }
+
+    /** Boards one by one, those cut alike counted together. */
+    private void addCutBoards(String where, List<BoardCut> cuts, List<BoardAtPost> atPosts) {
+        Map<BoardPlacement, BoardAtPost> met = new HashMap<>();
+        atPosts.forEach(board -> met.put(board.board(), board));
+        record Cut(PieceKind kind, Length length, Length width, String words) {}
+        Map<Cut, Integer> alike = new LinkedHashMap<>();
+        for (BoardCut cut : cuts) {
+            @Nullable BoardAtPost atPost = met.get(cut.board());
+            if (atPost != null && atPost.isLeftOut()) {
+                continue;
+            }
+            boolean batten = style.hasBattens() && cut.board().face() == Face.COVER;
+            String words = atPost == null ? cut.work() : cut.work() + ", ripped beside a post";
+            // Boards on one grade differ by the rounding of a nanometre, and are cut alike.
+            Length length = cut.length().roundedTo(CUT_ALIKE, Rounding.NEAREST);
+            alike.merge(
+                    new Cut(batten ? PieceKind.BATTEN : PieceKind.BOARD, length, cut.board().width(), words),
+                    1,
+                    Integer::sum);
+        }
+        alike.forEach((cut, count) -> add(
+                cut.kind(),
+                where + (cut.kind() == PieceKind.BATTEN ? " battens" : " boards"),
+                count,
+                cut.kind() == PieceKind.BATTEN ? style.battenLumber() : style.boardLumber(),
+                cut.length(),
+                cut.width(),
+                new EndCuts(cut.words(), Length.ZERO, 1)));
+    }
+
     /** Boards ripped to fill a stretch stand outside and those at posts inside, so no board is both. */
-    private void addBoards(String where, BoardLayout layout, List<BoardAtPost> atPosts) {
+    private void addSquareBoards(String where, BoardLayout layout, List<BoardAtPost> atPosts) {
         int beside = (int) atPosts.stream().filter(board -> !board.isLeftOut()).count();
         Length full = style.boardLumber().width();
+        Length length = style.rails().boardLength();
         int ripped = layout.ripped().size();
         int battens = style.hasBattens() ? layout.row(Face.COVER).count() : 0;
-        addBoards(where, layout.count() - battens - ripped - atPosts.size(), full, EndCuts.SQUARE);
+        addBoards(where, layout.count() - battens - ripped - atPosts.size(), length, full, EndCuts.SQUARE);
         if (ripped > 0) {
-            Length width = layout.ripped().get(0).width();
-            addBoards(where, ripped, width, EndCuts.SQUARE.and("ripped to " + Written.tape(width)));
+            addBoards(where, ripped, length, layout.ripped().get(0).width(), EndCuts.SQUARE);
         }
-        addBoards(where, beside, full, EndCuts.SQUARE.and("ripped beside a post"));
+        add(
+                PieceKind.BOARD,
+                where + " boards",
+                beside,
+                style.boardLumber(),
+                length,
+                full,
+                EndCuts.SQUARE.and("ripped beside a post"));
         add(
                 PieceKind.BATTEN,
                 where + " battens",
                 battens,
                 style.battenLumber(),
+                length,
                 style.battenLumber().width(),
                 EndCuts.SQUARE);
     }
 
-    private void addBoards(String where, int count, Length width, EndCuts ends) {
-        add(PieceKind.BOARD, where + " boards", count, style.boardLumber(), width, ends);
+    private void addBoards(String where, int count, Length length, Length width, EndCuts ends) {
+        boolean ripped = width.compareTo(style.boardLumber().width()) < 0;
+        EndCuts cuts = ripped ? ends.and("ripped to " + Written.tape(width)) : ends;
+        add(PieceKind.BOARD, where + " boards", count, style.boardLumber(), length, width, cuts);
     }
 
-    private void add(PieceKind kind, String label, int count, Lumber lumber, Length width, EndCuts ends) {
+    private void add(
+            PieceKind kind, String label, int count, Lumber lumber, Length length, Length width, EndCuts ends) {
         if (count > 0) {
-            pieces.add(new Piece(kind, label, count, lumber, style.rails().boardLength(), width, ends));
+            pieces.add(new Piece(kind, label, count, lumber, length, width, ends));
         }
     }
 }
