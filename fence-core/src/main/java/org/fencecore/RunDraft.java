@@ -159,7 +159,10 @@ final class RunDraft {
             courses = new CourseFitting(style, slope, boarded.get(), name(part), findings).fit();
             courses.forEach(each -> close(each.layout().courses(), name(part)));
         } else {
-            boards = fit(boarded.get().length(), name(part));
+            Length start = boarded.get().start();
+            boards = fit(boarded.get().length(), name(part))
+                    .map(layout -> BoardAtPost.keptOff(
+                            layout, bodies(at, start), style.boardLumber().thickness()));
             boards.ifPresent(layout -> close(layout, name(part)));
         }
         stretches.add(new StretchDraft(first, part.spacing(), slope, boarded.get(), railed.get(), boards, courses));
@@ -258,11 +261,25 @@ final class RunDraft {
             return List.of();
         }
         int past = draft.firstPost() + draft.slope().bays().size() + 1;
-        List<Interval> bodies = stations.subList(draft.firstPost(), past).stream()
-                .map(at -> Interval.of(at.minus(half), at.plus(half))
-                        .shiftedBy(draft.boarded().start().negated()))
+        List<Interval> bodies = bodies(
+                stations.subList(draft.firstPost(), past), draft.boarded().start());
+        Length length = style.rails().boardLength();
+        return BoardAtPost.among(
+                draft.boards().get(),
+                own.subList(draft.firstPost(), past),
+                bodies,
+                board -> draft.slope()
+                        .bottomAt(Interval.of(board.left(), board.right())
+                                .shiftedBy(draft.boarded().start())
+                                .middle())
+                        .plus(length));
+    }
+
+    /** From where to where each post stands, from the start of the boarding. */
+    private List<Interval> bodies(List<Length> posts, Length start) {
+        return posts.stream()
+                .map(at -> Interval.of(at.minus(half), at.plus(half)).shiftedBy(start.negated()))
                 .toList();
-        return BoardAtPost.among(draft.boards().get(), own.subList(draft.firstPost(), past), bodies);
     }
 
     private void hang(GatePlacing.Placed gate, int first) {

@@ -1,6 +1,9 @@
 package org.fencecore.boarding;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
+import org.fencecore.geometry.ProfilePoint;
 import org.fencecore.layout.BoardPlacement;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
@@ -69,6 +72,37 @@ public final class BoardCut {
      */
     public Length bottom() {
         return Length.ofNanometres(bottomLeft);
+    }
+
+    /**
+     * Returns the corners of the board, to draw it or to lay it out on a bench.
+     *
+     * @return going round from the lower left one, by the lower right: how far each is along the clear length, and its
+     *     height in the datum of the lines; unmodifiable, 4 or, with dog-ears, 6
+     */
+    public List<ProfilePoint> outline() {
+        List<ProfilePoint> corners = new ArrayList<>();
+        long left = board.left().nanometres();
+        long right = board.right().nanometres();
+        corners.add(at(left, bottomLeft));
+        corners.add(at(right, bottomRight));
+        if (dogEar == 0) {
+            corners.add(at(right, topRight));
+            corners.add(at(left, topLeft));
+        } else {
+            // Along a sloped top, a dog-ear begins where the top has come its size in from the edge.
+            double rise = (double) (topRight - topLeft) / (right - left);
+            long risen = Math.round(rise * dogEar);
+            corners.add(at(right, topRight - dogEar));
+            corners.add(at(right - dogEar, topRight - risen));
+            corners.add(at(left + dogEar, topLeft + risen));
+            corners.add(at(left, topLeft - dogEar));
+        }
+        return List.copyOf(corners);
+    }
+
+    private static ProfilePoint at(long station, long height) {
+        return new ProfilePoint(Length.ofNanometres(station), Length.ofNanometres(height));
     }
 
     /**

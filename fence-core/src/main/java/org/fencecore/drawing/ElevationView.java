@@ -188,7 +188,7 @@ public final class ElevationView {
         for (GateBay gate : run.gates()) {
             LeafParts leaf = new LeafParts(gate, unrolled, plan.style().rails().bottomRailAboveBottoms());
             if (oneByOne) {
-                leaf.boards(boardLength).forEach(drawing::add);
+                leaf.boards(plan.style()).forEach(drawing::add);
             }
             leaf.frame().forEach(drawing::add);
         }

@@ -3,12 +3,14 @@ package org.fencecore.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import org.fencecore.GateBay;
+import org.fencecore.boarding.BoardCut;
 import org.fencecore.gate.BraceKind;
 import org.fencecore.gate.FramePiece;
 import org.fencecore.gate.GateBrace;
 import org.fencecore.gate.GateLeaf;
 import org.fencecore.geometry.ProfilePoint;
 import org.fencecore.layout.BoardPlacement;
+import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 
 /** The boards, frame and braces of a gate leaf in elevation, closed. */
@@ -27,16 +29,16 @@ final class LeafParts {
         this.frameBottom = gate.boardBottom().plus(bottomRailAboveBottoms);
     }
 
-    List<Shape> boards(Length boardLength) {
+    List<Shape> boards(FenceStyle style) {
         List<Shape> shapes = new ArrayList<>();
         gate.boards().ifPresent(layout -> {
-            for (BoardPlacement board : layout.boards()) {
-                shapes.add(Outline.rectangle(
-                        Layer.of(board.face()),
-                        left.plus(board.left()),
-                        gate.boardBottom(),
-                        left.plus(board.right()),
-                        gate.boardBottom().plus(boardLength)));
+            for (BoardCut cut : style.levelCuts(layout).cuts()) {
+                shapes.add(new Outline(
+                        Layer.of(cut.board().face()),
+                        cut.outline().stream()
+                                .map(corner -> Spot.of(
+                                        left.plus(corner.station()), gate.boardBottom().plus(corner.elevation())))
+                                .toList()));
             }
         });
         gate.courses().ifPresent(layout -> {

@@ -10,6 +10,7 @@ import org.fencecore.CourseBoard;
 import org.fencecore.CourseRun;
 import org.fencecore.RailCut;
 import org.fencecore.Stretch;
+import org.fencecore.boarding.BoardCut;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
 import org.fencecore.layout.BoardPlacement;
@@ -85,12 +86,15 @@ final class StretchParts {
             if (met.after().isPositive()) {
                 shapes.add(board(board, board.right().minus(met.after()), board.right()));
             }
+            if (met.isNotched()) {
+                shapes.add(head(met));
+            }
         }
         stretch.courses().forEach(part -> part.boards().forEach(board -> shapes.add(course(part, board))));
-        stretch.boards().ifPresent(layout -> {
-            for (BoardPlacement board : layout.boards()) {
-                if (!atPosts.contains(board)) {
-                    shapes.add(board(board, board.left(), board.right()));
+        stretch.cuts().ifPresent(cuts -> {
+            for (BoardCut cut : cuts.cuts()) {
+                if (!atPosts.contains(cut.board())) {
+                    shapes.add(board(cut));
                 }
             }
         });
@@ -107,7 +111,24 @@ final class StretchParts {
                 part.plumbWidth(board.placement()));
     }
 
-    /** A board or a strip of it; its bottom is that of the whole board. */
+    private Shape board(BoardCut cut) {
+        Length start = stretch.boarded().start();
+        List<Spot> corners = cut.outline().stream()
+                .map(corner -> unrolled.spot(corner.station().plus(start), corner.elevation()))
+                .toList();
+        return new Outline(Layer.of(cut.board().face()), corners);
+    }
+
+    /** What goes on over a post between the strips beside it. */
+    private Shape head(BoardAtPost met) {
+        BoardPlacement board = met.board();
+        Interval over = Interval.of(board.left().plus(met.before()), board.right().minus(met.after()))
+                .shiftedBy(stretch.boarded().start());
+        Length bottom = met.post().top();
+        return unrolled.upright(Layer.of(board.face()), over, bottom, bottom.plus(met.head()));
+    }
+
+    /** A strip of a board; its bottom is that of the whole board. */
     private Outline board(BoardPlacement board, Length left, Length right) {
         Length start = stretch.boarded().start();
         Length bottom = stretch.slope()

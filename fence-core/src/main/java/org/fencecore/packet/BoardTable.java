@@ -53,6 +53,16 @@ final class BoardTable {
             if (atPost.isLeftOut()) {
                 row(cut, board.left(), Length.ZERO, "left out, " + post + " stands there");
             }
+            if (atPost.isNotched()) {
+                Length from = atPost.before();
+                row(
+                        cut,
+                        board.left(),
+                        board.width(),
+                        "notched " + tape.format(atPost.cutWidth()) + " wide from " + tape.format(from) + " across, "
+                                + tape.format(cut.length().minus(atPost.head())) + " up, round " + post);
+                return;
+            }
             if (atPost.before().isPositive()) {
                 row(cut, board.left(), atPost.before(), "ripped, ends against " + post);
             }
@@ -113,6 +123,7 @@ final class BoardTable {
     static String fit(BoardLayout layout) {
         return switch (layout.choice()) {
             case FULL_BOARDS -> "all full, equal gaps";
+            case MIDDLE_SPLIT -> "ripped in the middle, gaps closer";
             case MIDDLE_RIPPED -> "ripped in the middle";
             case MIDDLE_RIPPED_CLOSER -> "ripped in the middle, closer";
             case ALL_RIPPED -> "all ripped alike";

@@ -335,7 +335,7 @@ public final class BuildSheet {
                 "gap",
                 "ripped to fill",
                 BoardTable.second(plan),
-                "ripped at posts",
+                "cut at posts",
                 "fit");
         for (Stretch stretch : plan.stretches()) {
             stretch.boards()
@@ -360,10 +360,19 @@ public final class BuildSheet {
                 "A full board stands at every corner, end and gate. " + bottoms());
         if (plan.stretches().stream()
                 .anyMatch(stretch -> !stretch.boardsAtPosts().isEmpty())) {
+            boolean notched = plan.stretches().stream()
+                    .flatMap(stretch -> stretch.boardsAtPosts().stream())
+                    .anyMatch(BoardAtPost::isNotched);
             notes(
                     text,
-                    "Boards of the inside face stop at the posts, which stand in their plane: boards.csv has the strips that"
-                            + " are kept, and leaves out those under "
+                    (notched
+                                    ? "Boards of the inside face are notched round the posts, which stand in their plane and end"
+                                            + " below their tops: boards.csv has the notches, measured from the edge nearer to"
+                                            + " the beginning and from the bottom; where nothing would be left above a post it"
+                                            + " has the strips that are kept,"
+                                    : "Boards of the inside face stop at the posts, which stand in their plane: boards.csv has the"
+                                            + " strips that are kept,")
+                            + " and leaves out those under "
                             + tape.format(BoardAtPost.SMALLEST_STRIP)
                             + ". Against a corner post that stands turned, scribe the strip to fit.");
         }

@@ -107,9 +107,11 @@ final class CourseTable {
 
     private TextTable boards() {
         TextTable table = TextTable.of(
-                "where", "course", "mark above the bottom line", "width", "board", "from", "to", "length", "end cut");
+                "where", "measured from", "course", "mark above the bottom line", "width", "board", "from", "to", "length",
+                "end cut");
         for (Stretch stretch : plan.stretches()) {
             for (CourseRun part : stretch.courses()) {
+                Length first = part.posts().get(0);
                 int course = 0;
                 int number = 0;
                 for (CourseBoard board : part.boards()) {
@@ -117,12 +119,13 @@ final class CourseTable {
                     course = board.course();
                     table.row(
                             stretch + ", posts " + posts(stretch, part),
+                            "middle of post " + number(stretch, first),
                             course,
                             tape.format(part.mark(board.placement())),
                             tape.format(board.placement().width()),
                             number,
-                            tape.format(board.stations().start()),
-                            tape.format(board.stations().end()),
+                            tape.format(board.stations().start().minus(first)),
+                            tape.format(board.stations().end().minus(first)),
                             tape.format(board.length()),
                             Written.saw(part.endCut()));
                 }
@@ -139,6 +142,7 @@ final class CourseTable {
             Interval board = layout.pieces(course.index()).get(0);
             table.row(
                     gate.name(),
+                    "left edge of the leaf seen from outside",
                     course.index() + 1,
                     tape.format(course.left()),
                     tape.format(course.width()),

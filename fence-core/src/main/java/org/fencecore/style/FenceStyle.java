@@ -260,7 +260,7 @@ public final class FenceStyle {
     /**
      * Returns how far posts stand above the tops of the boards.
      *
-     * @return the height, 0 or more
+     * @return the height, negative where they end below the tops
      */
     public Length postAboveBoards() {
         return postAboveBoards;
@@ -483,16 +483,17 @@ public final class FenceStyle {
         }
 
         /**
-         * Sets how far posts stand above the tops of the boards; flush if not set.
+         * Sets how far posts stand above the tops of the boards; flush if not set. Posts that end below the tops, but not
+         * below the top rail, are hidden behind the boards, and the inside boards of a shadowbox are notched round them.
          *
-         * @param height the height, from 0 to 20 ft
+         * @param height the height, up to 20 ft; negative if posts end below the tops
          * @return this builder
-         * @throws IllegalArgumentException if negative
+         * @throws IllegalArgumentException if out of that range; {@link #build} checks that posts reach the top rail
          */
         public Builder postAboveBoards(Length height) {
-            if (height.isNegative() || height.compareTo(TALLEST) > 0) {
+            if (height.abs().compareTo(TALLEST) > 0) {
                 throw new IllegalArgumentException("height of posts above the boards was " + height
-                        + "; it must be from 0 to " + TALLEST + ": posts carry the top rail");
+                        + "; it must be up to " + TALLEST + ": check its unit");
             }
             postAboveBoards = height;
             return this;
@@ -570,6 +571,11 @@ public final class FenceStyle {
                 throw new IllegalArgumentException("horizontal boards were " + pattern
                         + "; courses are on one face, from a board at the bottom to one at the top, so take sideBySide or"
                         + " spaced without gaps at the ends");
+            }
+            if (postAboveBoards.plus(rails.topRailBelowTops()).isNegative() || (horizontal && postAboveBoards.isNegative())) {
+                throw new IllegalArgumentException("height of posts above the boards was " + postAboveBoards
+                        + "; it must be " + (horizontal ? "0" : rails.topRailBelowTops().negated())
+                        + " or more: posts carry " + (horizontal ? "every course" : "the top rail"));
             }
             if (boardEnds.dogEar().times(2).compareTo(pattern.width()) >= 0) {
                 throw new IllegalArgumentException("dog-ears were " + boardEnds.dogEar() + " on boards "

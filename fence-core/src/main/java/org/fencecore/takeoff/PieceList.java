@@ -227,7 +227,7 @@ final class PieceList {
                 continue;
             }
             boolean batten = style.hasBattens() && cut.board().face() == Face.COVER;
-            String words = atPost == null ? cut.work() : cut.work() + ", ripped beside a post";
+            String words = atPost == null ? cut.work() : cut.work() + ", " + atPostWords(atPost);
             // Boards on one grade differ by the rounding of a nanometre, and are cut alike.
             Length length = cut.length().roundedTo(CUT_ALIKE, Rounding.NEAREST);
             alike.merge(
@@ -247,7 +247,8 @@ final class PieceList {
 
     /** Boards ripped to fill a stretch stand outside and those at posts inside, so no board is both. */
     private void addSquareBoards(String where, BoardLayout layout, List<BoardAtPost> atPosts) {
-        int beside = (int) atPosts.stream().filter(board -> !board.isLeftOut()).count();
+        int notched = (int) atPosts.stream().filter(BoardAtPost::isNotched).count();
+        int beside = (int) atPosts.stream().filter(board -> !board.isLeftOut()).count() - notched;
         Length full = style.boardLumber().width();
         Length length = style.rails().boardLength();
         int ripped = layout.ripped().size();
@@ -256,14 +257,8 @@ final class PieceList {
         if (ripped > 0) {
             addBoards(where, ripped, length, layout.ripped().get(0).width(), EndCuts.SQUARE);
         }
-        add(
-                PieceKind.BOARD,
-                where + " boards",
-                beside,
-                style.boardLumber(),
-                length,
-                full,
-                EndCuts.SQUARE.and("ripped beside a post"));
+        addBoards(where, beside, length, full, EndCuts.SQUARE.and("ripped beside a post"));
+        addBoards(where, notched, length, full, EndCuts.SQUARE.and("notched round a post"));
         add(
                 PieceKind.BATTEN,
                 where + " battens",
@@ -272,6 +267,10 @@ final class PieceList {
                 length,
                 style.battenLumber().width(),
                 EndCuts.SQUARE);
+    }
+
+    private static String atPostWords(BoardAtPost board) {
+        return board.isNotched() ? "notched round a post" : "ripped beside a post";
     }
 
     private void addBoards(String where, int count, Length length, Length width, EndCuts ends) {
