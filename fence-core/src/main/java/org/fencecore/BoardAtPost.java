@@ -32,7 +32,6 @@ public record BoardAtPost(BoardPlacement board, Post post, Length before, Length
     /** Boards with less above a post are ripped: 2 in, common practice, no source. */
     public static final Length LEAST_HEAD = Length.ofInches(2);
 
-
     /** Strips narrower than this are left out: 3/4 in, common practice, no source. */
     public static final Length SMALLEST_STRIP = Length.ofInches(0.75);
 
@@ -70,7 +69,9 @@ public record BoardAtPost(BoardPlacement board, Post post, Length before, Length
     /** The layout with its inside boards moved, within their laps, so that the fewest meet one of the posts. */
     static BoardLayout keptOff(BoardLayout layout, List<Interval> bodies, Length thickness) {
         BoardRow inside = layout.row(Face.INSIDE);
-        if (inside.count() == 0 || inside.count() > MOST_MOVED || layout.mostShift().isZero()) {
+        if (inside.count() == 0
+                || inside.count() > MOST_MOVED
+                || layout.mostShift().isZero()) {
             return layout;
         }
         List<Interval> met = bodies.stream()

@@ -123,9 +123,7 @@ final class FenceLine {
     /** How far the outside boards reach: at a corner as {@link CornerBoards} tells, and else to the posts' edges. */
     Past boardsPast(boolean meetsAtStart, boolean meetsAtEnd) {
         return new Past(
-                meetsAtStart
-                        ? start.map(corner -> at(corner).leavingBefore()).orElse(half)
-                        : half,
+                meetsAtStart ? start.map(corner -> at(corner).leavingBefore()).orElse(half) : half,
                 meetsAtEnd ? end.map(corner -> at(corner).arrivingPast()).orElse(half) : half);
     }
 

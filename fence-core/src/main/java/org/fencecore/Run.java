@@ -208,15 +208,11 @@ public final class Run {
     }
 
     private Optional<Stretch> before(GateBay gate) {
-        return stretches.stream()
-                .filter(each -> each.to().equals(gate.from()))
-                .findFirst();
+        return stretches.stream().filter(each -> each.to().equals(gate.from())).findFirst();
     }
 
     private Optional<Stretch> after(GateBay gate) {
-        return stretches.stream()
-                .filter(each -> each.from().equals(gate.to()))
-                .findFirst();
+        return stretches.stream().filter(each -> each.from().equals(gate.to())).findFirst();
     }
 
     /** What keeps boards from reading through its gates. */
@@ -228,8 +224,10 @@ public final class Run {
                     .ifPresent(boards -> boards.findings().forEach(finding -> findings.add(finding.within(place))));
             if (gate.courses().isPresent()) {
                 List<Length> off = new ArrayList<>();
-                before(gate).ifPresent(stretch -> off.add(off(gate, stretch.slope().bottomAt(station(stretch.to())))));
-                after(gate).ifPresent(stretch -> off.add(off(gate, stretch.slope().bottomAt(station(stretch.from())))));
+                before(gate)
+                        .ifPresent(stretch -> off.add(off(gate, stretch.slope().bottomAt(station(stretch.to())))));
+                after(gate)
+                        .ifPresent(stretch -> off.add(off(gate, stretch.slope().bottomAt(station(stretch.from())))));
                 off.stream()
                         .filter(each -> each.compareTo(SEEN) > 0)
                         .reduce(Length::max)

@@ -160,9 +160,14 @@ final class RunDraft {
             courses.forEach(each -> close(each.layout().courses(), name(part)));
         } else {
             Length start = boarded.get().start();
+            boolean areNotched = style.postAboveBoards().negated().compareTo(BoardAtPost.LEAST_HEAD) >= 0;
             boards = fit(boarded.get().length(), name(part))
-                    .map(layout -> BoardAtPost.keptOff(
-                            layout, bodies(at, start), style.boardLumber().thickness()));
+                    .map(layout -> areNotched
+                            ? BoardAtPost.keptOff(
+                                    layout,
+                                    bodies(at, start),
+                                    style.boardLumber().thickness())
+                            : layout);
             boards.ifPresent(layout -> close(layout, name(part)));
         }
         stretches.add(new StretchDraft(first, part.spacing(), slope, boarded.get(), railed.get(), boards, courses));
@@ -329,8 +334,7 @@ final class RunDraft {
             return Optional.empty();
         }
         List<Length> sold = style.boardLumber().lengths();
-        CourseLayout layout =
-                CourseLayout.fit(height, style.pattern(), width, List.of(), sold.get(sold.size() - 1));
+        CourseLayout layout = CourseLayout.fit(height, style.pattern(), width, List.of(), sold.get(sold.size() - 1));
         tell(layout.findings(), place);
         return Optional.of(layout);
     }
@@ -362,8 +366,14 @@ final class RunDraft {
                         rails(draft, bay)));
             }
             built.add(new Stretch(
-                    bays, draft.spacing(), draft.slope(), draft.boarded(), draft.boards(),
-                    boardsAtPosts(draft, own), draft.courses(), style));
+                    bays,
+                    draft.spacing(),
+                    draft.slope(),
+                    draft.boarded(),
+                    draft.boards(),
+                    boardsAtPosts(draft, own),
+                    draft.courses(),
+                    style));
         }
         List<GateBay> hung = gates.stream().map(draft -> hung(draft, own)).toList();
         return new Run(line, ground, own, built, hung);

@@ -140,13 +140,15 @@ public final class Stretch {
     public Optional<BoardCuts> cuts() {
         return boards.map(layout -> {
             Profile bottoms = bottoms();
-            return BoardCuts.of(layout, bottoms.shiftedBy(Length.ZERO, style.rails().boardLength()), bottoms, ends());
+            return BoardCuts.of(
+                    layout, bottoms.shiftedBy(Length.ZERO, style.rails().boardLength()), bottoms, ends());
         });
     }
 
     /** A board at a step stands level with one bay or the other, and so would no end cut along the line. */
     private BoardEnds ends() {
-        boolean steps = IntStream.range(1, bays.size()).anyMatch(post -> !slope.step(post).isZero());
+        boolean steps = IntStream.range(1, bays.size())
+                .anyMatch(post -> !slope.step(post).isZero());
         BoardEnds ends = style.boardEnds();
         if (!steps || ends.dogEar().isZero()) {
             return steps ? BoardEnds.square() : ends;
@@ -163,7 +165,8 @@ public final class Stretch {
             Length post = bays.get(bay).slope().start().minus(start);
             line.point(post, bays.get(bay - 1).slope().bottomAtEnd());
             if (!slope.step(bay).isZero()) {
-                line.point(post.plus(Length.ofNanometres(1)), bays.get(bay).slope().bottomAtStart());
+                line.point(
+                        post.plus(Length.ofNanometres(1)), bays.get(bay).slope().bottomAtStart());
             }
         }
         return line.point(boarded.length(), bays.get(bays.size() - 1).slope().bottomAt(boarded.end()))
@@ -176,7 +179,8 @@ public final class Stretch {
      * @return the privacy, for horizontal boards of the first part; empty without boards
      */
     public Optional<Privacy> privacy() {
-        return boards.or(() -> courses.stream().findFirst().map(part -> part.layout().courses()))
+        return boards.or(() ->
+                        courses.stream().findFirst().map(part -> part.layout().courses()))
                 .map(style::privacy);
     }
 
@@ -233,7 +237,8 @@ public final class Stretch {
                     ? place
                     : place + ", from " + Written.station(part.stations().start());
             sheets.add(part.layout().worksheet().within(partPlace));
-            movement(part.layout().courses()).ifPresent(moved -> sheets.add(moved.worksheet().within(partPlace)));
+            movement(part.layout().courses())
+                    .ifPresent(moved -> sheets.add(moved.worksheet().within(partPlace)));
         }
         privacy().ifPresent(seen -> sheets.add(seen.worksheet().within(place)));
         return sheets;

@@ -132,7 +132,9 @@ final class WindLoads {
     /** Where no boards were laid out it is the pattern that is taken. */
     private Ratio solid(FenceLine line) {
         return solid.getOrDefault(
-                line, Privacy.of(style.pattern(), style.boardLumber().thickness(), Length.ZERO).solid());
+                line,
+                Privacy.of(style.pattern(), style.boardLumber().thickness(), Length.ZERO)
+                        .solid());
     }
 
     /** What there is to say about the wind, each thing once. */

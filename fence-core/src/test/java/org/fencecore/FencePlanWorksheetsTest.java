@@ -130,7 +130,10 @@ class FencePlanWorksheetsTest {
     }
 
     private static void takeStretch(Map<String, Object> results, Run run, Stretch stretch) {
-        take(results, run + ", " + stretch + ": Privacy", stretch.privacy().orElseThrow().solid());
+        take(
+                results,
+                run + ", " + stretch + ": Privacy",
+                stretch.privacy().orElseThrow().solid());
         Object spacing = results.remove(run + ", " + stretch + ": Post spacing");
         assertThat(spacing).isEqualTo(stretch.length().dividedBy(stretch.bays().size()));
         for (Bay bay : stretch.bays()) {

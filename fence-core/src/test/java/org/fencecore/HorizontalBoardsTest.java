@@ -55,7 +55,9 @@ class HorizontalBoardsTest {
         assertThat(part.layout().courses().row(Face.OUTSIDE).gap().inches()).isCloseTo(1 / 24.0, offset(1e-7));
         assertThat(part.stations()).isEqualTo(Interval.of(in(-1.75), in(586.25)));
         assertThat(part.layout().jointsInLine()).isEmpty();
-        assertThat(List.of(part.layout().pieces(0).get(0).length(), part.layout().pieces(1).get(0).length()))
+        assertThat(List.of(
+                        part.layout().pieces(0).get(0).length(),
+                        part.layout().pieces(1).get(0).length()))
                 .containsExactlyInAnyOrder(in(85.25), in(168.75));
         assertThat(plan.boardCount()).isEqualTo(52);
         assertThat(part.nailers()).hasSize(7).startsWith(in(41.75), in(125.25));
@@ -109,7 +111,8 @@ class HorizontalBoardsTest {
         // The ends slant by 5.5 x 0.1 in, which the stick must hold as well.
         assertThat(Takeoff.of(plan).pieces())
                 .filteredOn(piece -> piece.kind() == PieceKind.BOARD)
-                .allSatisfy(piece -> assertThat(piece.overall().minus(piece.length()).inches())
+                .allSatisfy(piece -> assertThat(
+                                piece.overall().minus(piece.length()).inches())
                         .isCloseTo(0.55, offset(1e-6)));
     }
 
@@ -158,8 +161,14 @@ class HorizontalBoardsTest {
                 Plans.levelSide().gate(Plans.gate("garden gate", 1, 25, 42)).build(), LYING);
         GateBay gate = plan.gates().get(0);
         assertThat(gate.boards()).isEmpty();
-        assertThat(gate.courses()).hasValueSatisfying(layout -> assertThat(layout.courses())
-                .isEqualTo(plan.stretches().get(0).courses().get(0).layout().courses()));
+        assertThat(gate.courses())
+                .hasValueSatisfying(layout -> assertThat(layout.courses())
+                        .isEqualTo(plan.stretches()
+                                .get(0)
+                                .courses()
+                                .get(0)
+                                .layout()
+                                .courses()));
         assertThat(gate.boardCount()).isEqualTo(13);
         assertThat(plan.findings()).extracting(Finding::code).doesNotContain("courses-off-at-gate");
     }

@@ -182,8 +182,7 @@ class NeverThrowsProperties {
         if (plan.isBuildable()) {
             assertThat(plan.runs().stream().map(Run::side).distinct()).hasSameSizeAs(site.fencedSides());
             assertThat(plan.bays())
-                    .allSatisfy(
-                            bay -> assertThat(bay.rails().isEmpty()).isEqualTo(style.isHorizontal()));
+                    .allSatisfy(bay -> assertThat(bay.rails().isEmpty()).isEqualTo(style.isHorizontal()));
             assertThat(plan.stretches())
                     .allSatisfy(stretch -> assertThat(stretch.boardCount()).isPositive());
         }

@@ -1,8 +1,8 @@
 package org.fencecore;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.offset;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.offset;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;

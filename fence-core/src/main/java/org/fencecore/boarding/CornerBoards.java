@@ -118,7 +118,8 @@ public final class CornerBoards {
                 .line(
                         "arriving past the middle",
                         "backs x tan(turn / 2)",
-                        Written.inches(backs) + " x tan(" + Written.degrees(corner.turn().abs()) + " / 2)",
+                        Written.inches(backs) + " x tan("
+                                + Written.degrees(corner.turn().abs()) + " / 2)",
                         arrivingPast(),
                         Written.inches(arrivingPast()),
                         Citation.GEOMETRY)

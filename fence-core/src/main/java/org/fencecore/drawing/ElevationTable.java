@@ -64,11 +64,14 @@ final class ElevationTable {
 
     private Stream<BoardLayout> layouts() {
         return Stream.concat(
-                run.stretches().stream().flatMap(stretch -> Stream.concat(
-                        stretch.boards().stream(),
-                        stretch.courses().stream().map(part -> part.layout().courses()))),
-                run.gates().stream().flatMap(gate -> Stream.concat(
-                        gate.boards().stream(), gate.courses().stream().map(CourseLayout::courses))));
+                run.stretches().stream()
+                        .flatMap(stretch -> Stream.concat(
+                                stretch.boards().stream(),
+                                stretch.courses().stream()
+                                        .map(part -> part.layout().courses()))),
+                run.gates().stream()
+                        .flatMap(gate -> Stream.concat(
+                                gate.boards().stream(), gate.courses().stream().map(CourseLayout::courses))));
     }
 
     private String boardsHeading() {

@@ -37,7 +37,8 @@ final class LeafParts {
                         Layer.of(cut.board().face()),
                         cut.outline().stream()
                                 .map(corner -> Spot.of(
-                                        left.plus(corner.station()), gate.boardBottom().plus(corner.elevation())))
+                                        left.plus(corner.station()),
+                                        gate.boardBottom().plus(corner.elevation())))
                                 .toList()));
             }
         });

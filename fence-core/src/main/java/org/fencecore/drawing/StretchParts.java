@@ -122,7 +122,8 @@ final class StretchParts {
     /** What goes on over a post between the strips beside it. */
     private Shape head(BoardAtPost met) {
         BoardPlacement board = met.board();
-        Interval over = Interval.of(board.left().plus(met.before()), board.right().minus(met.after()))
+        Interval over = Interval.of(
+                        board.left().plus(met.before()), board.right().minus(met.after()))
                 .shiftedBy(stretch.boarded().start());
         Length bottom = met.post().top();
         return unrolled.upright(Layer.of(board.face()), over, bottom, bottom.plus(met.head()));

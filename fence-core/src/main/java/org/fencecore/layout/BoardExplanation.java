@@ -78,8 +78,7 @@ final class BoardExplanation {
             return rips + ", as asked, would reach the ends; ";
         }
         boolean split = pattern.ripping() == Ripping.SPLIT;
-        Length left = pattern.width()
-                .minus(Length.ofNanometres(fitter.over()).dividedBy(split ? 2 : asked));
+        Length left = pattern.width().minus(Length.ofNanometres(fitter.over()).dividedBy(split ? 2 : asked));
         return rips + (split ? " by half of the difference" : "") + ", as asked, would be left with "
                 + (left.isPositive() ? Written.tape(left) : "nothing")
                 + (split ? ", or the gap under its least; " : ", under the least; ");

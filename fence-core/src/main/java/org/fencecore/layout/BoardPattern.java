@@ -174,7 +174,8 @@ public final class BoardPattern {
     }
 
     private static BoardPattern unspaced(Arrangement arrangement, Length width, Length coverWidth) {
-        return new BoardPattern(arrangement, width, coverWidth, Length.ZERO, Length.ZERO, Length.ZERO, HALF, false, Ripping.FEWEST);
+        return new BoardPattern(
+                arrangement, width, coverWidth, Length.ZERO, Length.ZERO, Length.ZERO, HALF, false, Ripping.FEWEST);
     }
 
     private static void requireWidth(Length width) {
@@ -266,7 +267,8 @@ public final class BoardPattern {
     }
 
     private BoardPattern keepingTo(Length least, Length preferred, Length most) {
-        return new BoardPattern(arrangement, width, coverWidth, least, preferred, most, smallestPart, gapAtEnds, ripping);
+        return new BoardPattern(
+                arrangement, width, coverWidth, least, preferred, most, smallestPart, gapAtEnds, ripping);
     }
 
     /**
@@ -281,7 +283,8 @@ public final class BoardPattern {
             throw new IllegalArgumentException("part was " + part
                     + "; it must be over 0 and up to 1: the share of a board's width that a ripped board must keep");
         }
-        return new BoardPattern(arrangement, width, coverWidth, leastGap, preferredGap, mostGap, part, gapAtEnds, ripping);
+        return new BoardPattern(
+                arrangement, width, coverWidth, leastGap, preferredGap, mostGap, part, gapAtEnds, ripping);
     }
 
     /**
@@ -295,7 +298,8 @@ public final class BoardPattern {
             throw new IllegalArgumentException("gaps at the ends were asked of a " + arrangement.words()
                     + ", whose second row laps the first at both ends; use spaced or sideBySide");
         }
-        return new BoardPattern(arrangement, width, coverWidth, leastGap, preferredGap, mostGap, smallestPart, true, ripping);
+        return new BoardPattern(
+                arrangement, width, coverWidth, leastGap, preferredGap, mostGap, smallestPart, true, ripping);
     }
 
     /**
@@ -457,7 +461,8 @@ public final class BoardPattern {
 
     @Override
     public int hashCode() {
-        return Objects.hash(arrangement, width, coverWidth, leastGap, preferredGap, mostGap, smallestPart, gapAtEnds, ripping);
+        return Objects.hash(
+                arrangement, width, coverWidth, leastGap, preferredGap, mostGap, smallestPart, gapAtEnds, ripping);
     }
 
     /**

@@ -86,8 +86,8 @@ final class BoardWorksheet {
                 fitter.asAsked().isPresent()
                         ? "as asked, in the middle, and no narrower than the least width"
                         : fit.ripped() == fit.count()
-                        ? "all, as those between the ends are too few"
-                        : "the fewest in the middle that keep the least width, " + parity + " as the boards",
+                                ? "all, as those between the ends are too few"
+                                : "the fewest in the middle that keep the least width, " + parity + " as the boards",
                 "least width " + Written.inches(leastWidth),
                 fit.ripped());
         Length together = Length.ofNanometres(fit.rippedTotal());

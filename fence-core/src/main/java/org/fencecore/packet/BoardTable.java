@@ -21,8 +21,8 @@ final class BoardTable {
     private BoardTable() {}
 
     static TextTable of(FencePlan plan, TapeFormat tape) {
-        TextTable table = TextTable.of(
-                "where", "measured from", "face", "board", "mark", "width", "length", "kind", "ends");
+        TextTable table =
+                TextTable.of("where", "measured from", "face", "board", "mark", "width", "length", "kind", "ends");
         for (Stretch stretch : plan.stretches()) {
             String from = tape.format(before(stretch)) + " before the middle of " + stretch.from();
             Rows rows = new Rows(table, stretch.toString(), from, tape);
@@ -32,10 +32,8 @@ final class BoardTable {
         }
         for (GateBay gate : plan.gates()) {
             Rows rows = new Rows(table, gate.name(), "left edge of the leaf seen from outside", tape);
-            gate.boards().ifPresent(layout -> plan.style()
-                    .levelCuts(layout)
-                    .cuts()
-                    .forEach(cut -> rows.add(cut, null)));
+            gate.boards()
+                    .ifPresent(layout -> plan.style().levelCuts(layout).cuts().forEach(cut -> rows.add(cut, null)));
         }
         return table;
     }

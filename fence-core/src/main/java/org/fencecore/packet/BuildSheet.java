@@ -295,16 +295,20 @@ public final class BuildSheet {
     private void seen(StringBuilder text) {
         Set<String> lines = new LinkedHashSet<>();
         plan.stretches().forEach(stretch -> stretch.privacy().ifPresent(seen -> lines.add(privacy(seen))));
-        plan.runs().forEach(run -> run.gates().forEach(gate -> run.boardsThrough(gate)
-                .ifPresent(through -> lines.add(gate.name() + ": the boards "
-                        + (through.readsThrough() ? "read" : "do not quite read") + " through from "
-                        + tape.format(through.leaf().row(Face.OUTSIDE).gap()) + " apart on the leaf to "
-                        + Stream.of(through.before(), through.after())
-                                .flatMap(Optional::stream)
-                                .map(beside -> tape.format(beside.row(Face.OUTSIDE).gap()))
-                                .distinct()
-                                .collect(Collectors.joining(" and "))
-                        + " beside it" + (through.readsThrough() ? "." : ": see the findings.")))));
+        plan.runs()
+                .forEach(run -> run.gates()
+                        .forEach(gate -> run.boardsThrough(gate)
+                                .ifPresent(through -> lines.add(gate.name() + ": the boards "
+                                        + (through.readsThrough() ? "read" : "do not quite read") + " through from "
+                                        + tape.format(
+                                                through.leaf().row(Face.OUTSIDE).gap()) + " apart on the leaf to "
+                                        + Stream.of(through.before(), through.after())
+                                                .flatMap(Optional::stream)
+                                                .map(beside -> tape.format(
+                                                        beside.row(Face.OUTSIDE).gap()))
+                                                .distinct()
+                                                .collect(Collectors.joining(" and "))
+                                        + " beside it" + (through.readsThrough() ? "." : ": see the findings.")))));
         notes(text, lines.toArray(String[]::new));
     }
 
@@ -314,9 +318,10 @@ public final class BuildSheet {
                 + seen.seeThroughFrom()
                         .map(angle -> angle.equals(Angle.ZERO)
                                 ? ", seen through from straight in front."
-                                : "; one starts to see through from " + Written.degrees(angle) + " off square, and at 60 deg "
-                                        + Math.round(
-                                                seen.visibleAt(Angle.ofDegrees(60)).percent())
+                                : "; one starts to see through from " + Written.degrees(angle)
+                                        + " off square, and at 60 deg "
+                                        + Math.round(seen.visibleAt(Angle.ofDegrees(60))
+                                                .percent())
                                         + " % is open.")
                         .orElse(", and nothing is seen through at any angle.");
     }
@@ -377,7 +382,10 @@ public final class BuildSheet {
                             + ". Against a corner post that stands turned, scribe the strip to fit.");
         }
         if (!plan.style().boardEnds().equals(BoardEnds.square())) {
-            notes(text, "Lengths and end cuts of all boards are in boards.csv: " + plan.style().boardEnds() + ".");
+            notes(
+                    text,
+                    "Lengths and end cuts of all boards are in boards.csv: "
+                            + plan.style().boardEnds() + ".");
         }
         seen(text);
     }

@@ -44,7 +44,15 @@ final class CourseTable {
 
     private TextTable parts() {
         TextTable table = TextTable.of(
-                "stretch", "posts", "grade", "courses", "mark to mark", "gap", "ripped", "end cut", "odd courses",
+                "stretch",
+                "posts",
+                "grade",
+                "courses",
+                "mark to mark",
+                "gap",
+                "ripped",
+                "end cut",
+                "odd courses",
                 "even courses");
         for (Stretch stretch : plan.stretches()) {
             for (CourseRun part : stretch.courses()) {
@@ -54,7 +62,8 @@ final class CourseTable {
                         posts(stretch, part),
                         Written.percent(part.grade()),
                         courses.count(),
-                        tape.format(part.grade().lengthOver(courses.row(Face.OUTSIDE).pitch())),
+                        tape.format(part.grade()
+                                .lengthOver(courses.row(Face.OUTSIDE).pitch())),
                         tape.format(BoardTable.gap(courses)),
                         BoardTable.ripped(courses, tape),
                         Written.saw(part.endCut()),
@@ -107,7 +116,15 @@ final class CourseTable {
 
     private TextTable boards() {
         TextTable table = TextTable.of(
-                "where", "measured from", "course", "mark above the bottom line", "width", "board", "from", "to", "length",
+                "where",
+                "measured from",
+                "course",
+                "mark above the bottom line",
+                "width",
+                "board",
+                "from",
+                "to",
+                "length",
                 "end cut");
         for (Stretch stretch : plan.stretches()) {
             for (CourseRun part : stretch.courses()) {

@@ -28,6 +28,9 @@ import org.jspecify.annotations.Nullable;
  * width, the rails' depth and the gate's members must be those of the lumber they are cut from; {@link Builder#build}
  * checks that.
  *
+ * <p>Upright boards stand on rails on the posts' outside faces. {@linkplain Builder#horizontal Horizontal} ones lie in
+ * courses on the posts themselves, their joints on posts.
+ *
  * <pre>{@code
  * FenceStyle style = FenceStyle.builder()
  *         .pattern(BoardPattern.sideBySide(Length.ofInches(5.5)))
@@ -572,9 +575,11 @@ public final class FenceStyle {
                         + "; courses are on one face, from a board at the bottom to one at the top, so take sideBySide or"
                         + " spaced without gaps at the ends");
             }
-            if (postAboveBoards.plus(rails.topRailBelowTops()).isNegative() || (horizontal && postAboveBoards.isNegative())) {
+            if (postAboveBoards.plus(rails.topRailBelowTops()).isNegative()
+                    || (horizontal && postAboveBoards.isNegative())) {
                 throw new IllegalArgumentException("height of posts above the boards was " + postAboveBoards
-                        + "; it must be " + (horizontal ? "0" : rails.topRailBelowTops().negated())
+                        + "; it must be "
+                        + (horizontal ? "0" : rails.topRailBelowTops().negated())
                         + " or more: posts carry " + (horizontal ? "every course" : "the top rail"));
             }
             if (boardEnds.dogEar().times(2).compareTo(pattern.width()) >= 0) {

@@ -130,9 +130,9 @@ final class Cutting {
     private static void putTogether(List<Stick> cut) {
         record Pattern(Length length, List<Piece> pieces) {}
         Map<Pattern, List<Stick>> alike = new LinkedHashMap<>();
-        cut.forEach(stick -> alike.computeIfAbsent(
-                        new Pattern(stick.length(), stick.pieces()), none -> new ArrayList<>())
-                .add(stick));
+        cut.forEach(
+                stick -> alike.computeIfAbsent(new Pattern(stick.length(), stick.pieces()), none -> new ArrayList<>())
+                        .add(stick));
         cut.clear();
         alike.forEach((pattern, its) -> cut.add(new Stick(
                 its.size(),

@@ -70,11 +70,11 @@ final class Hardware {
         int crossings = 0;
         for (Stretch stretch : plan.stretches()) {
             if (!style.isHorizontal()) {
-                crossings += stretch.boardCount() * stretch.bays().get(0).rails().size();
+                crossings +=
+                        stretch.boardCount() * stretch.bays().get(0).rails().size();
             }
-            crossings += stretch.courses().stream()
-                    .mapToInt(CourseRun::fixingCount)
-                    .sum();
+            crossings +=
+                    stretch.courses().stream().mapToInt(CourseRun::fixingCount).sum();
         }
         for (GateBay gate : plan.gates()) {
             // A horizontal board on a leaf is fixed to both stiles.

@@ -78,7 +78,9 @@ final class PieceList {
         for (Stretch stretch : plan.stretches()) {
             sticks += (long) stretch.bays().size() * plan.style().rails().rails();
             boards += stretch.boardCount();
-            sticks += stretch.courses().stream().mapToInt(part -> part.nailers().size()).sum();
+            sticks += stretch.courses().stream()
+                    .mapToInt(part -> part.nailers().size())
+                    .sum();
         }
         for (GateBay gate : plan.gates()) {
             sticks += gate.leaf().pieces().size() + gate.leaf().braces().size();
@@ -231,7 +233,11 @@ final class PieceList {
             // Boards on one grade differ by the rounding of a nanometre, and are cut alike.
             Length length = cut.length().roundedTo(CUT_ALIKE, Rounding.NEAREST);
             alike.merge(
-                    new Cut(batten ? PieceKind.BATTEN : PieceKind.BOARD, length, cut.board().width(), words),
+                    new Cut(
+                            batten ? PieceKind.BATTEN : PieceKind.BOARD,
+                            length,
+                            cut.board().width(),
+                            words),
                     1,
                     Integer::sum);
         }

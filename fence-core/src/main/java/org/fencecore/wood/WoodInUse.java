@@ -27,8 +27,7 @@ public final class WoodInUse {
     private final Ratio wettest;
     private final Length allowedGap;
 
-    private WoodInUse(
-            WoodSpecies species, Grain grain, Ratio asBuilt, Ratio driest, Ratio wettest, Length allowedGap) {
+    private WoodInUse(WoodSpecies species, Grain grain, Ratio asBuilt, Ratio driest, Ratio wettest, Length allowedGap) {
         this.species = species;
         this.grain = grain;
         this.asBuilt = asBuilt;
@@ -53,8 +52,9 @@ public final class WoodInUse {
 
     private static void requireMoisture(String name, Ratio moisture) {
         if (moisture.compareTo(Ratio.ZERO) < 0 || moisture.compareTo(Ratio.ofPercent(200)) > 0) {
-            throw new IllegalArgumentException(name + " was " + moisture.percent()
-                    + " %; it must be from 0 to 200 %: the water's share of the dry weight, such as Ratio.ofPercent(12)");
+            throw new IllegalArgumentException(
+                    name + " was " + moisture.percent()
+                            + " %; it must be from 0 to 200 %: the water's share of the dry weight, such as Ratio.ofPercent(12)");
         }
     }
 

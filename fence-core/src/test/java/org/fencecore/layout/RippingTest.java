@@ -30,7 +30,8 @@ class RippingTest {
     void oneThatWouldBeTooNarrowIsNotRippedAndTheReasonSaysSo() {
         BoardLayout layout = BoardLayout.fit(in(99), APART.withRipping(Ripping.ONE));
         assertThat(layout.ripped()).hasSize(2);
-        assertThat(layout.reason()).contains("one board ripped, as asked, would be left with 1 1/2\", under the least; so 2");
+        assertThat(layout.reason())
+                .contains("one board ripped, as asked, would be left with 1 1/2\", under the least; so 2");
     }
 
     /* 2 in of the 4 come off the board, 2 off the 13 gaps: 3.5 + 13 x 5.5 + 24 = 99, gaps of 24 / 13 = 1.846. */
@@ -41,7 +42,8 @@ class RippingTest {
         assertThat(layout.ripped()).extracting(BoardPlacement::width).containsExactly(in(3.5));
         assertThat(layout.row(Face.OUTSIDE).gap().inches()).isCloseTo(24.0 / 13, offset(1e-7));
         assertThat(layout.reason()).contains("shares out the 4\"");
-        assertThat(layout.worksheet().result()).isEqualTo(layout.row(Face.OUTSIDE).gap());
+        assertThat(layout.worksheet().result())
+                .isEqualTo(layout.row(Face.OUTSIDE).gap());
     }
 
     /* 13 x 5.5 + 12 x 2 = 95 1/2 is 3 1/2 in over 92, and 12 boards leave 2.36 in: two are ripped to 3 3/4. */
@@ -95,14 +97,16 @@ class RippingTest {
     /* Laps of 1 in from 3/4 in: the row behind may move 1/4 in, and laps 3/4 in on one side then. */
     @Test
     void theRowBehindMovesWithinItsLaps() {
-        BoardLayout layout = BoardLayout.fit(in(9 * 8 + 5.5 + 9), BoardPattern.shadowbox(in(5.5)).withLap(in(1)));
+        BoardLayout layout = BoardLayout.fit(
+                in(9 * 8 + 5.5 + 9), BoardPattern.shadowbox(in(5.5)).withLap(in(1)));
         assertThat(layout.lap()).hasValue(in(1));
         assertThat(layout.mostShift()).isEqualTo(in(0.25));
         BoardLayout moved = layout.withSecondRowMoved(in(-0.25));
         assertThat(moved.lap()).hasValue(in(0.75));
         assertThat(moved.row(Face.INSIDE).boards().get(3).left())
                 .isEqualTo(layout.row(Face.INSIDE).boards().get(3).left().minus(in(0.25)));
-        assertThat(moved.boards().stream().toList().get(12)).isEqualTo(moved.boards().get(12));
+        assertThat(moved.boards().stream().toList().get(12))
+                .isEqualTo(moved.boards().get(12));
         assertThat(moved.row(Face.OUTSIDE).boards())
                 .isEqualTo(layout.row(Face.OUTSIDE).boards());
         assertThatIllegalArgumentException()
