@@ -159,7 +159,7 @@ final class CourseFitting {
     }
 
     private void nailers(FittedBay bay, List<Length> nailers) {
-        Length most = style.nailerSpacing();
+        Length most = style.boards().nailerSpacing();
         int spans = (int) Math.max(1, -Math.floorDiv(-bay.run().nanometres(), most.nanometres()));
         for (int nailer = 1; nailer < spans; nailer++) {
             nailers.add(bay.start().plus(bay.run().portion(nailer, spans)));

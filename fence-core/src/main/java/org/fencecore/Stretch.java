@@ -181,7 +181,8 @@ public final class Stretch {
      *     boards
      */
     public Optional<BoardCuts> cuts() {
-        return boards.map(layout -> BoardCuts.under(layout, topLine, boarded.start(), style.boardEnds()));
+        return boards.map(layout ->
+                BoardCuts.under(layout, topLine, boarded.start(), style.boards().ends()));
     }
 
     /**
@@ -262,7 +263,7 @@ public final class Stretch {
     }
 
     private Optional<BoardMovement> movement(BoardLayout layout) {
-        return style.boardWood().map(wood -> BoardMovement.of(layout, wood));
+        return style.boards().wood().map(wood -> BoardMovement.of(layout, wood));
     }
 
     @Override

@@ -10,6 +10,7 @@ import org.fencecore.layout.BoardPattern;
 import org.fencecore.layout.Face;
 import org.fencecore.packet.BuildPacket;
 import org.fencecore.site.Site;
+import org.fencecore.style.BoardStyle;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.style.Lumber;
 import org.fencecore.takeoff.Piece;
@@ -30,7 +31,7 @@ class HorizontalBoardsTest {
 
     private static final FenceStyle LYING = FenceStyle.builder()
             .pattern(BoardPattern.sideBySide(in(5.5)))
-            .horizontal()
+            .boards(BoardStyle.horizontal())
             .boardLumber(LONG)
             .build();
 
@@ -137,7 +138,7 @@ class HorizontalBoardsTest {
     void aBoardMustReachFromPostToPost() {
         FenceStyle brief = FenceStyle.builder()
                 .pattern(BoardPattern.sideBySide(in(5.5)))
-                .horizontal()
+                .boards(BoardStyle.horizontal())
                 .boardLumber(Lumber.of("1x6", in(0.75), in(5.5)).soldIn(Length.ofFeet(6)))
                 .build();
         FencePlan plan = FencePlanner.plan(Plans.levelSide().build(), brief);
@@ -177,10 +178,11 @@ class HorizontalBoardsTest {
     @Test
     void patternsThatLapDoNotLie() {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> FenceStyle.builder().horizontal().build())
+                .isThrownBy(() ->
+                        FenceStyle.builder().boards(BoardStyle.horizontal()).build())
                 .withMessageContaining("one face");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> FenceStyle.builder().nailerSpacing(in(3)))
+                .isThrownBy(() -> BoardStyle.horizontal().withNailersEvery(in(3)))
                 .withMessageContaining("from 1 to 20 ft");
     }
 

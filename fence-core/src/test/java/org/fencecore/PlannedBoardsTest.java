@@ -14,6 +14,7 @@ import org.fencecore.layout.BoardPlacement;
 import org.fencecore.layout.Face;
 import org.fencecore.packet.BuildPacket;
 import org.fencecore.site.Site;
+import org.fencecore.style.BoardStyle;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.takeoff.Piece;
 import org.fencecore.takeoff.PieceKind;
@@ -39,7 +40,11 @@ class PlannedBoardsTest {
     void boardsCutAlongTheGroundAreLongerOverAll() {
         FenceStyle style = FenceStyle.builder()
                 .pattern(TIGHT)
-                .boardEnds(BoardEnds.square().withSlopedTop().withSlopedBottom().withDogEars(in(1)))
+                .boards(BoardStyle.upright()
+                        .withEnds(BoardEnds.square()
+                                .withSlopedTop()
+                                .withSlopedBottom()
+                                .withDogEars(in(1))))
                 .build();
         FencePlan plan = FencePlanner.plan(rising(5).build(), style);
         List<BoardCut> cuts = plan.stretches().get(0).cuts().orElseThrow().cuts();
@@ -71,8 +76,10 @@ class PlannedBoardsTest {
         BoardEnds hardly = BoardEnds.square().withDogEars(in(0.5));
         for (BoardPattern pattern : List.of(TIGHT, BoardPattern.shadowbox(in(5.5)))) {
             int byRule = count(FenceStyle.builder().pattern(pattern).build());
-            int oneByOne = count(
-                    FenceStyle.builder().pattern(pattern).boardEnds(hardly).build());
+            int oneByOne = count(FenceStyle.builder()
+                    .pattern(pattern)
+                    .boards(BoardStyle.upright().withEnds(hardly))
+                    .build());
             assertThat(oneByOne).isEqualTo(byRule);
         }
     }
@@ -92,7 +99,10 @@ class PlannedBoardsTest {
                 .allowingGaps(in(0.125));
         FencePlan plan = FencePlanner.plan(
                 rising(0).build(),
-                FenceStyle.builder().pattern(TIGHT).boardWood(wet).build());
+                FenceStyle.builder()
+                        .pattern(TIGHT)
+                        .boards(BoardStyle.upright().withWood(wet))
+                        .build());
         assertThat(plan.findings()).extracting(Finding::code).contains("gap-opens");
         assertThat(plan.worksheets())
                 .anySatisfy(

@@ -126,9 +126,9 @@ public final class ElevationView {
                         gate.name())));
         drawing.add(ElevationTable.of(run, unrolled));
         FenceStyle style = plan.style();
-        drawing.note("Posts " + style.postLumber() + (style.isHorizontal() ? ", nailers " : ", rails ")
+        drawing.note("Posts " + style.postLumber() + (style.boards().isHorizontal() ? ", nailers " : ", rails ")
                 + style.railLumber() + ", boards " + style.boardLumber() + ", "
-                + (style.isHorizontal()
+                + (style.boards().isHorizontal()
                         ? "in courses " + Notes.figure(boardLength) + " high together"
                         : Notes.figure(boardLength) + " long")
                 + (style.top().isStraight() ? "" : " as usual, their tops " + style.top())
@@ -209,21 +209,25 @@ public final class ElevationView {
 
     private void fence() {
         boolean oneByOne = boardCount() <= MOST_BOARDS;
+        boolean joined = false;
+        boolean kicked = false;
         for (Stretch stretch : run.stretches()) {
             StretchParts parts = new StretchParts(stretch, unrolled, run.ground());
             parts.rails().forEach(drawing::add);
             parts.nailers(plan.style().railLumber().width(), boardLength).forEach(drawing::add);
             List<Shape> joints = parts.joints();
             joints.forEach(drawing::add);
-            if (!joints.isEmpty()) {
-                drawing.key(Layer.RAIL_JOINTS, "joint of a rail");
-            }
+            joined |= !joints.isEmpty();
             List<Shape> kickBoards = parts.kickBoards();
             kickBoards.forEach(drawing::add);
-            if (!kickBoards.isEmpty()) {
-                drawing.key(Layer.KICK_BOARDS, "kick board, to scribe to the ground");
-            }
+            kicked |= !kickBoards.isEmpty();
             (oneByOne ? parts.boards() : parts.boardedBays()).forEach(drawing::add);
+        }
+        if (joined) {
+            drawing.key(Layer.RAIL_JOINTS, "joint of a rail");
+        }
+        if (kicked) {
+            drawing.key(Layer.KICK_BOARDS, "kick board, to scribe to the ground");
         }
         for (GateBay gate : run.gates()) {
             for (HungLeaf hung : gate.leaves()) {
@@ -235,7 +239,7 @@ public final class ElevationView {
                 leaf.frame().forEach(drawing::add);
             }
         }
-        boolean horizontal = plan.style().isHorizontal();
+        boolean horizontal = plan.style().boards().isHorizontal();
         drawing.key(Layer.POSTS, horizontal ? "post, nailer behind boards" : "post, rail behind boards");
         if (!oneByOne) {
             drawing.note("Boards are drawn bay by bay: over " + MOST_BOARDS + " are not drawn one by one.");
