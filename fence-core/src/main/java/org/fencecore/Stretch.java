@@ -8,7 +8,6 @@ import org.fencecore.boarding.BoardMovement;
 import org.fencecore.boarding.Privacy;
 import org.fencecore.geometry.Interval;
 import org.fencecore.layout.BoardLayout;
-import org.fencecore.layout.BoardPlacement;
 import org.fencecore.layout.PostSpacing;
 import org.fencecore.slope.RailHeights;
 import org.fencecore.slope.RailPieces;
@@ -152,16 +151,6 @@ public final class Stretch {
      */
     public Optional<BoardLayout> boards() {
         return boards;
-    }
-
-    /**
-     * Returns how long a board of the outside face, or of the other one, must be.
-     *
-     * @param board a board of its layout
-     * @return the length to cut it to before its ends are cut to the lines, see {@link TopLine#boardLength}
-     */
-    public Length boardLength(BoardPlacement board) {
-        return topLine.boardLength(Interval.of(board.left(), board.right()).shiftedBy(boarded.start()));
     }
 
     /**
