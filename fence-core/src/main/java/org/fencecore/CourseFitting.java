@@ -94,7 +94,20 @@ final class CourseFitting {
                 .distinct()
                 .forEach(finding -> findings.add(finding.within(place)));
         tellBreaks(breaks);
+        tellUnchecked();
         return parts;
+    }
+
+    /** Once for all stretches. */
+    private void tellUnchecked() {
+        Finding unchecked = Finding.note(
+                        "courses-not-checked",
+                        "horizontal boards",
+                        "they carry the wind from post to post; whether they are strong and stiff enough was not checked")
+                .withRemedy("set posts closer or use thicker boards where bays are wide or the wind is strong");
+        if (!findings.contains(unchecked)) {
+            findings.add(unchecked);
+        }
     }
 
     /** A board passes a post where the line of the bottoms neither bends nor steps. */

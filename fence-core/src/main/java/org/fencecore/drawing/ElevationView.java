@@ -1,7 +1,9 @@
 package org.fencecore.drawing;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
 import org.fencecore.HungLeaf;
@@ -54,12 +56,14 @@ public final class ElevationView {
     private final Unrolled unrolled;
     private final Length boardLength;
     private final Drawing.Builder drawing;
+    private final Map<Integer, Length> boardTops;
 
     private ElevationView(FencePlan plan, Run run) {
         this.plan = plan;
         this.run = run;
         this.unrolled = Unrolled.of(run);
         this.boardLength = plan.style().rails().boardLength();
+        this.boardTops = boardTops(run);
         this.drawing = Drawing.titled("Elevation of " + run.name());
     }
 
@@ -177,8 +181,24 @@ public final class ElevationView {
                 unrolled.spot(body.end(), foot),
                 unrolled.spot(body.end(), climbs ? post.top() : post.top().minus(lower)),
                 unrolled.spot(body.start(), climbs ? post.top().minus(lower) : post.top())));
-        drawing.add(Label.beside(unrolled.spot(station, post.top()), Angle.RIGHT, NEAR, Integer.toString(post.number()))
+        drawing.add(Label.beside(
+                        unrolled.spot(
+                                station, Length.max(post.top(), boardTops.getOrDefault(post.number(), post.top()))),
+                        Angle.RIGHT,
+                        NEAR,
+                        Integer.toString(post.number()))
                 .withLettering(Lettering.NUMBER));
+    }
+
+    /** The tops of the boards at each post, by its number. */
+    private static Map<Integer, Length> boardTops(Run run) {
+        Map<Integer, Length> tops = new HashMap<>();
+        for (Stretch stretch : run.stretches()) {
+            for (Post post : stretch.posts()) {
+                tops.merge(post.number(), stretch.topLine().topAt(run.station(post)), Length::max);
+            }
+        }
+        return tops;
     }
 
     private void ground() {

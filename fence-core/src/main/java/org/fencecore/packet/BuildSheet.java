@@ -218,7 +218,7 @@ public final class BuildSheet {
                             + (plan.style().boards().isHorizontal() ? "boards" : "first board")
                             + " of the other "
                             + (plan.style().boards().isHorizontal() ? "lap" : "laps")
-                            + " their edges; where the corner is not square, bevel the edges to meet.");
+                            + " their edges; where the corner is not square, bevel the lapping edges by what its angle is off 90 deg.");
         }
         TextTable diagonals = StringTable.diagonals(strings, tape);
         if (!diagonals.isEmpty()) {
