@@ -18,8 +18,6 @@ import org.fencecore.rules.GatePart;
 import org.fencecore.rules.LocalRules;
 import org.fencecore.rules.PostPart;
 import org.fencecore.slope.FittedBay;
-import org.fencecore.slope.KickBoard;
-import org.fencecore.slope.SlopeSpec;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
@@ -92,8 +90,7 @@ final class RuleCheck {
         FittedBay slope = bay.slope();
         Profile.Builder bottom = Profile.builder();
         Profile.Builder top = Profile.builder();
-        boolean closed = style.slope().underBoards() != SlopeSpec.UnderBoards.OPEN
-                && slope.clearance().max().compareTo(KickBoard.DEEPEST) <= 0;
+        boolean closed = style.slope().closes(slope.clearance().max());
         Interval stations = Interval.of(slope.start(), slope.end());
         SortedSet<Length> places = new TreeSet<>(List.of(stations.middle()));
         stretch.slope()

@@ -45,7 +45,7 @@ final class RunDraft {
     private final FenceLine.Past railsPast;
     private final FenceLine.Past boardsPast;
     private final PostBook book;
-    private final List<Finding> findings;
+    private final Findings findings;
     private final Length half;
     private final List<PostBook.Entry> posts = new ArrayList<>();
     private final List<Length> stations = new ArrayList<>();
@@ -80,7 +80,7 @@ final class RunDraft {
             boolean meetsAtStart,
             boolean meetsAtEnd,
             PostBook book,
-            List<Finding> findings) {
+            Findings findings) {
         this.style = style;
         this.line = line;
         this.ground = ground;
@@ -105,7 +105,7 @@ final class RunDraft {
         } else if (part.isLeftOut()) {
             posts.subList(part.first(), part.last() + 1).forEach(this::reachUsual);
         } else {
-            tell(part.findings(), name(part));
+            findings.later(part::findings, name(part));
             fence(part);
         }
     }
@@ -146,9 +146,9 @@ final class RunDraft {
             return;
         }
         SlopeFit slope = SlopeFit.of(ground, at, style.slope());
-        tell(slope.findings(), name(part));
+        findings.later(slope::findings, name(part));
         TopLine top = TopLine.of(style.top(), slope, style.rails().boardLength());
-        tell(top.findings(style.rails().topRailBelowTops()), name(part));
+        findings.later(() -> top.findings(style.rails().topRailBelowTops()), name(part));
         reach(top, first, at);
         Optional<BoardLayout> boards = Optional.empty();
         Optional<RailPieces> pieces = Optional.empty();
@@ -160,9 +160,10 @@ final class RunDraft {
             boards = fit(boarded.get().length(), name(part))
                     .map(layout -> keptOff(layout, at, boarded.get().start()));
             boards.ifPresent(layout -> close(layout, name(part)));
-            pieces = Optional.of(RailPieces.lay(
-                    slope, style.rails(), railed.get(), style.postLumber().width()));
-            tell(railFindings(pieces.get()), name(part));
+            RailPieces laid = RailPieces.lay(
+                    slope, style.rails(), railed.get(), style.postLumber().width());
+            findings.later(() -> railFindings(laid), name(part));
+            pieces = Optional.of(laid);
         }
         stretches.add(new StretchDraft(first, part.spacing(), top, pieces, boarded.get(), boards, courses));
     }
@@ -251,14 +252,14 @@ final class RunDraft {
             return Optional.empty();
         }
         BoardLayout layout = BoardLayout.fit(clear, style.pattern());
-        tell(layout.findings(), place);
+        findings.later(layout::findings, place);
         return Optional.of(layout);
     }
 
     private Optional<BoardLayout> fitLeaf(Length width, String place) {
         Optional<BoardLayout> boards = fit(width, place);
-        boards.ifPresent(layout ->
-                tellRips(layout, place, "the leaf", "narrower", "wider, by the opening or the gaps beside it"));
+        boards.ifPresent(layout -> findings.later(
+                () -> rips(layout, place, "the leaf", "narrower", "wider, by the opening or the gaps beside it")));
         return boards;
     }
 
@@ -266,33 +267,24 @@ final class RunDraft {
     private void close(BoardLayout layout, String place) {
         book.close(line, style.privacy(layout).solid());
         style.boards().wood().ifPresent(wood -> {
-            List<Finding> moved = BoardMovement.of(layout, wood).findings(wood.allowedGap()).stream()
-                    .map(finding -> finding.within(place))
-                    .filter(finding -> !findings.contains(finding))
-                    .toList();
-            findings.addAll(moved);
+            findings.later(() -> BoardMovement.of(layout, wood).findings(wood.allowedGap()), place);
         });
-        if (style.boards().isHorizontal()) {
-            tellRips(layout, place, "the fence", "lower", "higher");
-        } else {
-            tellRips(layout, place, "the boarding", "shorter", "longer, by moving the post at either end");
-        }
+        findings.later(() -> style.boards().isHorizontal()
+                ? rips(layout, place, "the fence", "lower", "higher")
+                : rips(layout, place, "the boarding", "shorter", "longer, by moving the post at either end"));
     }
 
     /** Says what length would need no rip, so that a post, a gate or the height can be changed. */
-    private void tellRips(BoardLayout layout, String place, String what, String less, String more) {
+    private static List<Finding> rips(BoardLayout layout, String place, String what, String less, String more) {
         if (layout.choice() == Fitting.FULL_BOARDS) {
-            return;
+            return List.of();
         }
         Length shorter = layout.clearLength().minus(layout.flushShorter());
         Length longer = layout.flushLonger().minus(layout.clearLength());
-        Finding finding = Finding.note("boards-ripped", place, layout.reason())
+        return List.of(Finding.note("boards-ripped", place, layout.reason())
                 .withRemedy("for full boards alone make " + what + " " + Written.tape(shorter, Rounding.UP) + " " + less
                         + " or " + Written.tape(longer, Rounding.UP) + " " + more)
-                .withSource(Citation.GEOMETRY);
-        if (!findings.contains(finding)) {
-            findings.add(finding);
-        }
+                .withSource(Citation.GEOMETRY));
     }
 
     private List<BoardAtPost> boardsAtPosts(StretchDraft draft, List<Post> own) {
@@ -334,10 +326,6 @@ final class RunDraft {
 
     private String name(PostRow.Part part) {
         return line.name + ", post " + posts.get(part.first()).number + " to post " + posts.get(part.last()).number;
-    }
-
-    private void tell(List<Finding> news, String place) {
-        news.forEach(finding -> findings.add(finding.within(place)));
     }
 
     /** Puts the run together from the finished posts; bays are numbered on from those of the runs before. */

@@ -219,6 +219,10 @@ public final class Stretch {
         List<Worksheet> sheets = new ArrayList<>();
         String place = side + ", " + this;
         spacing.ifPresent(posts -> sheets.add(posts.worksheet().within(place)));
+        // On level ground every treatment is the same.
+        if (bays.stream().anyMatch(bay -> !bay.slope().rise().isZero())) {
+            sheets.add(slope().choice().worksheet().within(place));
+        }
         for (int i = 0; i < bays.size(); i++) {
             Bay bay = bays.get(i);
             String bayPlace = side + ", " + bay + ", " + bay.from();
@@ -231,6 +235,7 @@ public final class Stretch {
                         .worksheet()
                         .within(bayPlace));
             }
+            bay.kickBoards().forEach(board -> sheets.add(board.worksheet().within(bayPlace)));
         }
         railPieces.ifPresent(pieces -> sheets.add(pieces.worksheet().within(place)));
         boards.ifPresent(layout -> tell(sheets, layout, place));

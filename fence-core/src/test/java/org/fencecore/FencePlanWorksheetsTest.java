@@ -157,6 +157,12 @@ class FencePlanWorksheetsTest {
                 stretch.privacy().orElseThrow().solid());
         Object spacing = results.remove(run + ", " + stretch + ": Post spacing");
         assertThat(spacing).isEqualTo(stretch.length().dividedBy(stretch.bays().size()));
+        if (stretch.bays().stream().anyMatch(bay -> !bay.slope().rise().isZero())) {
+            take(
+                    results,
+                    run + ", " + stretch + ": Choice of the treatment",
+                    stretch.slope().choice().best().treatment());
+        }
         for (Bay bay : stretch.bays()) {
             String place = run + ", " + bay + ", " + bay.from();
             String racked = results.keySet().stream()

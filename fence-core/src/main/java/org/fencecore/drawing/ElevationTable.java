@@ -16,6 +16,7 @@ import org.fencecore.geometry.Clearance;
 import org.fencecore.geometry.Interval;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.Face;
+import org.fencecore.slope.SlopeSpec;
 import org.fencecore.units.Length;
 
 /** The table under an elevation: what a crew reads off it, post by post and bay by bay. */
@@ -25,14 +26,16 @@ final class ElevationTable {
 
     private final Run run;
     private final Unrolled unrolled;
+    private final SlopeSpec spec;
 
-    private ElevationTable(Run run, Unrolled unrolled) {
+    private ElevationTable(Run run, Unrolled unrolled, SlopeSpec spec) {
         this.run = run;
         this.unrolled = unrolled;
+        this.spec = spec;
     }
 
-    static Ladder of(Run run, Unrolled unrolled) {
-        return new ElevationTable(run, unrolled).ladder();
+    static Ladder of(Run run, Unrolled unrolled, SlopeSpec spec) {
+        return new ElevationTable(run, unrolled, spec).ladder();
     }
 
     private Ladder ladder() {
@@ -115,11 +118,17 @@ final class ElevationTable {
 
     private List<Ladder.Cell> gaps() {
         List<Ladder.Cell> cells = new ArrayList<>();
-        bays().forEach(bay -> cells.add(cell(stations(bay), gap(bay.slope().clearance()))));
+        bays().forEach(bay ->
+                cells.add(cell(stations(bay), closedGap(bay.slope().clearance()))));
         for (GateBay gate : run.gates()) {
             cells.add(cell(between(gate.from(), gate.to()), gap(run.ground().clearanceUnder(gate.bottomLine()))));
         }
         return cells;
+    }
+
+    /** What there is before kick boards, or boards cut to the ground, close it. */
+    private String closedGap(Clearance gap) {
+        return gap(gap) + (spec.closes(gap.max()) ? ", closed" : "");
     }
 
     private static String gap(Clearance gap) {

@@ -128,7 +128,7 @@ public final class ElevationView {
                         Angle.RIGHT,
                         NEAR,
                         gate.name())));
-        drawing.add(ElevationTable.of(run, unrolled));
+        drawing.add(ElevationTable.of(run, unrolled, plan.style().slope()));
         FenceStyle style = plan.style();
         drawing.note("Posts " + style.postLumber() + (style.boards().isHorizontal() ? ", nailers " : ", rails ")
                 + style.railLumber() + ", boards " + style.boardLumber() + ", "

@@ -149,11 +149,8 @@ public final class TopLine {
     }
 
     private boolean isCutToGround(FittedBay bay) {
-        if (fit.spec().underBoards() != SlopeSpec.UnderBoards.BOARDS_TO_GROUND) {
-            return false;
-        }
-        Length widest = bay.clearance().max();
-        return widest.compareTo(fit.spec().maximumClearance()) > 0 && widest.compareTo(KickBoard.DEEPEST) <= 0;
+        return fit.spec().underBoards() == SlopeSpec.UnderBoards.BOARDS_TO_GROUND
+                && fit.spec().closes(bay.clearance().max());
     }
 
     /**
