@@ -169,7 +169,7 @@ public final class FencePlan {
      *       {@code set-post-too-short}, {@code set-footing-shallow}; note {@code gate-remeasured};
      *   <li>notes: {@code curve-in-parts}, {@code ground-continued}, {@code gate-moved}, {@code gate-swing-unknown},
      *       {@code gate-not-weighed}, {@code gate-latch-chamfer}, {@code boards-ripped}, {@code courses-break},
-     *       {@code courses-off-at-gate}.
+     *       {@code courses-off-at-gate}, {@code courses-not-checked}.
      * </ul>
      *
      * @return the findings, worked out when first asked for, unmodifiable

@@ -193,10 +193,10 @@ final class GateHanging {
                 ? gate.opening().start().plus(leaf.place().start())
                 : gate.opening().end().minus(leaf.place().start());
         Length bottom = bottoms.elevationAt(leftEdge);
-        Optional<BoardCuts> boarding = style.isHorizontal()
+        Optional<BoardCuts> boarding = style.boards().isHorizontal()
                 ? Optional.empty()
                 : boards.apply(leaf.width(), place).map(layout -> cuts(layout, leaf.rake(), bottom));
-        Optional<CourseRun> courses = style.isHorizontal()
+        Optional<CourseRun> courses = style.boards().isHorizontal()
                 ? CourseFitting.onLeaf(style, leaf.width(), bottom, leaf.rake(), place, findings)
                 : Optional.empty();
         Optional<HingeLoads> loads = loads(leaf, boarding.map(BoardCuts::layout), courses, place);
@@ -220,7 +220,10 @@ final class GateHanging {
         Length width = layout.clearLength();
         Profile bottoms = straight(Interval.of(Length.ZERO, width), bottom, bottom.plus(rake.riseOver(width)));
         return BoardCuts.of(
-                layout, bottoms.shiftedBy(Length.ZERO, style.rails().boardLength()), bottoms, style.boardEnds());
+                layout,
+                bottoms.shiftedBy(Length.ZERO, style.rails().boardLength()),
+                bottoms,
+                style.boards().ends());
     }
 
     private Optional<HingeLoads> loads(

@@ -153,7 +153,7 @@ final class RunDraft {
         Optional<BoardLayout> boards = Optional.empty();
         Optional<RailPieces> pieces = Optional.empty();
         List<CourseRun> courses = List.of();
-        if (style.isHorizontal()) {
+        if (style.boards().isHorizontal()) {
             courses = new CourseFitting(style, slope, boarded.get(), name(part), findings).fit();
             courses.forEach(each -> close(each.layout().courses(), name(part)));
         } else {
@@ -258,32 +258,32 @@ final class RunDraft {
 
     private Optional<BoardLayout> fitLeaf(Length width, String place) {
         Optional<BoardLayout> boards = fit(width, place);
-        boards.ifPresent(layout -> findings.later(() -> rips(layout, place)));
+        boards.ifPresent(layout -> findings.later(
+                () -> rips(layout, place, "the leaf", "narrower", "wider, by the opening or the gaps beside it")));
         return boards;
     }
 
     /** What the boards as laid out close of the wind, and how they move. */
     private void close(BoardLayout layout, String place) {
         book.close(line, style.privacy(layout).solid());
-        style.boardWood().ifPresent(wood -> {
+        style.boards().wood().ifPresent(wood -> {
             findings.later(() -> BoardMovement.of(layout, wood).findings(wood.allowedGap()), place);
         });
-        findings.later(() -> rips(layout, place));
+        findings.later(() -> style.boards().isHorizontal()
+                ? rips(layout, place, "the fence", "lower", "higher")
+                : rips(layout, place, "the boarding", "shorter", "longer, by moving the post at either end"));
     }
 
-    /** Says what length would need no rip, so that a post or the height can be changed. */
-    private List<Finding> rips(BoardLayout layout, String place) {
+    /** Says what length would need no rip, so that a post, a gate or the height can be changed. */
+    private static List<Finding> rips(BoardLayout layout, String place, String what, String less, String more) {
         if (layout.choice() == Fitting.FULL_BOARDS) {
             return List.of();
         }
         Length shorter = layout.clearLength().minus(layout.flushShorter());
         Length longer = layout.flushLonger().minus(layout.clearLength());
-        String what = style.isHorizontal() ? "the fence" : "the boarding";
         return List.of(Finding.note("boards-ripped", place, layout.reason())
-                .withRemedy("for full boards alone make " + what + " " + Written.tape(shorter, Rounding.UP)
-                        + (style.isHorizontal() ? " lower or " : " shorter or ")
-                        + Written.tape(longer, Rounding.UP)
-                        + (style.isHorizontal() ? " higher" : " longer, by moving the post at either end"))
+                .withRemedy("for full boards alone make " + what + " " + Written.tape(shorter, Rounding.UP) + " " + less
+                        + " or " + Written.tape(longer, Rounding.UP) + " " + more)
                 .withSource(Citation.GEOMETRY));
     }
 
@@ -371,7 +371,7 @@ final class RunDraft {
     }
 
     private List<BayRail> rails(FittedBay slope) {
-        if (style.isHorizontal() || slope.grade().abs().compareTo(SlopeFit.STEEPEST) > 0) {
+        if (style.boards().isHorizontal() || slope.grade().abs().compareTo(SlopeFit.STEEPEST) > 0) {
             // The slope's own finding says so; there is no rail to set in it.
             return List.of();
         }

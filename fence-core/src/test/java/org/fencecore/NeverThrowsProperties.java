@@ -45,6 +45,7 @@ import org.fencecore.slope.RailSpec;
 import org.fencecore.slope.SlopeSpec;
 import org.fencecore.slope.TopShape;
 import org.fencecore.slope.Treatment;
+import org.fencecore.style.BoardStyle;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.style.GateHardware;
 import org.fencecore.style.Lumber;
@@ -203,17 +204,18 @@ class NeverThrowsProperties {
     private record Boards(BoardPattern pattern, BoardEnds ends, boolean lying, Length postsAbove) {
 
         FenceStyle.Builder on(SlopeSpec slope, TopShape top) {
-            FenceStyle.Builder style = FenceStyle.builder()
-                    .pattern(pattern)
-                    .slope(slope)
-                    .boardEnds(ends)
-                    .boardWood(WoodInUse.of(WoodSpecies.LOBLOLLY_PINE, Ratio.ofPercent(19))
-                            .between(Ratio.ofPercent(12), Ratio.ofPercent(25)));
+            FenceStyle.Builder style = FenceStyle.builder().pattern(pattern).slope(slope);
+            WoodInUse wood = WoodInUse.of(WoodSpecies.LOBLOLLY_PINE, Ratio.ofPercent(19))
+                    .between(Ratio.ofPercent(12), Ratio.ofPercent(25));
             boolean lies = lying
                     && !pattern.isLapped()
                     && !pattern.hasGapAtEnds()
                     && slope.underBoards() != SlopeSpec.UnderBoards.BOARDS_TO_GROUND;
-            return lies ? style.horizontal() : style.top(top).postAboveBoards(postsAbove);
+            return lies
+                    ? style.boards(BoardStyle.horizontal().withWood(wood))
+                    : style.boards(BoardStyle.upright().withEnds(ends).withWood(wood))
+                            .top(top)
+                            .postAboveBoards(postsAbove);
         }
     }
 
@@ -278,7 +280,8 @@ class NeverThrowsProperties {
         if (plan.isBuildable()) {
             assertThat(plan.runs().stream().map(Run::side).distinct()).hasSameSizeAs(site.fencedSides());
             assertThat(plan.bays())
-                    .allSatisfy(bay -> assertThat(bay.rails().isEmpty()).isEqualTo(style.isHorizontal()));
+                    .allSatisfy(bay -> assertThat(bay.rails().isEmpty())
+                            .isEqualTo(style.boards().isHorizontal()));
             assertThat(plan.stretches())
                     .allSatisfy(stretch -> assertThat(stretch.boardCount()).isPositive());
         }

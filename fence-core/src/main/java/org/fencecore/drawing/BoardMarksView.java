@@ -109,11 +109,24 @@ public final class BoardMarksView {
         row(Face.OUTSIDE, Length.ZERO, rungs);
         plan.style().pattern().secondFace().ifPresent(face -> row(face, ROW, rungs));
         drawing.add(new Ladder(POLE.negated(), rungs));
-        drawing.note(
-                layout.count() == layout.fullCount()
-                        ? "All boards are full."
-                        : "Ripped boards are listed with the plan; where a second row meets a post, see the board table.");
+        drawing.note(ripped());
+        if (!stretch.boardsAtPosts().isEmpty()) {
+            drawing.note("Inside boards are cut where they meet a post: see the board table.");
+        }
         return drawing.build();
+    }
+
+    private String ripped() {
+        List<BoardPlacement> ripped = layout.ripped();
+        if (ripped.isEmpty()) {
+            return "No board is ripped to fill the stretch.";
+        }
+        int first = ripped.get(0).index() + 1;
+        return "Ripped to " + Notes.TAPE.format(ripped.get(0).width()) + ": "
+                + (ripped.size() == 1
+                        ? "outside board " + first
+                        : "outside boards " + first + " to " + (first + ripped.size() - 1))
+                + ", counted from where the boarding begins.";
     }
 
     private void row(Face face, Length bottom, List<Ladder.Rung> rungs) {

@@ -1,7 +1,9 @@
 package org.fencecore.drawing;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
 import org.fencecore.HungLeaf;
@@ -54,12 +56,14 @@ public final class ElevationView {
     private final Unrolled unrolled;
     private final Length boardLength;
     private final Drawing.Builder drawing;
+    private final Map<Integer, Length> boardTops;
 
     private ElevationView(FencePlan plan, Run run) {
         this.plan = plan;
         this.run = run;
         this.unrolled = Unrolled.of(run);
         this.boardLength = plan.style().rails().boardLength();
+        this.boardTops = boardTops(run);
         this.drawing = Drawing.titled("Elevation of " + run.name());
     }
 
@@ -126,9 +130,9 @@ public final class ElevationView {
                         gate.name())));
         drawing.add(ElevationTable.of(run, unrolled, plan.style().slope()));
         FenceStyle style = plan.style();
-        drawing.note("Posts " + style.postLumber() + (style.isHorizontal() ? ", nailers " : ", rails ")
+        drawing.note("Posts " + style.postLumber() + (style.boards().isHorizontal() ? ", nailers " : ", rails ")
                 + style.railLumber() + ", boards " + style.boardLumber() + ", "
-                + (style.isHorizontal()
+                + (style.boards().isHorizontal()
                         ? "in courses " + Notes.figure(boardLength) + " high together"
                         : Notes.figure(boardLength) + " long")
                 + (style.top().isStraight() ? "" : " as usual, their tops " + style.top())
@@ -177,8 +181,24 @@ public final class ElevationView {
                 unrolled.spot(body.end(), foot),
                 unrolled.spot(body.end(), climbs ? post.top() : post.top().minus(lower)),
                 unrolled.spot(body.start(), climbs ? post.top().minus(lower) : post.top())));
-        drawing.add(Label.beside(unrolled.spot(station, post.top()), Angle.RIGHT, NEAR, Integer.toString(post.number()))
+        drawing.add(Label.beside(
+                        unrolled.spot(
+                                station, Length.max(post.top(), boardTops.getOrDefault(post.number(), post.top()))),
+                        Angle.RIGHT,
+                        NEAR,
+                        Integer.toString(post.number()))
                 .withLettering(Lettering.NUMBER));
+    }
+
+    /** The tops of the boards at each post, by its number. */
+    private static Map<Integer, Length> boardTops(Run run) {
+        Map<Integer, Length> tops = new HashMap<>();
+        for (Stretch stretch : run.stretches()) {
+            for (Post post : stretch.posts()) {
+                tops.merge(post.number(), stretch.topLine().topAt(run.station(post)), Length::max);
+            }
+        }
+        return tops;
     }
 
     private void ground() {
@@ -209,21 +229,25 @@ public final class ElevationView {
 
     private void fence() {
         boolean oneByOne = boardCount() <= MOST_BOARDS;
+        boolean joined = false;
+        boolean kicked = false;
         for (Stretch stretch : run.stretches()) {
             StretchParts parts = new StretchParts(stretch, unrolled, run.ground());
             parts.rails().forEach(drawing::add);
             parts.nailers(plan.style().railLumber().width(), boardLength).forEach(drawing::add);
             List<Shape> joints = parts.joints();
             joints.forEach(drawing::add);
-            if (!joints.isEmpty()) {
-                drawing.key(Layer.RAIL_JOINTS, "joint of a rail");
-            }
+            joined |= !joints.isEmpty();
             List<Shape> kickBoards = parts.kickBoards();
             kickBoards.forEach(drawing::add);
-            if (!kickBoards.isEmpty()) {
-                drawing.key(Layer.KICK_BOARDS, "kick board, to scribe to the ground");
-            }
+            kicked |= !kickBoards.isEmpty();
             (oneByOne ? parts.boards() : parts.boardedBays()).forEach(drawing::add);
+        }
+        if (joined) {
+            drawing.key(Layer.RAIL_JOINTS, "joint of a rail");
+        }
+        if (kicked) {
+            drawing.key(Layer.KICK_BOARDS, "kick board, to scribe to the ground");
         }
         for (GateBay gate : run.gates()) {
             for (HungLeaf hung : gate.leaves()) {
@@ -235,7 +259,7 @@ public final class ElevationView {
                 leaf.frame().forEach(drawing::add);
             }
         }
-        boolean horizontal = plan.style().isHorizontal();
+        boolean horizontal = plan.style().boards().isHorizontal();
         drawing.key(Layer.POSTS, horizontal ? "post, nailer behind boards" : "post, rail behind boards");
         if (!oneByOne) {
             drawing.note("Boards are drawn bay by bay: over " + MOST_BOARDS + " are not drawn one by one.");

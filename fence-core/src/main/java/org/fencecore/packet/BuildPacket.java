@@ -149,7 +149,7 @@ public final class BuildPacket {
             files.put("stakes.csv", StakeTable.of(StakeSheet.of(plan), tape).toCsv());
             files.put("posts.csv", PostTable.of(plan, tape).toCsv());
             files.put("holes.csv", HoleTable.of(plan, takeoff, tape).toCsv());
-            if (plan.style().isHorizontal()) {
+            if (plan.style().boards().isHorizontal()) {
                 files.put("nailers.csv", CourseTable.nailers(plan, tape).toCsv());
                 files.put("courses.csv", CourseTable.boards(plan, tape).toCsv());
             } else {

@@ -49,7 +49,7 @@ final class Hardware {
                         PER_BOARD_AND_RAIL * boardCrossings(),
                         "pieces",
                         "boards: " + PER_BOARD_AND_RAIL
-                                + (style.isHorizontal()
+                                + (style.boards().isHorizontal()
                                         ? " where a board crosses a post, nailer or stile, or ends on one"
                                         : " where a board crosses a rail")
                                 + COATED),
@@ -78,7 +78,7 @@ final class Hardware {
     private int boardCrossings() {
         int crossings = 0;
         for (Stretch stretch : plan.stretches()) {
-            if (!style.isHorizontal()) {
+            if (!style.boards().isHorizontal()) {
                 crossings +=
                         stretch.boardCount() * stretch.bays().get(0).rails().size();
             }
