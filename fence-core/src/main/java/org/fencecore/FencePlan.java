@@ -11,6 +11,8 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.fencecore.footing.FootingDesign;
 import org.fencecore.footing.HoleList;
+import org.fencecore.rules.GatePart;
+import org.fencecore.rules.PoolBarrier;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.worksheet.Finding;
@@ -109,6 +111,27 @@ public final class FencePlan {
      */
     public List<GateBay> gates() {
         return runs.stream().flatMap(run -> run.gates().stream()).toList();
+    }
+
+    /**
+     * Returns the rules for pools that hold for a gate.
+     *
+     * @param gate one of {@link #gates}
+     * @return those of the site's rules that it is part of the barrier for
+     * @throws IllegalArgumentException if it is the gate of another plan
+     */
+    public List<PoolBarrier> poolBarriers(GateBay gate) {
+        Run run = runs.stream()
+                .filter(each -> each.gates().contains(gate))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "gate was " + gate + " of another plan; take it from the gates of this one"));
+        GatePart part = RuleCheck.gate(style, run, gate);
+        return site.rules().list().stream()
+                .filter(PoolBarrier.class::isInstance)
+                .map(PoolBarrier.class::cast)
+                .filter(rule -> rule.concerns(part))
+                .toList();
     }
 
     /**
@@ -253,6 +276,10 @@ public final class FencePlan {
             }
             for (GateBay gate : run.gates()) {
                 sheets.addAll(gate.worksheets(run.toString()));
+                GatePart part = RuleCheck.gate(style, run, gate);
+                String place = run + ", " + gate.name();
+                poolBarriers(gate)
+                        .forEach(rule -> sheets.add(rule.worksheet(part).within(place)));
             }
         }
         Map<FootingDesign, List<Post>> alike =

@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.fencecore.gate.GateDesign;
 import org.fencecore.gate.GateLeaf;
 import org.fencecore.gate.HingeSide;
-import org.fencecore.gate.hang.PoolGate;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
 import org.fencecore.site.GateLocation;
@@ -24,7 +23,6 @@ public final class GateBay {
     private final GateDesign design;
     private final Profile bottomLine;
     private final List<HungLeaf> leaves;
-    private final Optional<PoolGate> pool;
 
     GateBay(
             GateLocation location,
@@ -33,8 +31,7 @@ public final class GateBay {
             Interval opening,
             GateDesign design,
             Profile bottomLine,
-            List<HungLeaf> leaves,
-            Optional<PoolGate> pool) {
+            List<HungLeaf> leaves) {
         this.location = location;
         this.from = from;
         this.to = to;
@@ -42,7 +39,6 @@ public final class GateBay {
         this.design = design;
         this.bottomLine = bottomLine;
         this.leaves = List.copyOf(leaves);
-        this.pool = pool;
     }
 
     /**
@@ -151,15 +147,6 @@ public final class GateBay {
     }
 
     /**
-     * Returns the gate as the rule of a pool's barrier looks at it.
-     *
-     * @return the pool gate, empty away from a pool
-     */
-    public Optional<PoolGate> pool() {
-        return pool;
-    }
-
-    /**
      * Returns what the crew calls it.
      *
      * @return the name
@@ -182,7 +169,6 @@ public final class GateBay {
         for (HungLeaf leaf : leaves) {
             leaf.worksheets().forEach(sheet -> sheets.add(sheet.within(side + ", " + leaf.name())));
         }
-        pool.ifPresent(gate -> sheets.add(gate.worksheet().within(side + ", " + name())));
         return sheets;
     }
 

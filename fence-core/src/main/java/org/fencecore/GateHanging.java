@@ -13,14 +13,12 @@ import org.fencecore.gate.hang.GateSwing;
 import org.fencecore.gate.hang.HingeLoads;
 import org.fencecore.gate.hang.HingeSeat;
 import org.fencecore.gate.hang.HingeSpec;
-import org.fencecore.gate.hang.PoolGate;
 import org.fencecore.geometry.Clearance;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Side;
 import org.fencecore.geometry.Surface;
 import org.fencecore.layout.BoardLayout;
-import org.fencecore.layout.Face;
 import org.fencecore.site.GateLocation;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.style.GateHardware;
@@ -46,15 +44,10 @@ final class GateHanging {
     private final List<Finding> findings;
 
     /** A gate that hangs, before its posts are finished. */
-    record HungGate(
-            GatePlacing.Placed placed,
-            GateDesign design,
-            Profile bottomLine,
-            List<HungLeaf> leaves,
-            Optional<PoolGate> pool) {
+    record HungGate(GatePlacing.Placed placed, GateDesign design, Profile bottomLine, List<HungLeaf> leaves) {
 
         GateBay between(Post from, Post to) {
-            return new GateBay(placed.location(), from, to, placed.opening(), design, bottomLine, leaves, pool);
+            return new GateBay(placed.location(), from, to, placed.opening(), design, bottomLine, leaves);
         }
     }
 
@@ -98,9 +91,7 @@ final class GateHanging {
         for (GateLeaf leaf : design.leaves()) {
             leaves.add(hang(leaf, design, gate, bottoms));
         }
-        Optional<PoolGate> pool = location.pool().map(wanted -> atPool(wanted, design, location, bottoms, leaves));
-        pool.ifPresent(its -> tell(its.findings(), place));
-        return new HungGate(gate, design, bottoms, leaves, pool);
+        return new HungGate(gate, design, bottoms, leaves);
     }
 
     private GateDesign design(GateLocation location, Length opening) {
@@ -273,24 +264,6 @@ final class GateHanging {
                     .withSource(Citation.GEOMETRY));
         }
         return chamfer;
-    }
-
-    private PoolGate atPool(
-            PoolGate wanted, GateDesign design, GateLocation location, Profile bottoms, List<HungLeaf> leaves) {
-        Length top = ground.clearanceUnder(bottoms).min().plus(style.rails().boardLength());
-        Length opening =
-                design.isPair() ? design.spec().centreGap() : design.spec().latchGap();
-        boolean seeThrough = !style.pattern().isLapped();
-        for (HungLeaf leaf : leaves) {
-            Optional<Length> between =
-                    leaf.boards().map(layout -> layout.row(Face.OUTSIDE).gap()).filter(gap -> seeThrough);
-            opening = Length.max(opening, between.orElse(Length.ZERO));
-        }
-        return wanted.toBuilder()
-                .gateTop(Length.min(Length.max(top, Length.ofNanometres(1)), HIGHEST))
-                .opensAway(location.opensOutward() == location.waterInside())
-                .widestOpeningNearRelease(opening)
-                .build();
     }
 
     private void tell(List<Finding> news, String place) {

@@ -3,10 +3,11 @@ package org.fencecore;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import org.fencecore.gate.hang.PoolGate;
+import org.fencecore.gate.GateSpec;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.ProfilePoint;
@@ -17,6 +18,7 @@ import org.fencecore.rules.FencePart;
 import org.fencecore.rules.GatePart;
 import org.fencecore.rules.LocalRules;
 import org.fencecore.rules.PostPart;
+import org.fencecore.site.GateLocation;
 import org.fencecore.slope.FittedBay;
 import org.fencecore.slope.KickBoard;
 import org.fencecore.slope.SlopeSpec;
@@ -148,6 +150,11 @@ final class RuleCheck {
         return gates;
     }
 
+    /** A gate as the rules see it. */
+    static GatePart gate(FenceStyle style, Run run, GateBay gate) {
+        return new RuleCheck(style).gate(run, gate);
+    }
+
     private GatePart gate(Run run, GateBay gate) {
         Profile.Builder bottom = Profile.builder();
         Profile.Builder top = Profile.builder();
@@ -164,18 +171,30 @@ final class RuleCheck {
                 .top(top.build())
                 .openness(openness)
                 .build();
+        GateLocation location = gate.location();
         Side inside = run.outside().opposite();
-        GatePart part =
-                GatePart.of(gate.name(), leaf).withSwing(gate.location().opensOutward() ? run.outside() : inside);
-        if (gate.pool().isEmpty()) {
-            return part;
+        GatePart part = GatePart.of(gate.name(), leaf)
+                .withSwing(location.opensOutward() ? run.outside() : inside)
+                .withSelfClosing(location.isSelfClosing())
+                .withSelfLatching(location.isSelfLatching())
+                .withLock(location.isLockable())
+                .withOpeningAtRelease(openingNearLatch(gate));
+        return location.releaseHeight()
+                .map(up -> part.withRelease(up, location.isReleaseInside() ? inside : run.outside()))
+                .orElse(part);
+    }
+
+    /** The gap at the latch, or between two boards that nothing stands behind. */
+    private Length openingNearLatch(GateBay gate) {
+        GateSpec spec = gate.design().spec();
+        Length opening = gate.design().isPair() ? spec.centreGap() : spec.latchGap();
+        for (HungLeaf leaf : gate.leaves()) {
+            Optional<Length> between = leaf.boards()
+                    .map(layout -> layout.row(Face.OUTSIDE).gap())
+                    .filter(gap -> !style.pattern().isLapped());
+            opening = Length.max(opening, between.orElse(Length.ZERO));
         }
-        PoolGate pool = gate.pool().get();
-        boolean releaseInside = pool.isReleaseOnPoolSide() == gate.location().waterInside();
-        return part.withSelfClosing(pool.isSelfClosing())
-                .withSelfLatching(pool.isSelfLatching())
-                .withRelease(pool.release(), releaseInside ? inside : run.outside())
-                .withOpeningAtRelease(pool.widestOpeningNearRelease());
+        return opening;
     }
 
     private FencePart.Builder along(Run run, Interval stations) {

@@ -12,7 +12,6 @@ import org.fencecore.drawing.GateView;
 import org.fencecore.drawing.PlanView;
 import org.fencecore.drawing.SwingArc;
 import org.fencecore.gate.HingeSide;
-import org.fencecore.gate.hang.PoolGate;
 import org.fencecore.geometry.Plane;
 import org.fencecore.geometry.Point;
 import org.fencecore.geometry.Polyline;
@@ -20,6 +19,8 @@ import org.fencecore.geometry.Side;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.layout.Face;
 import org.fencecore.packet.BuildSheet;
+import org.fencecore.rules.LocalRules;
+import org.fencecore.rules.PoolBarrier;
 import org.fencecore.site.GateLocation;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
@@ -267,24 +268,60 @@ class HungGatePlanTest {
         assertThat(GateView.of(plan.gates().get(0)).description()).contains("two leaves");
     }
 
-    /** ISPSC 305 as parameters: away from the water; a release under 54 in has no opening over 1/2 in near it. */
+    private static FencePlan atPool(GateLocation.Builder gate, Side water, FenceStyle style) {
+        PoolBarrier rule = PoolBarrier.builder(water, "pool barrier", PoolBarrier.PUBLISHED)
+                .build();
+        Site site = levelSide()
+                .gate(gate.selfClosing(true).selfLatching(true).lockable(true).build())
+                .rules(LocalRules.of(List.of(rule)))
+                .build();
+        return FencePlanner.plan(site, style);
+    }
+
+    /**
+     * ISPSC 305 as parameters: away from the water; a release under 54 in has no opening over 1/2 in near it. The lot is
+     * on the right of its side.
+     */
     @Test
     void aPoolGateIsHeldAgainstItsRule() {
-        PoolGate low = PoolGate.builder().release(Length.ofInches(48)).build();
-        assertThat(codes(level(gate(42).pool(low, true)))).contains("pool-gate-opens-in");
-        FencePlan out = level(gate(42).pool(low, true).opensOutward(true));
-        assertThat(codes(out)).noneMatch(code -> code.startsWith("pool-"));
-        assertThat(codes(level(gate(42).pool(low, false)))).noneMatch(code -> code.startsWith("pool-"));
+        GateLocation.Builder low = gate(42).latchRelease(Length.ofInches(48), true);
+        assertThat(codes(atPool(low, Side.RIGHT, USUAL))).contains("pool-gate-swing");
+        FencePlan out = atPool(low.opensOutward(true), Side.RIGHT, USUAL);
+        assertThat(codes(out)).noneMatch(code -> code.startsWith("pool-gate"));
+        assertThat(codes(atPool(low.opensOutward(false).latchRelease(Length.ofInches(48), false), Side.LEFT, USUAL)))
+                .noneMatch(code -> code.startsWith("pool-gate"));
         FenceStyle spaced = FenceStyle.builder()
                 .pattern(BoardPattern.spaced(Length.ofInches(5.5), Length.ofInches(2)))
                 .build();
-        FencePlan open = level(gate(42).pool(low, true).opensOutward(true), spaced);
-        assertThat(finding(open, "pool-release-shield").place()).isEqualTo("side 1, gate, pool gate");
+        GateLocation.Builder inside = gate(42).opensOutward(true).latchRelease(Length.ofInches(48), true);
+        Finding open = finding(atPool(inside, Side.RIGHT, spaced), "pool-gate-release");
+        assertThat(open.place()).isEqualTo("gate");
+        assertThat(open.message()).contains("near openings of up to");
         assertThat(out.worksheets()).anyMatch(sheet -> sheet.title().equals("side 1, gate: Pool gate"));
         assertThat(BuildSheet.of(out, Takeoff.of(out)).toText().replaceAll("\\s+", " "))
-                .contains("at the pool: opens away from the water")
-                .contains("release of the latch 4' 0\" above the ground: on the pool side, at least 3\" under the top")
-                .contains("self-closing gate hinge");
+                .contains("pool barrier: opens away from the water")
+                .contains("pool barrier: release of the latch 4' 6\" up or higher, or on the side of the water, 3\" or")
+                .contains("release of the latch 4' 0\" above the ground, worked from inside the lot")
+                .contains("self-closing gate hinge")
+                .contains("self-latching gate latch that takes a lock");
+        GateBay other = level(gate(42)).gates().get(0);
+        assertThatThrownBy(() -> out.poolBarriers(other)).hasMessageContaining("of another plan");
+    }
+
+    @Test
+    void aGateThatIsNotSaidToShutItselfIsToldAtAPool() {
+        PoolBarrier rule = PoolBarrier.builder(Side.RIGHT, "pool barrier", PoolBarrier.PUBLISHED)
+                .build();
+        FencePlan plan = FencePlanner.plan(
+                levelSide()
+                        .gate(gate(42).opensOutward(true).build())
+                        .rules(LocalRules.of(List.of(rule)))
+                        .build(),
+                USUAL);
+        assertThat(codes(plan)).contains("pool-gate-closing", "pool-gate-lock", "pool-not-told");
+        assertThatThrownBy(() -> gate(42).latchRelease(Length.ZERO, true).build())
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("release of the latch of gate was 0");
     }
 
     /**

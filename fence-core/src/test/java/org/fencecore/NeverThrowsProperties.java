@@ -17,7 +17,6 @@ import net.jqwik.api.constraints.Size;
 import org.fencecore.footing.PostSetting;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.gate.HingeSide;
-import org.fencecore.gate.hang.PoolGate;
 import org.fencecore.geometry.Bearing;
 import org.fencecore.geometry.Corner;
 import org.fencecore.geometry.Plane;
@@ -115,11 +114,9 @@ class NeverThrowsProperties {
                         .twoLeaves((wishes & 1) != 0)
                         .raked((wishes & 2) != 0)
                         .opensOutward((wishes & 4) != 0)
-                        .pool(
-                                PoolGate.builder()
-                                        .release(Length.ofInches(40 + wishes))
-                                        .build(),
-                                (wishes & 8) != 0)
+                        .selfClosing((wishes & 8) != 0)
+                        .selfLatching((wishes & 8) != 0)
+                        .latchRelease(Length.ofInches(40 + wishes), (wishes & 8) != 0)
                         .build())
                 .list()
                 .ofMaxSize(3)

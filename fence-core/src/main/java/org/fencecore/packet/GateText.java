@@ -16,6 +16,7 @@ import org.fencecore.gate.hang.HingeLoads;
 import org.fencecore.gate.hang.HingeSeat;
 import org.fencecore.gate.hang.LeafWeight;
 import org.fencecore.geometry.Profile;
+import org.fencecore.rules.PoolBarrier;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Force;
 import org.fencecore.units.Length;
@@ -63,7 +64,7 @@ final class GateText {
             swing(hung);
         }
         hang();
-        gate.pool().ifPresent(pool -> pool.requirements().forEach(asked -> say("at the pool: " + asked)));
+        atPool();
     }
 
     private void say(String sentence) {
@@ -205,6 +206,18 @@ final class GateText {
         say(how + "board bottoms " + tape.format(from) + " above the ground at " + gate.from() + " and "
                 + tape.format(to) + " at " + gate.to() + "; frame "
                 + tape.format(plan.style().rails().bottomRailAboveBottoms()) + " above the board bottoms");
+    }
+
+    private void atPool() {
+        List<PoolBarrier> rules = plan.poolBarriers(gate);
+        rules.forEach(rule -> rule.gateRequirements().forEach(asked -> say(rule.words() + ": " + asked)));
+        if (rules.isEmpty()) {
+            return;
+        }
+        gate.location()
+                .releaseHeight()
+                .ifPresent(up -> say("release of the latch " + tape.format(up) + " above the ground, worked from "
+                        + (gate.location().isReleaseInside() ? "inside" : "outside") + " the lot"));
     }
 
     private static String braceCuts(GateBrace brace) {
