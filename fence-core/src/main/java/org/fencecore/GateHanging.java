@@ -19,6 +19,7 @@ import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Side;
 import org.fencecore.geometry.Surface;
 import org.fencecore.layout.BoardLayout;
+import org.fencecore.layout.Face;
 import org.fencecore.site.GateLocation;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.style.GateHardware;
@@ -179,6 +180,7 @@ final class GateHanging {
                 ? gate.opening().start().plus(leaf.place().start())
                 : gate.opening().end().minus(leaf.place().start());
         Optional<BoardLayout> boarding = boards.apply(leaf.width(), place);
+        Length thickness = thickness(boarding);
         Optional<HingeLoads> loads = loads(leaf, boarding, place);
         loads.ifPresent(its -> tell(its.findings(), place));
         List<HingeSeat> seats = loads.map(its -> seats(leaf, its.hinges())).orElse(List.of());
@@ -189,10 +191,24 @@ final class GateHanging {
                 hingesAtStart,
                 bottoms.elevationAt(leftEdge),
                 boarding,
-                swing(leaf, hingesAtStart, gate, bottoms, place),
+                thickness,
+                swing(leaf, hingesAtStart, gate, bottoms, thickness, place),
                 loads,
                 seats,
-                chamfer(leaf, design, place));
+                chamfer(leaf, design, thickness, place));
+    }
+
+    /** Of the frame with what is on its faces: boards outside, and behind or over their gaps a second row. */
+    private Length thickness(Optional<BoardLayout> boarding) {
+        Length thickness = style.gateLumber().thickness();
+        if (boarding.isEmpty()) {
+            return thickness;
+        }
+        Length board = style.boardLumber().thickness();
+        boolean second =
+                boarding.get().count() > boarding.get().row(Face.OUTSIDE).count();
+        Length cover = style.hasBattens() ? style.battenLumber().thickness() : board;
+        return thickness.plus(board).plus(second ? cover : Length.ZERO);
     }
 
     private Optional<HingeLoads> loads(GateLeaf leaf, Optional<BoardLayout> boarding, String place) {
@@ -219,7 +235,9 @@ final class GateHanging {
         GateHardware hardware = style.gateHardware();
         List<Length> heights = hinges.heightsOn(leaf);
         // No wider than lies on the frame at the lowest and the highest hinge.
-        Length width = Length.min(hardware.strapWidth(), heights.get(0).times(2));
+        Length overTop = leaf.frameHeight().minus(heights.get(heights.size() - 1));
+        Length width = Length.min(
+                hardware.strapWidth(), Length.min(heights.get(0), overTop).times(2));
         Length reach = Length.min(hardware.strapReach(), leaf.width());
         return heights.stream()
                 .map(height -> reach.isZero()
@@ -229,9 +247,14 @@ final class GateHanging {
     }
 
     private Optional<GateSwing> swing(
-            GateLeaf leaf, boolean hingesAtStart, GatePlacing.Placed gate, Profile bottoms, String place) {
-        Optional<GateSwing> swing = surface.flatMap(shots ->
-                LeafSwing.of(leaf, hingesAtStart, gate.location(), gate.opening(), bottoms, line, style, shots));
+            GateLeaf leaf,
+            boolean hingesAtStart,
+            GatePlacing.Placed gate,
+            Profile bottoms,
+            Length thickness,
+            String place) {
+        Optional<GateSwing> swing = surface.flatMap(shots -> LeafSwing.of(
+                leaf, hingesAtStart, gate.location(), gate.opening(), bottoms, line, style, thickness, shots));
         swing.ifPresent(clear -> tell(clear.findings(), place));
         if (surface.isPresent() && swing.isEmpty()) {
             findings.add(Finding.note(
@@ -244,11 +267,10 @@ final class GateHanging {
     }
 
     /** The pins are in the face that the leaf opens from, so that only the latch stile may touch as it turns. */
-    private Chamfer chamfer(GateLeaf leaf, GateDesign design, String place) {
+    private Chamfer chamfer(GateLeaf leaf, GateDesign design, Length depth, String place) {
         GateSpec spec = leaf.spec();
         Length gap = design.isPair() ? spec.centreGap() : spec.latchGap();
         Length pinToEdge = leaf.width().plus(style.gateHardware().pinOf(spec));
-        Length depth = LeafSwing.thickness(style);
         boolean sizeable = pinToEdge.compareTo(HIGHEST) <= 0 && depth.compareTo(HIGHEST) <= 0;
         if (!sizeable || depth.compareTo(pinToEdge.plus(gap)) >= 0) {
             return Chamfer.NONE;

@@ -27,6 +27,7 @@ public final class HungLeaf {
     private final boolean hingesAtStart;
     private final Length boardBottom;
     private final Optional<BoardLayout> boards;
+    private final Length thickness;
     private final Optional<GateSwing> swing;
     private final Optional<HingeLoads> loads;
     private final List<HingeSeat> seats;
@@ -38,6 +39,7 @@ public final class HungLeaf {
             boolean hingesAtStart,
             Length boardBottom,
             Optional<BoardLayout> boards,
+            Length thickness,
             Optional<GateSwing> swing,
             Optional<HingeLoads> loads,
             List<HingeSeat> seats,
@@ -47,6 +49,7 @@ public final class HungLeaf {
         this.hingesAtStart = hingesAtStart;
         this.boardBottom = boardBottom;
         this.boards = boards;
+        this.thickness = thickness;
         this.swing = swing;
         this.loads = loads;
         this.seats = List.copyOf(seats);
@@ -93,6 +96,15 @@ public final class HungLeaf {
      */
     public Optional<BoardLayout> boards() {
         return boards;
+    }
+
+    /**
+     * Returns how thick it is from face to face: its frame with the boards on one face or both.
+     *
+     * @return the thickness, without hinges and latch
+     */
+    public Length thickness() {
+        return thickness;
     }
 
     /**

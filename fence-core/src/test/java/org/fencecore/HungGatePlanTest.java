@@ -324,6 +324,50 @@ class HungGatePlanTest {
                 .hasMessageContaining("release of the latch of gate was 0");
     }
 
+    /** Frame 1 1/2, boards 3/4, battens 1/2 in: as many layers as there are. */
+    @Test
+    void aLeafIsAsThickAsWhatIsOnIt() {
+        assertThat(thickness(BoardPattern.shadowbox(Length.ofInches(5.5)).withLap(Length.ofInches(1)), 42))
+                .isEqualTo(Length.ofInches(3));
+        assertThat(thickness(BoardPattern.sideBySide(Length.ofInches(5.5)), 42)).isEqualTo(Length.ofInches(2.25));
+        assertThat(thickness(BoardPattern.boardOnBoard(Length.ofInches(5.5)), 42))
+                .isEqualTo(Length.ofInches(3));
+        FenceStyle battens = FenceStyle.builder()
+                .pattern(BoardPattern.boardAndBatten(
+                        Length.ofInches(5.5), USUAL.battenLumber().width()))
+                .build();
+        assertThat(level(gate(42), battens).gates().get(0).leaves().get(0).thickness())
+                .isEqualTo(Length.ofInches(2.25).plus(battens.battenLumber().thickness()));
+        // Too narrow for a board: the frame alone.
+        assertThat(thickness(BoardPattern.sideBySide(Length.ofInches(5.5)), 5)).isEqualTo(Length.ofInches(1.5));
+    }
+
+    private static Length thickness(BoardPattern pattern, double opening) {
+        FenceStyle style = FenceStyle.builder().pattern(pattern).build();
+        return level(gate(opening), style).gates().get(0).leaves().get(0).thickness();
+    }
+
+    /** At 10 % the strap finds the rail behind it; at 25 % it needs a block, cut to the raked rail. */
+    @Test
+    void strapsOfARakedLeafLieLevel() {
+        FencePlan gentle = onPlane(10, 0, gate(48).raked(true), Side.RIGHT);
+        HungLeaf leaf = gentle.gates().get(0).leaves().get(0);
+        assertThat(leaf.blocks()).hasSize(1);
+        assertThat(codes(gentle)).doesNotContain("hinge-off-frame");
+        FencePlan steep = onPlane(25, 0, gate(48).raked(true), Side.RIGHT);
+        assertThat(steep.gates().get(0).leaves().get(0).blocks()).hasSize(3);
+        assertThat(codes(steep)).doesNotContain("hinge-off-frame");
+        assertThat(BuildSheet.of(steep, Takeoff.of(steep)).toText().replaceAll("\\s+", " "))
+                .contains("straps level, square to them and not along the rails")
+                .contains("fitted to the brace and to the raked rail");
+        FenceStyle low = FenceStyle.builder()
+                .gateHardware(
+                        GateHardware.builder().hingeInset(Length.ofInches(2)).build())
+                .build();
+        FencePlan told = FencePlanner.plan(steep.site(), low);
+        assertThat(finding(told, "hinge-off-frame").remedy()).contains("shorter strap");
+    }
+
     /**
      * A leaf of 17 1/4 in, 3 in deep, pins 1/4 in from it: sqrt(17.75^2 - 17.5^2) = 2.9686 in of its depth is clear, so
      * 0.0314 in must come off.

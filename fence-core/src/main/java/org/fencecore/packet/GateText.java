@@ -113,7 +113,8 @@ final class GateText {
                     .ifPresent(length -> pieces.row(
                             "block",
                             tape.format(length),
-                            "square, level behind the " + seat + ", fitted to the brace"));
+                            "square, level behind the " + seat + ", fitted to the brace"
+                                    + (leaf.rake().isZero() ? "" : " and to the raked rail")));
         }
         text.detail(pieces);
         for (GateBrace brace : leaf.braces()) {
@@ -156,8 +157,9 @@ final class GateText {
         List<String> heights =
                 loads.hinges().heightsOn(hung.leaf()).stream().map(tape::format).toList();
         say(loads.hinges().count() + " hinges, their middles " + Written.list(heights)
-                + " above the lower edge of the frame at the hinges, each a "
-                + plan.style().gateHardware());
+                + " above the lower edge of the frame at the hinges, pins plumb in one line"
+                + (hung.leaf().rake().isZero() ? "" : ", straps level, square to them and not along the rails")
+                + "; each a " + plan.style().gateHardware());
         Optional<Force> held = loads.hinges().screws().map(screws -> screws.ofHinge());
         say("the top hinge is pulled by " + pounds(loads.pullAtTop())
                 + held.map(force -> "; its screws are counted on for " + pounds(force))

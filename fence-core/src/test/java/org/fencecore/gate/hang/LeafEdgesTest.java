@@ -11,6 +11,7 @@ import org.fencecore.gate.GateSpec;
 import org.fencecore.gate.HingeSide;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
+import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Finding;
 import org.junit.jupiter.api.Test;
 
@@ -79,6 +80,45 @@ class LeafEdgesTest {
         assertThat(offRail.findings().get(0).remedy()).contains("a block of frame lumber 8 1/2\" long");
         assertThat(HingeSeat.ofStrap(leaf, inches(10), inches(2), inches(3.5)).blockLength())
                 .isEmpty();
+    }
+
+    /**
+     * By hand, 10 % up from the hinges: the bottom rail is 3.5 x sqrt(1.01) = 3.517 in deep, from 0.35 to 3.867 at the
+     * stile's inner edge and from 1.2 to 4.717 at 12 in. A level strap of 2 in is on it with its middle from 2.2 to 2.867.
+     */
+    @Test
+    void aLevelStrapLeavesARakedRail() {
+        for (HingeSide side : HingeSide.values()) {
+            GateLeaf leaf = raked(side, side == HingeSide.LEFT ? 10 : -10);
+            assertThat(strap(leaf, 2.21).findings()).isEmpty();
+            assertThat(strap(leaf, 2.86).findings()).isEmpty();
+            assertThat(strap(leaf, 2.87).blockLength()).contains(inches(8.5));
+            HingeSeat out = strap(leaf, 2.19);
+            assertThat(out.isOnFrame()).isFalse();
+            assertThat(out.findings()).extracting(Finding::code).containsExactly("hinge-off-frame", "hinge-block");
+            // The top rail comes down to the strap from above: 52.833 to 56.35 at the stile, 53.683 to 57.2 at its end.
+            assertThat(strap(leaf, 55).findings()).isEmpty();
+            assertThat(strap(leaf, 54.6).blockLength()).isPresent();
+            // Falling from the hinges it is the other way round: the top rail ends at 56 - 1.2 = 54.8 in.
+            GateLeaf falling = raked(side, side == HingeSide.LEFT ? -10 : 10);
+            assertThat(strap(falling, 53.81).isOnFrame()).isFalse();
+            assertThat(strap(falling, 53.79).findings()).isEmpty();
+        }
+        // A butt hinge on the edge does not reach where the rail has risen.
+        assertThat(HingeSeat.ofButt(raked(HingeSide.LEFT, 30), inches(6), inches(3.5))
+                        .findings())
+                .isEmpty();
+    }
+
+    private static HingeSeat strap(GateLeaf leaf, double up) {
+        return HingeSeat.ofStrap(leaf, inches(up), inches(2), inches(12));
+    }
+
+    private static GateLeaf raked(HingeSide hinges, double percent) {
+        return GateDesign.forOpening(
+                        inches(47.5), inches(56), hinges, GateSpec.builder().build())
+                .withRake(Slope.ofPercent(percent))
+                .activeLeaf();
     }
 
     @Test
