@@ -186,7 +186,7 @@ public final class FencePlan {
      *   <li>blockers of gates: {@code gate-without-fence}, {@code gate-wider-than-run}, {@code gate-off-run},
      *       {@code gates-overlap}, {@code gate-leaves-no-post}, {@code gate-too-narrow};
      *   <li>warnings: {@code over-the-boundary}, {@code holes-run-together}, {@code gate-gap},
-     *       {@code gate-rake-steep}, {@code gate-opens-over-boundary};
+     *       {@code gate-rake-steep}, {@code gate-boards-tall}, {@code gate-opens-over-boundary};
      *   <li>of posts as set: blocker {@code set-post-misplaced}; warnings {@code post-out-of-line}, {@code bay-too-wide},
      *       {@code set-post-too-short}, {@code set-footing-shallow}; note {@code gate-remeasured};
      *   <li>notes: {@code curve-in-parts}, {@code ground-continued}, {@code gate-moved}, {@code gate-swing-unknown},

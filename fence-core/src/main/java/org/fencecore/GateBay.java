@@ -9,6 +9,7 @@ import org.fencecore.gate.HingeSide;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
 import org.fencecore.site.GateLocation;
+import org.fencecore.slope.BayTop;
 import org.fencecore.worksheet.Worksheet;
 
 /**
@@ -22,6 +23,7 @@ public final class GateBay {
     private final Interval opening;
     private final GateDesign design;
     private final Profile bottomLine;
+    private final BayTop top;
     private final List<HungLeaf> leaves;
 
     GateBay(
@@ -31,6 +33,7 @@ public final class GateBay {
             Interval opening,
             GateDesign design,
             Profile bottomLine,
+            BayTop top,
             List<HungLeaf> leaves) {
         this.location = location;
         this.from = from;
@@ -38,6 +41,7 @@ public final class GateBay {
         this.opening = opening;
         this.design = design;
         this.bottomLine = bottomLine;
+        this.top = top;
         this.leaves = List.copyOf(leaves);
     }
 
@@ -147,6 +151,15 @@ public final class GateBay {
     }
 
     /**
+     * Returns where the tops of its boards run, over both leaves where there are two.
+     *
+     * @return the tops over the opening, by station along the run, in the datum of the shots
+     */
+    public BayTop top() {
+        return top;
+    }
+
+    /**
      * Returns what the crew calls it.
      *
      * @return the name
@@ -166,6 +179,9 @@ public final class GateBay {
 
     List<Worksheet> worksheets(String side) {
         List<Worksheet> sheets = new ArrayList<>();
+        if (!top.shape().isStraight()) {
+            sheets.add(top.worksheet(opening.middle()).within(side + ", " + name() + ", middle of the opening"));
+        }
         for (HungLeaf leaf : leaves) {
             leaf.worksheets().forEach(sheet -> sheets.add(sheet.within(side + ", " + leaf.name())));
         }

@@ -21,9 +21,11 @@ import org.fencecore.geometry.Surface;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.Face;
 import org.fencecore.site.GateLocation;
+import org.fencecore.slope.BayTop;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.style.GateHardware;
 import org.fencecore.units.Length;
+import org.fencecore.units.Rounding;
 import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
@@ -45,10 +47,11 @@ final class GateHanging {
     private final List<Finding> findings;
 
     /** A gate that hangs, before its posts are finished. */
-    record HungGate(GatePlacing.Placed placed, GateDesign design, Profile bottomLine, List<HungLeaf> leaves) {
+    record HungGate(
+            GatePlacing.Placed placed, GateDesign design, Profile bottomLine, BayTop top, List<HungLeaf> leaves) {
 
         GateBay between(Post from, Post to) {
-            return new GateBay(placed.location(), from, to, placed.opening(), design, bottomLine, leaves);
+            return new GateBay(placed.location(), from, to, placed.opening(), design, bottomLine, top, leaves);
         }
     }
 
@@ -88,11 +91,19 @@ final class GateHanging {
                 .forEach(finding -> findings.add(offerTwo(design, finding).within(place)));
         Profile bottoms = location.isRaked() ? raked(gate.opening(), posts, rising) : level(gate.opening());
         checkGap(bottoms, !rising.isZero(), place);
+        BayTop top = BayTop.over(
+                bottoms,
+                ground,
+                style.gateTop(),
+                style.slope().clearance(),
+                style.rails().boardLength());
+        tell(top.findings(location.name(), style.rails().topRailBelowTops()), line.name);
+        checkOverhang(top, place);
         List<HungLeaf> leaves = new ArrayList<>();
         for (GateLeaf leaf : design.leaves()) {
-            leaves.add(hang(leaf, design, gate, bottoms));
+            leaves.add(hang(leaf, design, gate, bottoms, top));
         }
-        return new HungGate(gate, design, bottoms, leaves);
+        return new HungGate(gate, design, bottoms, top, leaves);
     }
 
     private GateDesign design(GateLocation location, Length opening) {
@@ -171,7 +182,25 @@ final class GateHanging {
         }
     }
 
-    private HungLeaf hang(GateLeaf leaf, GateDesign design, GatePlacing.Placed gate, Profile bottoms) {
+    /** Thin boards far above the last rail bend and cup. */
+    private void checkOverhang(BayTop top, String place) {
+        Length over = top.longest()
+                .minus(style.rails().boardLength())
+                .plus(style.rails().topRailBelowTops());
+        if (over.compareTo(style.gate().reasonableOverhang()) > 0) {
+            findings.add(Finding.warning(
+                            "gate-boards-tall",
+                            place,
+                            "boards stand up to " + Written.tape(over, Rounding.UP)
+                                    + " above the top rail of the frame, over the "
+                                    + Written.tape(style.gate().reasonableOverhang()) + " held reasonable")
+                    .withRemedy("let the top rise less, set the top rail nearer to the tops, or tie the boards with a"
+                            + " batten along their tops")
+                    .withSource(Citation.COMMON_PRACTICE));
+        }
+    }
+
+    private HungLeaf hang(GateLeaf leaf, GateDesign design, GatePlacing.Placed gate, Profile bottoms, BayTop top) {
         boolean left = leaf.hingeSide() == HingeSide.LEFT;
         String name = gate.location().name() + (design.isPair() ? (left ? " left leaf" : " right leaf") : "");
         String place = line.name + ", " + name;
@@ -181,7 +210,8 @@ final class GateHanging {
                 : gate.opening().end().minus(leaf.place().start());
         Optional<BoardLayout> boarding = boards.apply(leaf.width(), place);
         Length thickness = thickness(boarding);
-        Optional<HingeLoads> loads = loads(leaf, boarding, place);
+        LeafPlace at = new LeafPlace(leftEdge, beginsLeft(), top);
+        Optional<HingeLoads> loads = loads(leaf, boarding, at, place);
         loads.ifPresent(its -> tell(its.findings(), place));
         List<HingeSeat> seats = loads.map(its -> seats(leaf, its.hinges())).orElse(List.of());
         seats.forEach(seat -> tell(seat.findings(), place));
@@ -190,6 +220,7 @@ final class GateHanging {
                 leaf,
                 hingesAtStart,
                 bottoms.elevationAt(leftEdge),
+                at,
                 boarding,
                 thickness,
                 swing(leaf, hingesAtStart, gate, bottoms, thickness, place),
@@ -211,12 +242,12 @@ final class GateHanging {
         return thickness.plus(board).plus(second ? cover : Length.ZERO);
     }
 
-    private Optional<HingeLoads> loads(GateLeaf leaf, Optional<BoardLayout> boarding, String place) {
+    private Optional<HingeLoads> loads(GateLeaf leaf, Optional<BoardLayout> boarding, LeafPlace at, String place) {
         if (leaf.pieces().isEmpty()) {
             // The leaf's own blocker says why it cannot be made.
             return Optional.empty();
         }
-        Optional<HingeLoads> loads = LeafScale.weigh(leaf, boarding, style).map(weight -> {
+        Optional<HingeLoads> loads = LeafScale.weigh(leaf, boarding, at, style).map(weight -> {
             GateHardware hardware = style.gateHardware();
             return HingeLoads.of(weight, hardware.hingesOn(leaf, hardware.woodOf(style.gateLumber())));
         });

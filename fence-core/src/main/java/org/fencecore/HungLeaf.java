@@ -10,7 +10,9 @@ import org.fencecore.gate.hang.GateSwing;
 import org.fencecore.gate.hang.HingeLoads;
 import org.fencecore.gate.hang.HingeSeat;
 import org.fencecore.gate.hang.LatchDrop;
+import org.fencecore.geometry.ProfilePoint;
 import org.fencecore.layout.BoardLayout;
+import org.fencecore.layout.BoardPlacement;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Worksheet;
 
@@ -26,6 +28,7 @@ public final class HungLeaf {
     private final GateLeaf leaf;
     private final boolean hingesAtStart;
     private final Length boardBottom;
+    private final LeafPlace place;
     private final Optional<BoardLayout> boards;
     private final Length thickness;
     private final Optional<GateSwing> swing;
@@ -38,6 +41,7 @@ public final class HungLeaf {
             GateLeaf leaf,
             boolean hingesAtStart,
             Length boardBottom,
+            LeafPlace place,
             Optional<BoardLayout> boards,
             Length thickness,
             Optional<GateSwing> swing,
@@ -48,6 +52,7 @@ public final class HungLeaf {
         this.leaf = leaf;
         this.hingesAtStart = hingesAtStart;
         this.boardBottom = boardBottom;
+        this.place = place;
         this.boards = boards;
         this.thickness = thickness;
         this.swing = swing;
@@ -96,6 +101,27 @@ public final class HungLeaf {
      */
     public Optional<BoardLayout> boards() {
         return boards;
+    }
+
+    /**
+     * Returns how long a board must be: from its square bottom to the highest place of the line of the tops over its width.
+     *
+     * @param board one of its {@link #boards}
+     * @return the length to cut it to, before its top is cut to that line
+     */
+    public Length boardLength(BoardPlacement board) {
+        return place.boardLength(board);
+    }
+
+    /**
+     * Returns a board as it is cut and stands, seen from outside.
+     *
+     * @param board one of its {@link #boards}
+     * @return its corners by distance from the left edge of the leaf and height in the datum of the shots, from the lower
+     *     left one along the bottom and round; the top has more than two where its line turns on the board
+     */
+    public List<ProfilePoint> boardOutline(BoardPlacement board) {
+        return place.outline(board);
     }
 
     /**

@@ -9,6 +9,7 @@ import org.fencecore.gate.hang.HingeLoads;
 import org.fencecore.gate.hang.LeafBoards;
 import org.fencecore.gate.hang.LeafWeight;
 import org.fencecore.layout.BoardLayout;
+import org.fencecore.layout.BoardPlacement;
 import org.fencecore.layout.Face;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.style.Lumber;
@@ -30,7 +31,8 @@ final class LeafScale {
     private LeafScale() {}
 
     /** The leaf with its boards; empty if it is beyond anything that hangs on hinges. */
-    static Optional<LeafWeight> weigh(GateLeaf leaf, Optional<BoardLayout> boarding, FenceStyle style) {
+    static Optional<LeafWeight> weigh(
+            GateLeaf leaf, Optional<BoardLayout> boarding, LeafPlace place, FenceStyle style) {
         List<LeafBoards> lots = new ArrayList<>();
         if (boarding.isPresent()) {
             BoardLayout layout = boarding.get();
@@ -40,18 +42,45 @@ final class LeafScale {
             if (!sizeable) {
                 return Optional.empty();
             }
-            int battens = style.hasBattens() ? layout.row(Face.COVER).count() : 0;
-            int ripped = layout.ripped().size();
-            Lumber board = style.boardLumber();
-            add(lots, layout.count() - battens - ripped, board, board.width(), style);
-            if (ripped > 0) {
-                add(lots, ripped, board, layout.ripped().get(0).width(), style);
+            if (place.top().shape().isStraight()) {
+                addAlike(lots, layout, style);
+            } else {
+                layout.boards().forEach(board -> addShaped(lots, board, place, style));
             }
-            add(lots, battens, style.battenLumber(), style.battenLumber().width(), style);
         }
         GateWood frame = style.gateHardware().woodOf(style.gateLumber());
         LeafWeight weight = LeafWeight.of(leaf, frame, lots.toArray(LeafBoards[]::new));
         return weight.total().compareTo(HEAVIEST) <= 0 ? Optional.of(weight) : Optional.empty();
+    }
+
+    private static void addAlike(List<LeafBoards> lots, BoardLayout layout, FenceStyle style) {
+        int battens = style.hasBattens() ? layout.row(Face.COVER).count() : 0;
+        int ripped = layout.ripped().size();
+        Lumber board = style.boardLumber();
+        add(lots, layout.count() - battens - ripped, board, board.width(), style);
+        if (ripped > 0) {
+            add(lots, ripped, board, layout.ripped().get(0).width(), style);
+        }
+        add(lots, battens, style.battenLumber(), style.battenLumber().width(), style);
+    }
+
+    /** One whose top is cut to a line of its own weighs where it is. */
+    private static void addShaped(List<LeafBoards> lots, BoardPlacement board, LeafPlace place, FenceStyle style) {
+        Length mean = place.meanLength(board);
+        if (!mean.isPositive() || mean.compareTo(LARGEST) > 0) {
+            // Cut down to nothing, or beyond any board, which the findings of the tops tell.
+            return;
+        }
+        Lumber lumber = style.hasBattens() && board.face() == Face.COVER ? style.battenLumber() : style.boardLumber();
+        Length middle = board.left().plus(board.width().dividedBy(2));
+        lots.add(LeafBoards.of(
+                        1,
+                        board.width(),
+                        lumber.thickness(),
+                        mean,
+                        style.rails().bottomRailAboveBottoms().negated(),
+                        style.gateHardware().woodOf(lumber))
+                .at(middle));
     }
 
     private static boolean isSizeable(Lumber lumber) {

@@ -10,7 +10,6 @@ import java.util.TreeSet;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
-import org.fencecore.geometry.ProfilePoint;
 import org.fencecore.geometry.Segment;
 import org.fencecore.geometry.Side;
 import org.fencecore.layout.Face;
@@ -159,12 +158,13 @@ final class RuleCheck {
         Profile.Builder bottom = Profile.builder();
         Profile.Builder top = Profile.builder();
         Interval opening = gate.opening();
-        for (ProfilePoint ground :
-                run.ground().between(opening.start(), opening.end()).points()) {
-            Length station = ground.station().minus(opening.start());
-            Length up = clamp(gate.bottomLine().elevationAt(ground.station()).minus(ground.elevation()));
-            bottom.point(station, up);
-            top.point(station, clamp(up.plus(style.rails().boardLength())));
+        SortedSet<Length> places = new TreeSet<>(List.of(opening.middle()));
+        run.ground().between(opening.start(), opening.end()).points().forEach(point -> places.add(point.station()));
+        for (Length place : places) {
+            Length station = place.minus(opening.start());
+            Length ground = run.ground().elevationAt(place);
+            bottom.point(station, clamp(gate.bottomLine().elevationAt(place).minus(ground)));
+            top.point(station, clamp(gate.top().topAt(place).minus(ground)));
         }
         FencePart leaf = along(run, opening)
                 .bottom(bottom.build())

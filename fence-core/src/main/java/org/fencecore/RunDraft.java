@@ -247,11 +247,10 @@ final class RunDraft {
     private void hang(GatePlacing.Placed gate, int first) {
         Interval between = Interval.of(stations.get(first), stations.get(first + 1));
         GateHanging.HungGate hung = hanging.hang(gate, between);
-        Length above = style.rails().boardLength().plus(style.postAboveBoards());
         PostBook.Entry start = posts.get(first);
         PostBook.Entry end = posts.get(first + 1);
-        start.reach(hung.bottomLine().elevationAt(gate.opening().start()).plus(above));
-        end.reach(hung.bottomLine().elevationAt(gate.opening().end()).plus(above));
+        start.reach(hung.top().topAt(gate.opening().start()).plus(style.postAboveBoards()));
+        end.reach(hung.top().topAt(gate.opening().end()).plus(style.postAboveBoards()));
         carry(first);
         for (HungLeaf leaf : hung.leaves()) {
             leaf.loads().ifPresent(loads -> (leaf.hingesAtStart() ? start : end).hang(LeafScale.onPost(loads, style)));

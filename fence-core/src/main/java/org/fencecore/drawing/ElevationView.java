@@ -120,7 +120,10 @@ public final class ElevationView {
                 .forEach(gate -> drawing.add(Label.beside(
                         Spot.of(
                                 unrolled.across(gate.opening()).middle(),
-                                gate.bottomLine().highest().elevation().plus(boardLength)),
+                                gate.bottomLine()
+                                        .highest()
+                                        .elevation()
+                                        .plus(gate.top().longest())),
                         Angle.RIGHT,
                         NEAR,
                         gate.name())));
@@ -226,7 +229,7 @@ public final class ElevationView {
                 LeafParts leaf =
                         new LeafParts(hung, gate, unrolled, plan.style().rails().bottomRailAboveBottoms());
                 if (oneByOne) {
-                    leaf.boards(boardLength).forEach(drawing::add);
+                    leaf.boards().forEach(drawing::add);
                 }
                 leaf.frame().forEach(drawing::add);
             }

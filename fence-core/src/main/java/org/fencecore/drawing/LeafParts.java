@@ -8,7 +8,6 @@ import org.fencecore.gate.BraceKind;
 import org.fencecore.gate.FramePiece;
 import org.fencecore.gate.GateBrace;
 import org.fencecore.gate.GateLeaf;
-import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.ProfilePoint;
 import org.fencecore.layout.BoardPlacement;
 import org.fencecore.units.Length;
@@ -29,18 +28,14 @@ final class LeafParts {
         this.frameBottom = hung.boardBottom().plus(bottomRailAboveBottoms);
     }
 
-    List<Shape> boards(Length boardLength) {
+    List<Shape> boards() {
         List<Shape> shapes = new ArrayList<>();
         hung.boards().ifPresent(layout -> {
             for (BoardPlacement board : layout.boards()) {
-                Length middle = Interval.of(board.left(), board.right()).middle();
-                Length bottom = hung.boardBottom().plus(leaf.rake().riseOver(middle));
-                shapes.add(Outline.rectangle(
-                        Layer.of(board.face()),
-                        left.plus(board.left()),
-                        bottom,
-                        left.plus(board.right()),
-                        bottom.plus(boardLength)));
+                List<Spot> corners = hung.boardOutline(board).stream()
+                        .map(corner -> Spot.of(left.plus(corner.station()), corner.elevation()))
+                        .toList();
+                shapes.add(new Outline(Layer.of(board.face()), corners));
             }
         });
         return shapes;

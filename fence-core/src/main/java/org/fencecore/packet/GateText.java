@@ -16,6 +16,9 @@ import org.fencecore.gate.hang.HingeLoads;
 import org.fencecore.gate.hang.HingeSeat;
 import org.fencecore.gate.hang.LeafWeight;
 import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.ProfilePoint;
+import org.fencecore.layout.BoardLayout;
+import org.fencecore.layout.BoardPlacement;
 import org.fencecore.rules.PoolBarrier;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Force;
@@ -144,6 +147,27 @@ final class GateText {
                 .ifPresent(layout -> say("boards: " + BoardTable.outside(layout) + " outside, "
                         + BoardTable.second(layout) + " " + BoardTable.second(plan)
                         + "; first mark at the left edge seen from outside, a full board at both edges"));
+        if (!gate.top().shape().isStraight()) {
+            hung.boards().ifPresent(layout -> shapedBoards(hung, layout));
+        }
+    }
+
+    /** Tops along a line of their own: what to cut each board to, and where the line meets its edges. */
+    private void shapedBoards(HungLeaf hung, BoardLayout layout) {
+        TextTable table = TextTable.of("face", "board", "mark", "cut to", "left edge", "right edge");
+        for (BoardPlacement board : layout.boards()) {
+            List<ProfilePoint> corners = hung.boardOutline(board);
+            Length bottom = corners.get(0).elevation();
+            table.row(
+                    BoardTable.words(board.face()),
+                    board.index() + 1,
+                    tape.format(board.left()),
+                    tape.format(hung.boardLength(board)),
+                    tape.format(corners.get(corners.size() - 1).elevation().minus(bottom)),
+                    tape.format(corners.get(2).elevation().minus(bottom)));
+        }
+        say("tops " + gate.top().shape() + ": set the boards square, draw the line over all of them and cut along it");
+        text.detail(table);
     }
 
     private void hinges(HungLeaf hung) {

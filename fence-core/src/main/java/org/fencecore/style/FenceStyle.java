@@ -13,6 +13,7 @@ import org.fencecore.slope.SlopeFit;
 import org.fencecore.slope.SlopeSpec;
 import org.fencecore.slope.TopShape;
 import org.fencecore.units.Length;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the owner wants built, on whatever lot: boards and pattern, rails, posts and their spacing, how the fence meets
@@ -36,6 +37,7 @@ public final class FenceStyle {
     private final RailSpec rails;
     private final SlopeSpec slope;
     private final TopShape top;
+    private final TopShape gateTop;
     private final GateSpec gate;
     private final GateHardware gateHardware;
     private final Lumber boardLumber;
@@ -56,6 +58,7 @@ public final class FenceStyle {
                 from.railLumber.lengths().get(from.railLumber.lengths().size() - 1));
         slope = from.slope;
         top = from.top;
+        gateTop = from.gateTop == null ? from.top : from.gateTop;
         kickLumber = from.kickLumber;
         postTopsToSlope = from.postTopsToSlope;
         gate = from.gate;
@@ -114,6 +117,16 @@ public final class FenceStyle {
      */
     public TopShape top() {
         return top;
+    }
+
+    /**
+     * Returns how the tops of the boards run on gates.
+     *
+     * @return the shape, that of the fence unless gates have one of their own; over the opening from post to post, and over
+     *     both leaves where there are two
+     */
+    public TopShape gateTop() {
+        return gateTop;
     }
 
     /**
@@ -283,6 +296,7 @@ public final class FenceStyle {
         private RailSpec rails = RailSpec.builder().build();
         private SlopeSpec slope = SlopeSpec.builder().build();
         private TopShape top = TopShape.straight();
+        private @Nullable TopShape gateTop;
         private GateSpec gate = GateSpec.builder().build();
         private GateHardware gateHardware = GateHardware.builder().build();
         private Lumber boardLumber = Lumber.oneBySix();
@@ -335,13 +349,24 @@ public final class FenceStyle {
         }
 
         /**
-         * Sets how the tops of the boards run; straight to the string if not set. Gates keep straight tops.
+         * Sets how the tops of the boards run; straight to the string if not set.
          *
          * @param shape the shape; a dip must be less than the length of the boards
          * @return this builder
          */
         public Builder top(TopShape shape) {
             top = Objects.requireNonNull(shape, "shape");
+            return this;
+        }
+
+        /**
+         * Gives gates a shape of their own; the line of the fence is carried through if not set.
+         *
+         * @param shape the shape over the opening; a dip must be less than the length of the boards
+         * @return this builder
+         */
+        public Builder gateTop(TopShape shape) {
+            gateTop = Objects.requireNonNull(shape, "shape");
             return this;
         }
 
@@ -542,10 +567,9 @@ public final class FenceStyle {
                 throw new IllegalArgumentException(
                         "kick lumber was " + kickLumber + ", under 1 in wide; use wider boards");
             }
-            if (top.overPosts().negated().compareTo(rails.boardLength()) >= 0) {
-                throw new IllegalArgumentException(
-                        "dip between posts was " + top.rise() + ", no less than the boards of " + rails.boardLength()
-                                + "; nothing would be left in the middle of a bay, so dip them less");
+            requireBoard(top);
+            if (gateTop != null) {
+                requireBoard(gateTop);
             }
             // The footing's own limits on posts, holes and concrete, on the shortest post of any plan, so that none has
             // to meet them.
@@ -557,6 +581,14 @@ public final class FenceStyle {
             // Refuses rails that leave no room between them where they are deepest, so that no plan has to.
             RailHeights.of(rails, Length.ZERO, SlopeFit.STEEPEST);
             return new FenceStyle(this);
+        }
+
+        private void requireBoard(TopShape shape) {
+            if (shape.overPosts().negated().compareTo(rails.boardLength()) >= 0) {
+                throw new IllegalArgumentException(
+                        "dip between posts was " + shape.rise() + ", no less than the boards of " + rails.boardLength()
+                                + "; nothing would be left in the middle of a bay, so dip them less");
+            }
         }
 
         private static void requireSame(String what, Length length, Lumber lumber) {

@@ -1,7 +1,9 @@
 package org.fencecore.takeoff;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.fencecore.Bay;
 import org.fencecore.BoardAtPost;
@@ -16,13 +18,16 @@ import org.fencecore.gate.FramePiece;
 import org.fencecore.gate.GateBrace;
 import org.fencecore.geometry.Corner;
 import org.fencecore.layout.BoardLayout;
+import org.fencecore.layout.BoardPlacement;
 import org.fencecore.layout.Face;
+import org.fencecore.slope.BayTop;
 import org.fencecore.slope.KickBoard;
 import org.fencecore.slope.RailPiece;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.style.Lumber;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
+import org.fencecore.units.Rounding;
 import org.fencecore.worksheet.Written;
 
 /** Goes through a plan and writes down every piece once: posts, rails, gates, boards. */
@@ -30,6 +35,8 @@ final class PieceList {
 
     static final int MOST_PIECES = 100_000;
     static final int MOST_BOARDS = 10_000_000;
+
+    private static final Length CUT_ALIKE = Length.ofMillimetres(0.01);
 
     private final FencePlan plan;
     private final FenceStyle style;
@@ -52,7 +59,11 @@ final class PieceList {
         }
         for (GateBay gate : plan.gates()) {
             for (HungLeaf leaf : gate.leaves()) {
-                leaf.boards().ifPresent(layout -> list.addBoards(leaf.name(), layout, List.of()));
+                if (gate.top().shape().isStraight()) {
+                    leaf.boards().ifPresent(layout -> list.addBoards(leaf.name(), layout, List.of()));
+                } else {
+                    leaf.boards().ifPresent(layout -> list.addShaped(leaf, layout, gate.top()));
+                }
             }
         }
         return List.copyOf(list.pieces);
@@ -210,6 +221,33 @@ final class PieceList {
                 style.battenLumber(),
                 style.battenLumber().width(),
                 EndCuts.SQUARE);
+    }
+
+    /** Boards of a leaf whose tops run along a line of their own, those of one length together. */
+    private void addShaped(HungLeaf leaf, BoardLayout layout, BayTop top) {
+        record Cut(boolean batten, Length length, Length width) {}
+        Map<Cut, Integer> alike = new LinkedHashMap<>();
+        for (BoardPlacement board : layout.boards()) {
+            boolean batten = style.hasBattens() && board.face() == Face.COVER;
+            // The two halves of an arch differ by the rounding of a nanometre, and are cut alike.
+            Length length = leaf.boardLength(board).roundedTo(CUT_ALIKE, Rounding.NEAREST);
+            if (length.isPositive()) {
+                alike.merge(new Cut(batten, length, board.width()), 1, Integer::sum);
+            }
+        }
+        alike.forEach((cut, count) -> {
+            Lumber lumber = cut.batten() ? style.battenLumber() : style.boardLumber();
+            EndCuts ends = EndCuts.SQUARE.and("then the top to the line of the tops, " + top.shape());
+            boolean ripped = cut.width().compareTo(lumber.width()) < 0;
+            pieces.add(new Piece(
+                    cut.batten() ? PieceKind.BATTEN : PieceKind.BOARD,
+                    leaf.name() + (cut.batten() ? " battens" : " boards"),
+                    count,
+                    lumber,
+                    cut.length(),
+                    cut.width(),
+                    ripped ? ends.and("ripped to " + Written.tape(cut.width())) : ends));
+        });
     }
 
     private void addBoards(String where, int count, Length width, EndCuts ends) {
