@@ -190,7 +190,7 @@ public final class FencePlan {
      *   <li>of posts as set: blocker {@code set-post-misplaced}; warnings {@code post-out-of-line}, {@code bay-too-wide},
      *       {@code set-post-too-short}, {@code set-footing-shallow}; note {@code gate-remeasured};
      *   <li>notes: {@code curve-in-parts}, {@code ground-continued}, {@code gate-moved}, {@code gate-swing-unknown},
-     *       {@code gate-not-weighed}, {@code gate-latch-chamfer}.
+     *       {@code gate-not-weighed}, {@code gate-latch-chamfer}, {@code gate-open-wind}.
      * </ul>
      *
      * @return the findings, unmodifiable
@@ -256,7 +256,8 @@ public final class FencePlan {
     /**
      * Works out the calculations behind the plan, written line by line and built when asked for: how the lot closes; for
      * every run the wind in its hardest zone, where a wind is said; for every stretch the spacing of its posts, each bay with the rail marks at its first post, and the boards; for every
-     * gate each leaf, its braces, boards, weight, hinges, their screws, what slack means at the latch, and its swing; each
+     * gate each leaf, its braces, boards, weight, hinges, their screws, its post, the wind on it, what slack means at the
+     * latch, and its swing; each
      * footing once, its embedment, its concrete and, where its wood and the wind are known, the strength of the post; and the
      * strength of rails, once for bays that are alike, where their wood is known.
      *

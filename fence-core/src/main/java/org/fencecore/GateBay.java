@@ -45,6 +45,10 @@ public final class GateBay {
         this.leaves = List.copyOf(leaves);
     }
 
+    GateBay withLeaves(List<HungLeaf> blown) {
+        return new GateBay(location, from, to, opening, design, bottomLine, top, blown);
+    }
+
     /**
      * Returns where the owner wanted it.
      *

@@ -226,7 +226,9 @@ final class GateHanging {
                 swing(leaf, hingesAtStart, gate, bottoms, thickness, place),
                 loads,
                 seats,
-                chamfer(leaf, design, thickness, place));
+                chamfer(leaf, design, thickness, place),
+                Optional.empty(),
+                Optional.empty());
     }
 
     /** Of the frame with what is on its faces: boards outside, and behind or over their gaps a second row. */

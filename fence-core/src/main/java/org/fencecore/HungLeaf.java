@@ -8,8 +8,11 @@ import org.fencecore.gate.GateLeaf;
 import org.fencecore.gate.hang.Chamfer;
 import org.fencecore.gate.hang.GateSwing;
 import org.fencecore.gate.hang.HingeLoads;
+import org.fencecore.gate.hang.HingePostLoad;
 import org.fencecore.gate.hang.HingeSeat;
 import org.fencecore.gate.hang.LatchDrop;
+import org.fencecore.gate.hang.LeafWind;
+import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.ProfilePoint;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.BoardPlacement;
@@ -35,6 +38,8 @@ public final class HungLeaf {
     private final Optional<HingeLoads> loads;
     private final List<HingeSeat> seats;
     private final Chamfer chamfer;
+    private final Optional<HingePostLoad> onPost;
+    private final Optional<LeafWind> windShut;
 
     HungLeaf(
             String name,
@@ -47,7 +52,9 @@ public final class HungLeaf {
             Optional<GateSwing> swing,
             Optional<HingeLoads> loads,
             List<HingeSeat> seats,
-            Chamfer chamfer) {
+            Chamfer chamfer,
+            Optional<HingePostLoad> onPost,
+            Optional<LeafWind> windShut) {
         this.name = name;
         this.leaf = leaf;
         this.hingesAtStart = hingesAtStart;
@@ -59,6 +66,26 @@ public final class HungLeaf {
         this.loads = loads;
         this.seats = List.copyOf(seats);
         this.chamfer = chamfer;
+        this.onPost = onPost;
+        this.windShut = windShut;
+    }
+
+    /** The same once its post stands and the wind on its line is known. */
+    HungLeaf withLoads(HingePostLoad post, Optional<LeafWind> shut) {
+        return new HungLeaf(
+                name,
+                leaf,
+                hingesAtStart,
+                boardBottom,
+                place,
+                boards,
+                thickness,
+                swing,
+                loads,
+                seats,
+                chamfer,
+                Optional.of(post),
+                shut);
     }
 
     /**
@@ -77,6 +104,11 @@ public final class HungLeaf {
      */
     public GateLeaf leaf() {
         return leaf;
+    }
+
+    /** The part of the run it takes up when it is shut. */
+    Interval stations() {
+        return place.stations(Interval.of(Length.ZERO, leaf.width()));
     }
 
     /** Tells whether it hangs on the post where the opening begins, going along the run. */
@@ -153,6 +185,34 @@ public final class HungLeaf {
     }
 
     /**
+     * Returns what its hinge post gets from it as it stands open: its weight, and the wind where one is known.
+     *
+     * @return the load of the post; empty when {@link #loads} is
+     */
+    public Optional<HingePostLoad> onPost() {
+        return onPost;
+    }
+
+    /**
+     * Returns the wind on it when it is shut: held by the latch, or of two leaves the fixed one by its rod in the ground with
+     * the other pushing it.
+     *
+     * @return the wind; empty where no wind is known, or {@link #loads} is
+     */
+    public Optional<LeafWind> windShut() {
+        return windShut;
+    }
+
+    /**
+     * Returns the wind on it when it stands open and nothing holds its far end.
+     *
+     * @return the wind; empty where no wind is known, or {@link #loads} is
+     */
+    public Optional<LeafWind> windOpen() {
+        return onPost.flatMap(HingePostLoad::leafWind);
+    }
+
+    /**
      * Returns what is behind each hinge.
      *
      * @return the wood behind the hinges, the lowest first; none when its frame cannot be made
@@ -218,6 +278,9 @@ public final class HungLeaf {
             sheets.add(its.worksheet());
             its.hinges().screws().ifPresent(screws -> sheets.add(screws.worksheet()));
         });
+        onPost.ifPresent(post -> sheets.add(post.worksheet()));
+        windShut.ifPresent(wind -> sheets.add(wind.worksheet()));
+        windOpen().ifPresent(wind -> sheets.add(wind.worksheet()));
         dropFromDiagonals().ifPresent(drop -> sheets.add(drop.worksheet()));
         dropFromSlip().ifPresent(drop -> sheets.add(drop.worksheet()));
         swing.ifPresent(over -> sheets.add(over.worksheet()));

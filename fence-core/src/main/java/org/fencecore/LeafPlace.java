@@ -17,10 +17,15 @@ import org.fencecore.units.Length;
  */
 record LeafPlace(Length leftEdge, boolean runsRight, BayTop top) {
 
-    Interval stations(BoardPlacement board) {
+    /** What is between two distances from the left edge. */
+    Interval stations(Interval across) {
         return runsRight
-                ? Interval.of(leftEdge.plus(board.left()), leftEdge.plus(board.right()))
-                : Interval.of(leftEdge.minus(board.right()), leftEdge.minus(board.left()));
+                ? Interval.of(leftEdge.plus(across.start()), leftEdge.plus(across.end()))
+                : Interval.of(leftEdge.minus(across.end()), leftEdge.minus(across.start()));
+    }
+
+    private Interval stations(BoardPlacement board) {
+        return stations(Interval.of(board.left(), board.right()));
     }
 
     Length boardLength(BoardPlacement board) {

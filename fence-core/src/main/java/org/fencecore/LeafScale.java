@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import org.fencecore.gate.GateLeaf;
 import org.fencecore.gate.hang.GateWood;
-import org.fencecore.gate.hang.HingeLoads;
 import org.fencecore.gate.hang.LeafBoards;
 import org.fencecore.gate.hang.LeafWeight;
 import org.fencecore.layout.BoardLayout;
@@ -15,9 +14,6 @@ import org.fencecore.style.FenceStyle;
 import org.fencecore.style.Lumber;
 import org.fencecore.units.Force;
 import org.fencecore.units.Length;
-import org.fencecore.units.Moment;
-import org.fencecore.units.Pressure;
-import org.fencecore.units.Ratio;
 
 /** Weighs the leaves of a plan with the boards that are really on them. */
 final class LeafScale {
@@ -97,16 +93,5 @@ final class LeafScale {
                     style.rails().bottomRailAboveBottoms().negated(),
                     style.gateHardware().woodOf(lumber)));
         }
-    }
-
-    /** What the weight of a leaf does to its hinge post, the wind left to those who know it. */
-    static Moment onPost(HingeLoads loads, FenceStyle style) {
-        return loads.onPost(
-                        style.postLumber().width(),
-                        Pressure.ofPsf(0),
-                        Ratio.of(1),
-                        Ratio.of(1),
-                        style.rails().bottomRailAboveBottoms())
-                .moment();
     }
 }

@@ -12,6 +12,7 @@ import org.fencecore.drawing.GateView;
 import org.fencecore.drawing.PlanView;
 import org.fencecore.drawing.SwingArc;
 import org.fencecore.gate.HingeSide;
+import org.fencecore.gate.hang.LeafWind;
 import org.fencecore.geometry.Plane;
 import org.fencecore.geometry.Point;
 import org.fencecore.geometry.Polyline;
@@ -28,8 +29,10 @@ import org.fencecore.style.GateHardware;
 import org.fencecore.takeoff.MaterialLine;
 import org.fencecore.takeoff.Takeoff;
 import org.fencecore.units.Length;
+import org.fencecore.units.Pressure;
 import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Finding;
+import org.fencecore.worksheet.Worksheet;
 import org.junit.jupiter.api.Test;
 
 /** Gates of one leaf and of two, level and raked, as they hang in a plan. */
@@ -133,6 +136,89 @@ class HungGatePlanTest {
                         .gate()
                         .isZero())
                 .isTrue();
+    }
+
+    private static FencePlan windy(GateLocation.Builder gate) {
+        return FencePlanner.plan(
+                levelSide().gate(gate.build()).windPressure(Pressure.ofPsf(15)).build(), USUAL);
+    }
+
+    /**
+     * 15 psf on 6 ft of boards, all the way from the fixed post: half the bay beside it, and of an opening of 8 ft with two
+     * half posts three quarters for the fixed leaf, half for the active one.
+     */
+    @Test
+    void thePostOfAFixedLeafIsBentByHalfOfTheOtherLeafToo() {
+        FencePlan plan = windy(gate(96).twoLeaves(true));
+        GateBay gate = plan.gates().get(0);
+        HungLeaf active = gate.leaves().get(0);
+        HungLeaf fixed = gate.leaves().get(1);
+        double opening = 99.5 / 12;
+        double bay = bayBeside(plan, gate.hingePost(fixed), gate.hingePost(active));
+        assertThat(gate.hingePost(fixed).footing().load().force().poundsForce())
+                .isCloseTo(15 * 6 * (bay / 2 + opening * 0.75), within(1.0));
+        double other = bayBeside(plan, gate.hingePost(active), gate.hingePost(fixed));
+        assertThat(gate.hingePost(active).footing().load().force().poundsForce())
+                .isCloseTo(15 * 6 * (other / 2 + opening / 2), within(1.0));
+
+        // 47 1/4 in of leaf: 15 x 3.9375 x 6 = 354.4 lbf, and with its pins 1/4 in off (0.25 + 23.625) / 47.5 of it
+        // held.
+        LeafWind shut = fixed.windShut().orElseThrow();
+        assertThat(shut.force().poundsForce()).isCloseTo(354.375, within(0.01));
+        assertThat(shut.atLatchEdge().poundsForce()).isCloseTo(2 * 354.375 * 23.875 / 47.5, within(0.01));
+        assertThat(shut.atGround().poundFeet()
+                        / active.windShut().orElseThrow().atGround().poundFeet())
+                .isBetween(2.9, 3.1);
+        assertThat(plan.worksheets())
+                .extracting(Worksheet::title)
+                .contains(
+                        "side 1, gate right leaf: Hinge post",
+                        "side 1, gate right leaf: Wind on a leaf held at its latch edge",
+                        "side 1, gate right leaf: Wind on a leaf that nothing holds");
+    }
+
+    private static double bayBeside(FencePlan plan, Post post, Post acrossTheGate) {
+        int step = post.number() - acrossTheGate.number();
+        Post next = plan.posts().get(post.number() - 1 + step);
+        return next.centre().distanceTo(post.centre()).feet();
+    }
+
+    /** The gate is the whole fence but for 1 ft beside its hinge post: open it catches more than shut. */
+    @Test
+    void aLeafLeftOpenMayDecideItsFooting() {
+        Polyline line = Polyline.of(
+                List.of(Point.of(Length.ofFeet(5), Length.ofFeet(30)), Point.of(Length.ofFeet(14), Length.ofFeet(30))));
+        GateLocation six = GateLocation.named("gate")
+                .onSide(1)
+                .centredAt(Length.ofFeet(4))
+                .clearOpening(Length.ofFeet(6))
+                .build();
+        Site.Builder site = Site.on(rectangle(60, 60))
+                .fenceAlong(line, Side.RIGHT)
+                .ground(Plane.of(Point.ORIGIN, Length.ZERO, Slope.LEVEL, Slope.LEVEL))
+                .gate(six);
+        FencePlan plan = FencePlanner.plan(site.windPressure(Pressure.ofPsf(15)).build(), USUAL);
+        GateBay gate = plan.gates().get(0);
+        HungLeaf leaf = gate.leaves().get(0);
+        LeafWind open = leaf.windOpen().orElseThrow();
+        assertThat(gate.hingePost().footing().load().force().poundsForce())
+                .isCloseTo(open.force().poundsForce(), within(1.0));
+        Finding caution = finding(plan, "gate-open-wind");
+        assertThat(caution.place()).isEqualTo("side 1, gate");
+        assertThat(caution.remedy()).contains("shut and latch it before a storm");
+        assertThat(codes(level(gate(48)))).doesNotContain("gate-open-wind");
+        // Without a wind the weight is told all the same.
+        HungLeaf still = level(gate(48)).gates().get(0).leaves().get(0);
+        assertThat(still.windOpen()).isEmpty();
+        assertThat(still.windShut()).isEmpty();
+        assertThat(still.onPost().orElseThrow().moment())
+                .isEqualTo(level(gate(48))
+                        .gates()
+                        .get(0)
+                        .hingePost()
+                        .footing()
+                        .load()
+                        .gate());
     }
 
     /** A frame 64 in high has three hinges (common practice, no source); the middle strap has no rail behind it. */
