@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import org.fencecore.boarding.BoardCuts;
 import org.fencecore.gate.GateDesign;
 import org.fencecore.gate.GateLeaf;
 import org.fencecore.gate.GateSpec;
@@ -208,10 +209,15 @@ final class GateHanging {
         Length leftEdge = beginsLeft()
                 ? gate.opening().start().plus(leaf.place().start())
                 : gate.opening().end().minus(leaf.place().start());
-        Optional<BoardLayout> boarding = boards.apply(leaf.width(), place);
-        Length thickness = thickness(boarding);
-        LeafPlace at = new LeafPlace(leftEdge, beginsLeft(), top);
-        Optional<HingeLoads> loads = loads(leaf, boarding, at, place);
+        Length bottom = bottoms.elevationAt(leftEdge);
+        Optional<BoardCuts> boarding = style.isHorizontal()
+                ? Optional.empty()
+                : boards.apply(leaf.width(), place).map(layout -> cuts(layout, top, leftEdge));
+        Optional<CourseRun> courses = style.isHorizontal()
+                ? CourseFitting.onLeaf(style, leaf.width(), bottom, leaf.rake(), place, findings)
+                : Optional.empty();
+        Length thickness = thickness(boarding.map(BoardCuts::layout), courses);
+        Optional<HingeLoads> loads = loads(leaf, boarding, courses, place);
         loads.ifPresent(its -> tell(its.findings(), place));
         List<HingeSeat> seats = loads.map(its -> seats(leaf, its.hinges())).orElse(List.of());
         seats.forEach(seat -> tell(seat.findings(), place));
@@ -219,9 +225,12 @@ final class GateHanging {
                 name,
                 leaf,
                 hingesAtStart,
-                bottoms.elevationAt(leftEdge),
-                at,
+                bottom,
+                beginsLeft()
+                        ? Interval.of(leftEdge, leftEdge.plus(leaf.width()))
+                        : Interval.of(leftEdge.minus(leaf.width()), leftEdge),
                 boarding,
+                courses,
                 thickness,
                 swing(leaf, hingesAtStart, gate, bottoms, thickness, place),
                 loads,
@@ -231,28 +240,37 @@ final class GateHanging {
                 Optional.empty());
     }
 
+    /** Under the tops of the whole opening, seen from outside: there, a run that goes to the left counts backwards. */
+    private BoardCuts cuts(BoardLayout layout, BayTop top, Length leftEdge) {
+        return beginsLeft()
+                ? BoardCuts.under(layout, top, leftEdge, style.boardEnds())
+                : BoardCuts.under(layout, top.reversed(), leftEdge.negated(), style.boardEnds());
+    }
+
     /** Of the frame with what is on its faces: boards outside, and behind or over their gaps a second row. */
-    private Length thickness(Optional<BoardLayout> boarding) {
-        Length thickness = style.gateLumber().thickness();
-        if (boarding.isEmpty()) {
-            return thickness;
-        }
+    private Length thickness(Optional<BoardLayout> boarding, Optional<CourseRun> courses) {
+        Length frame = style.gateLumber().thickness();
         Length board = style.boardLumber().thickness();
+        if (boarding.isEmpty()) {
+            return courses.isPresent() ? frame.plus(board) : frame;
+        }
         boolean second =
                 boarding.get().count() > boarding.get().row(Face.OUTSIDE).count();
         Length cover = style.hasBattens() ? style.battenLumber().thickness() : board;
-        return thickness.plus(board).plus(second ? cover : Length.ZERO);
+        return frame.plus(board).plus(second ? cover : Length.ZERO);
     }
 
-    private Optional<HingeLoads> loads(GateLeaf leaf, Optional<BoardLayout> boarding, LeafPlace at, String place) {
+    private Optional<HingeLoads> loads(
+            GateLeaf leaf, Optional<BoardCuts> boarding, Optional<CourseRun> courses, String place) {
         if (leaf.pieces().isEmpty()) {
             // The leaf's own blocker says why it cannot be made.
             return Optional.empty();
         }
-        Optional<HingeLoads> loads = LeafScale.weigh(leaf, boarding, at, style).map(weight -> {
-            GateHardware hardware = style.gateHardware();
-            return HingeLoads.of(weight, hardware.hingesOn(leaf, hardware.woodOf(style.gateLumber())));
-        });
+        Optional<HingeLoads> loads = LeafScale.weigh(leaf, boarding, courses, style)
+                .map(weight -> {
+                    GateHardware hardware = style.gateHardware();
+                    return HingeLoads.of(weight, hardware.hingesOn(leaf, hardware.woodOf(style.gateLumber())));
+                });
         if (loads.isEmpty()) {
             findings.add(Finding.note(
                             "gate-not-weighed",

@@ -3,6 +3,7 @@ package org.fencecore;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fencecore.boarding.BoardCuts;
 import org.fencecore.gate.GateBrace;
 import org.fencecore.gate.GateLeaf;
 import org.fencecore.gate.hang.Chamfer;
@@ -13,9 +14,7 @@ import org.fencecore.gate.hang.HingeSeat;
 import org.fencecore.gate.hang.LatchDrop;
 import org.fencecore.gate.hang.LeafWind;
 import org.fencecore.geometry.Interval;
-import org.fencecore.geometry.ProfilePoint;
 import org.fencecore.layout.BoardLayout;
-import org.fencecore.layout.BoardPlacement;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Worksheet;
 
@@ -31,8 +30,9 @@ public final class HungLeaf {
     private final GateLeaf leaf;
     private final boolean hingesAtStart;
     private final Length boardBottom;
-    private final LeafPlace place;
-    private final Optional<BoardLayout> boards;
+    private final Interval stations;
+    private final Optional<BoardCuts> cuts;
+    private final Optional<CourseRun> courses;
     private final Length thickness;
     private final Optional<GateSwing> swing;
     private final Optional<HingeLoads> loads;
@@ -46,8 +46,9 @@ public final class HungLeaf {
             GateLeaf leaf,
             boolean hingesAtStart,
             Length boardBottom,
-            LeafPlace place,
-            Optional<BoardLayout> boards,
+            Interval stations,
+            Optional<BoardCuts> cuts,
+            Optional<CourseRun> courses,
             Length thickness,
             Optional<GateSwing> swing,
             Optional<HingeLoads> loads,
@@ -59,8 +60,9 @@ public final class HungLeaf {
         this.leaf = leaf;
         this.hingesAtStart = hingesAtStart;
         this.boardBottom = boardBottom;
-        this.place = place;
-        this.boards = boards;
+        this.stations = stations;
+        this.cuts = cuts;
+        this.courses = courses;
         this.thickness = thickness;
         this.swing = swing;
         this.loads = loads;
@@ -77,8 +79,9 @@ public final class HungLeaf {
                 leaf,
                 hingesAtStart,
                 boardBottom,
-                place,
-                boards,
+                stations,
+                cuts,
+                courses,
                 thickness,
                 swing,
                 loads,
@@ -108,7 +111,7 @@ public final class HungLeaf {
 
     /** The part of the run it takes up when it is shut. */
     Interval stations() {
-        return place.stations(Interval.of(Length.ZERO, leaf.width()));
+        return stations;
     }
 
     /** Tells whether it hangs on the post where the opening begins, going along the run. */
@@ -127,33 +130,33 @@ public final class HungLeaf {
     }
 
     /**
-     * Returns the boards on it, full at both of its edges.
+     * Returns the upright boards on it, full at both of its edges.
      *
-     * @return the boards from its left edge seen from outside; empty when it is too narrow for the pattern
+     * @return the boards from its left edge seen from outside; empty when it is too narrow for the pattern, or its boards
+     *     are horizontal
      */
     public Optional<BoardLayout> boards() {
-        return boards;
+        return cuts.map(BoardCuts::layout);
     }
 
     /**
-     * Returns how long a board must be: from its square bottom to the highest place of the line of the tops over its width.
+     * Returns how its upright boards are cut.
      *
-     * @param board one of its {@link #boards}
-     * @return the length to cut it to, before its top is cut to that line
+     * @return the cuts, in the order of the layout's boards, their heights in the datum of the shots; empty without upright
+     *     boards
      */
-    public Length boardLength(BoardPlacement board) {
-        return place.boardLength(board);
+    public Optional<BoardCuts> cuts() {
+        return cuts;
     }
 
     /**
-     * Returns a board as it is cut and stands, seen from outside.
+     * Returns the horizontal boards on it, each from edge to edge.
      *
-     * @param board one of its {@link #boards}
-     * @return its corners by distance from the left edge of the leaf and height in the datum of the shots, from the lower
-     *     left one along the bottom and round; the top has more than two where its line turns on the board
+     * @return the boards, stations from its left edge seen from outside; empty for upright boards, and when it is too low
+     *     for the pattern
      */
-    public List<ProfilePoint> boardOutline(BoardPlacement board) {
-        return place.outline(board);
+    public Optional<CourseRun> courses() {
+        return courses;
     }
 
     /**
@@ -265,14 +268,17 @@ public final class HungLeaf {
     }
 
     int boardCount() {
-        return boards.map(BoardLayout::count).orElse(0);
+        return boards().map(BoardLayout::count)
+                .or(() -> courses.map(CourseRun::boardCount))
+                .orElse(0);
     }
 
     List<Worksheet> worksheets() {
         List<Worksheet> sheets = new ArrayList<>();
         sheets.add(leaf.worksheet());
         leaf.braces().forEach(brace -> sheets.add(brace.worksheet()));
-        boards.ifPresent(layout -> sheets.add(layout.worksheet()));
+        boards().ifPresent(layout -> sheets.add(layout.worksheet()));
+        courses.ifPresent(its -> sheets.add(its.layout().worksheet()));
         loads.ifPresent(its -> {
             sheets.add(its.leafWeight().worksheet());
             sheets.add(its.worksheet());

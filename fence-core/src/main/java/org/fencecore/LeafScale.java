@@ -3,6 +3,8 @@ package org.fencecore;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fencecore.boarding.BoardCut;
+import org.fencecore.boarding.BoardCuts;
 import org.fencecore.gate.GateLeaf;
 import org.fencecore.gate.hang.GateWood;
 import org.fencecore.gate.hang.LeafBoards;
@@ -28,20 +30,27 @@ final class LeafScale {
 
     /** The leaf with its boards; empty if it is beyond anything that hangs on hinges. */
     static Optional<LeafWeight> weigh(
-            GateLeaf leaf, Optional<BoardLayout> boarding, LeafPlace place, FenceStyle style) {
+            GateLeaf leaf, Optional<BoardCuts> boarding, Optional<CourseRun> courses, FenceStyle style) {
         List<LeafBoards> lots = new ArrayList<>();
+        if (courses.isPresent()) {
+            if (!isSizeable(style.boardLumber())
+                    || courses.get().stations().length().compareTo(LARGEST) > 0) {
+                return Optional.empty();
+            }
+            lots.add(pile(courses.get(), style));
+        }
         if (boarding.isPresent()) {
-            BoardLayout layout = boarding.get();
+            BoardLayout layout = boarding.get().layout();
             boolean sizeable = layout.count() <= MOST_BOARDS
                     && isSizeable(style.boardLumber())
                     && isSizeable(style.battenLumber());
             if (!sizeable) {
                 return Optional.empty();
             }
-            if (place.top().shape().isStraight()) {
+            if (boarding.get().areAllSquare()) {
                 addAlike(lots, layout, style);
             } else {
-                layout.boards().forEach(board -> addShaped(lots, board, place, style));
+                boarding.get().cuts().forEach(cut -> addShaped(lots, cut, style));
             }
         }
         GateWood frame = style.gateHardware().woodOf(style.gateLumber());
@@ -60,9 +69,10 @@ final class LeafScale {
         add(lots, battens, style.battenLumber(), style.battenLumber().width(), style);
     }
 
-    /** One whose top is cut to a line of its own weighs where it is. */
-    private static void addShaped(List<LeafBoards> lots, BoardPlacement board, LeafPlace place, FenceStyle style) {
-        Length mean = place.meanLength(board);
+    /** One whose ends are cut to a line, or dog-eared, weighs where it is. */
+    private static void addShaped(List<LeafBoards> lots, BoardCut cut, FenceStyle style) {
+        BoardPlacement board = cut.board();
+        Length mean = cut.meanLength();
         if (!mean.isPositive() || mean.compareTo(LARGEST) > 0) {
             // Cut down to nothing, or beyond any board, which the findings of the tops tell.
             return;
@@ -77,6 +87,22 @@ final class LeafScale {
                         style.rails().bottomRailAboveBottoms().negated(),
                         style.gateHardware().woodOf(lumber))
                 .at(middle));
+    }
+
+    /** Boards that lie, as one as high as they are wide together, its middle where theirs is. */
+    private static LeafBoards pile(CourseRun courses, FenceStyle style) {
+        BoardLayout layout = courses.layout().courses();
+        Length wood = layout.boards().stream().map(BoardPlacement::width).reduce(Length.ZERO, Length::plus);
+        Length gaps = layout.clearLength().minus(wood);
+        return LeafBoards.of(
+                1,
+                courses.stations().length(),
+                style.boardLumber().thickness(),
+                courses.grade().lengthOver(wood),
+                courses.grade()
+                        .lengthOver(gaps.dividedBy(2))
+                        .minus(style.rails().bottomRailAboveBottoms()),
+                style.gateHardware().woodOf(style.boardLumber()));
     }
 
     private static boolean isSizeable(Lumber lumber) {

@@ -20,6 +20,7 @@ import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Moment;
 import org.fencecore.units.Pressure;
+import org.fencecore.units.Ratio;
 import org.fencecore.units.Rounding;
 import org.fencecore.units.Slope;
 import org.fencecore.wind.FenceWind;
@@ -147,6 +148,11 @@ final class PostBook {
         // The two lines of shots pass a corner post on different sides; whichever is called first, the lower counts.
         entry.ground = Length.min(entry.ground, ground);
         return entry;
+    }
+
+    /** Tells how much of a line the boards of a part of it close to the wind. */
+    void close(FenceLine line, Ratio solid) {
+        winds.close(line, solid);
     }
 
     List<Post> posts(List<Finding> findings) {

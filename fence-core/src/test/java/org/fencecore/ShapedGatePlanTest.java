@@ -7,6 +7,7 @@ import static org.fencecore.Plans.rectangle;
 import static org.fencecore.Plans.shots;
 
 import java.util.List;
+import org.fencecore.boarding.BoardCut;
 import org.fencecore.drawing.ElevationView;
 import org.fencecore.drawing.Layer;
 import org.fencecore.drawing.Outline;
@@ -69,8 +70,8 @@ class ShapedGatePlanTest {
         return plan.gates().get(0).leaves().get(0);
     }
 
-    private static List<BoardPlacement> boards(HungLeaf leaf) {
-        return leaf.boards().orElseThrow().boards();
+    private static List<BoardCut> boards(HungLeaf leaf) {
+        return leaf.cuts().orElseThrow().cuts();
     }
 
     private static List<String> codes(FencePlan plan) {
@@ -83,18 +84,18 @@ class ShapedGatePlanTest {
     @Test
     void eachBoardReachesTheArch() {
         HungLeaf leaf = leaf(level(gate(50.25), ARCHED));
-        List<BoardPlacement> boards = boards(leaf);
+        List<BoardCut> boards = boards(leaf);
         assertThat(boards).hasSize(9);
-        assertThat(leaf.boardLength(boards.get(0)).inches()).isCloseTo(74.6076, within(0.0001));
-        assertThat(leaf.boardLength(boards.get(4)).inches()).isCloseTo(78, within(1e-6));
-        List<ProfilePoint> corners = leaf.boardOutline(boards.get(0));
+        assertThat(boards.get(0).length().inches()).isCloseTo(74.6076, within(0.0001));
+        assertThat(boards.get(4).length().inches()).isCloseTo(78, within(1e-6));
+        List<ProfilePoint> corners = boards.get(0).outline();
         assertThat(corners).hasSize(4);
         assertThat(corners.get(0)).isEqualTo(new ProfilePoint(Length.ZERO, leaf.boardBottom()));
         assertThat(corners.get(1).station()).isEqualTo(BOARD);
         assertThat(corners.get(3).elevation().minus(leaf.boardBottom()).inches())
                 .isCloseTo(72.2501, within(0.0001));
         // The crown is a corner of its own.
-        assertThat(leaf.boardOutline(boards.get(4))).hasSize(5);
+        assertThat(boards.get(4).outline()).hasSize(5);
     }
 
     @Test
@@ -102,11 +103,11 @@ class ShapedGatePlanTest {
         HungLeaf left = leaf(level(gate(50.25), ARCHED));
         HungLeaf right = leaf(level(gate(50.25).hinges(HingeSide.RIGHT), ARCHED));
         for (int i = 0; i < 9; i++) {
-            BoardPlacement board = boards(left).get(i);
-            BoardPlacement mirror = boards(right).get(8 - i);
-            assertThat(left.boardLength(board).minus(right.boardLength(mirror)).inches())
-                    .isCloseTo(0, within(1e-6));
-            assertThat(left.boardOutline(board)).hasSameSizeAs(right.boardOutline(mirror));
+            BoardCut board = boards(left).get(i);
+            BoardCut mirror = boards(right).get(8 - i);
+            assertThat(board.length().minus(mirror.length()).inches()).isCloseTo(0, within(1e-6));
+            assertThat(board.leftEdge().minus(mirror.rightEdge()).inches()).isCloseTo(0, within(1e-6));
+            assertThat(board.outline()).hasSameSizeAs(mirror.outline());
         }
     }
 
@@ -122,8 +123,9 @@ class ShapedGatePlanTest {
                     .gate(gate(50.25).build())
                     .build();
             HungLeaf leaf = leaf(FencePlanner.plan(site, ARCHED));
-            for (BoardPlacement board : boards(leaf)) {
-                List<ProfilePoint> corners = leaf.boardOutline(board);
+            for (BoardCut cut : boards(leaf)) {
+                List<ProfilePoint> corners = cut.outline();
+                BoardPlacement board = cut.board();
                 assertThat(corners.get(0).station()).isEqualTo(board.left());
                 assertThat(corners.get(1).station()).isEqualTo(board.right());
                 assertThat(corners.get(2).station()).isEqualTo(board.right());
@@ -131,10 +133,10 @@ class ShapedGatePlanTest {
                 assertThat(corners.get(0).elevation()).isEqualTo(corners.get(1).elevation());
             }
             // The hinges are on the left seen from outside, with 1/2 in there and 1/4 in at the latch.
-            assertThat(leaf.boardLength(boards(leaf).get(0)))
-                    .isLessThan(leaf.boardLength(boards(leaf).get(1)));
-            assertThat(leaf.boardOutline(boards(leaf).get(0)).get(3).elevation())
-                    .isGreaterThan(leaf.boardOutline(boards(leaf).get(8)).get(2).elevation());
+            assertThat(boards(leaf).get(0).length())
+                    .isLessThan(boards(leaf).get(1).length());
+            assertThat(boards(leaf).get(0).outline().get(3).elevation())
+                    .isGreaterThan(boards(leaf).get(8).outline().get(2).elevation());
         }
     }
 
@@ -178,9 +180,9 @@ class ShapedGatePlanTest {
         }
         HungLeaf left = arched.leaves().get(0);
         HungLeaf right = arched.leaves().get(1);
-        assertThat(left.boardLength(boards(left).get(8)).inches()).isCloseTo(78, within(0.01));
-        assertThat(right.boardLength(boards(right).get(0)).inches()).isCloseTo(78, within(0.01));
-        assertThat(left.boardLength(boards(left).get(0))).isLessThan(Length.ofInches(74));
+        assertThat(boards(left).get(8).length().inches()).isCloseTo(78, within(0.01));
+        assertThat(boards(right).get(0).length().inches()).isCloseTo(78, within(0.01));
+        assertThat(boards(left).get(0).length()).isLessThan(Length.ofInches(74));
     }
 
     /** The fence's own shape runs through its gates unless they have another. */
@@ -188,13 +190,13 @@ class ShapedGatePlanTest {
     void theFencesLineIsCarriedThrough() {
         FenceStyle dipped = close().top(TopShape.dipped(Length.ofInches(3))).build();
         HungLeaf leaf = leaf(level(gate(50.25), dipped));
-        assertThat(leaf.boardOutline(boards(leaf).get(4)).get(3).elevation().minus(leaf.boardBottom()))
+        assertThat(boards(leaf).get(4).outline().get(3).elevation().minus(leaf.boardBottom()))
                 .isEqualTo(Length.ofInches(69));
         FenceStyle own = close().top(TopShape.dipped(Length.ofInches(3)))
                 .gateTop(TopShape.straight())
                 .build();
         HungLeaf plain = leaf(level(gate(50.25), own));
-        assertThat(plain.boardLength(boards(plain).get(4))).isEqualTo(Length.ofInches(72));
+        assertThat(boards(plain).get(4).length()).isEqualTo(Length.ofInches(72));
         // A dip of more than the 4 in that boards stand above the rail shows it.
         FenceStyle deep = close().top(TopShape.dipped(Length.ofInches(6))).build();
         assertThat(level(gate(50.25), deep).findings())
@@ -249,10 +251,10 @@ class ShapedGatePlanTest {
         assertThat(boards.stream().mapToInt(Piece::count).sum()).isEqualTo(9);
         assertThat(boards)
                 .anySatisfy(piece -> assertThat(piece.length().inches()).isCloseTo(78, within(0.001)));
-        assertThat(boards).allSatisfy(piece -> assertThat(piece.cuts()).contains("to the line of the tops"));
+        assertThat(boards).allSatisfy(piece -> assertThat(piece.cuts()).contains("top to the line"));
         String sheet = BuildSheet.of(plan, takeoff).toText().replaceAll("\\s+", " ");
         assertThat(sheet)
-                .contains("tops arched between posts by 6 in: set the boards square")
+                .contains("tops arched between posts by 6 in: set the boards cut long")
                 .contains("outside 5 1' 10\" 6' 6\"");
         assertThat(plan.worksheets())
                 .anyMatch(each -> each.title().startsWith("side 1, gate, middle of the opening: Board at"));

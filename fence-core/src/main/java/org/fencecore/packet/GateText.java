@@ -6,6 +6,8 @@ import java.util.Optional;
 import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
 import org.fencecore.HungLeaf;
+import org.fencecore.boarding.BoardCut;
+import org.fencecore.boarding.BoardCuts;
 import org.fencecore.gate.BraceKind;
 import org.fencecore.gate.FramePiece;
 import org.fencecore.gate.GateBrace;
@@ -16,8 +18,6 @@ import org.fencecore.gate.hang.HingeLoads;
 import org.fencecore.gate.hang.HingeSeat;
 import org.fencecore.gate.hang.LeafWeight;
 import org.fencecore.geometry.Profile;
-import org.fencecore.geometry.ProfilePoint;
-import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.BoardPlacement;
 import org.fencecore.rules.PoolBarrier;
 import org.fencecore.units.Angle;
@@ -148,25 +148,25 @@ final class GateText {
                         + BoardTable.second(layout) + " " + BoardTable.second(plan)
                         + "; first mark at the left edge seen from outside, a full board at both edges"));
         if (!gate.top().shape().isStraight()) {
-            hung.boards().ifPresent(layout -> shapedBoards(hung, layout));
+            hung.cuts().ifPresent(this::shapedBoards);
         }
     }
 
-    /** Tops along a line of their own: what to cut each board to, and where the line meets its edges. */
-    private void shapedBoards(HungLeaf hung, BoardLayout layout) {
-        TextTable table = TextTable.of("face", "board", "mark", "cut to", "left edge", "right edge");
-        for (BoardPlacement board : layout.boards()) {
-            List<ProfilePoint> corners = hung.boardOutline(board);
-            Length bottom = corners.get(0).elevation();
+    /** Tops along a line of their own: how long each board is at its longest, and where the line meets its edges. */
+    private void shapedBoards(BoardCuts cuts) {
+        TextTable table = TextTable.of("face", "board", "mark", "longest", "left edge", "right edge");
+        for (BoardCut cut : cuts.cuts()) {
+            BoardPlacement board = cut.board();
             table.row(
                     BoardTable.words(board.face()),
                     board.index() + 1,
                     tape.format(board.left()),
-                    tape.format(hung.boardLength(board)),
-                    tape.format(corners.get(corners.size() - 1).elevation().minus(bottom)),
-                    tape.format(corners.get(2).elevation().minus(bottom)));
+                    tape.format(cut.length()),
+                    tape.format(cut.leftEdge()),
+                    tape.format(cut.rightEdge()));
         }
-        say("tops " + gate.top().shape() + ": set the boards square, draw the line over all of them and cut along it");
+        say("tops " + gate.top().shape()
+                + ": set the boards cut long, draw the line over all of them and cut along it");
         text.detail(table);
     }
 

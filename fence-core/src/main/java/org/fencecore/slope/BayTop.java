@@ -79,6 +79,25 @@ public final class BayTop {
     }
 
     /**
+     * Returns the same tops seen from the other side.
+     *
+     * @return the tops with every station negated
+     */
+    public BayTop reversed() {
+        Interval shots = ground.extent();
+        Profile mirrored =
+                ground.reversed().shiftedBy(shots.start().plus(shots.end()).negated(), Length.ZERO);
+        FittedBay back = new FittedBay(
+                bay.treatment(),
+                mirrored,
+                -bay.end().nanometres(),
+                bay.bottomAtEnd().nanometres(),
+                -bay.start().nanometres(),
+                bay.bottomAtStart().nanometres());
+        return new BayTop(shape, back, mirrored, clearance, boardLength);
+    }
+
+    /**
      * Returns how the tops run.
      *
      * @return the shape
@@ -135,19 +154,23 @@ public final class BayTop {
     }
 
     /**
-     * Returns the corners of a board as it is cut: its bottom level, its top level under a straight line and else along the
-     * line of the tops.
+     * Returns the height of the bottoms at a station.
+     *
+     * @param station the station, on the bay or past it
+     * @return the elevation on their straight line, to the nearest nanometre
+     */
+    public Length bottomAt(Length station) {
+        return bay.bottomAt(station);
+    }
+
+    /**
+     * Returns the upper edge of a board as it is cut: level under a straight line, else along the line of the tops.
      *
      * @param board the stations of its edges
-     * @return the corners, first the two of the bottom in order of station and then those of the top going back
+     * @return the corners of the edge in order of station, two or more
      */
-    public List<ProfilePoint> outline(Interval board) {
-        List<ProfilePoint> corners = new ArrayList<>(level(board, bay.bottomAt(board.middle())));
-        List<ProfilePoint> upper = upperEdge(board, board);
-        for (int i = upper.size() - 1; i >= 0; i--) {
-            corners.add(upper.get(i));
-        }
-        return List.copyOf(corners);
+    public List<ProfilePoint> upperEdge(Interval board) {
+        return upperEdge(board, board);
     }
 
     List<ProfilePoint> upperEdge(Interval board, Interval part) {

@@ -125,6 +125,17 @@ public final class TopLine {
         return lowest;
     }
 
+    /**
+     * Tells whether the bottom of a board is cut to the ground: where that is asked for and the gap under its bay is over
+     * the maximum.
+     *
+     * @param board the stations of its edges
+     * @return false where it ends on the line of the bottoms
+     */
+    public boolean isCutToGround(Interval board) {
+        return isCutToGround(fit.bayAt(board.middle()));
+    }
+
     private boolean isCutToGround(FittedBay bay) {
         if (fit.spec().underBoards() != SlopeSpec.UnderBoards.BOARDS_TO_GROUND) {
             return false;
@@ -162,6 +173,11 @@ public final class TopLine {
                 part,
                 in(bay).breaks(),
                 station -> Length.min(line, groundAt(station).plus(fit.spec().clearance())));
+    }
+
+    /** Returns the length of a board where it stands as usual. */
+    Length usualLength() {
+        return boardLength;
     }
 
     /** Returns the height of the ground, beyond the shots that of the nearest. */

@@ -52,9 +52,11 @@ class BayTopTest {
     void everyShapeOverRisingBottoms() {
         Profile rising = line(2, 4.4);
         Interval board = Interval.of(inches(6), inches(12));
-        assertThat(over(rising, TopShape.straight()).outline(board))
+        BayTop straight = over(rising, TopShape.straight());
+        assertThat(straight.bottomAt(board.middle())).isEqualTo(inches(2.45));
+        assertThat(straight.upperEdge(board))
                 .extracting(ProfilePoint::elevation)
-                .containsExactly(inches(2.45), inches(2.45), inches(74.45), inches(74.45));
+                .containsExactly(inches(74.45), inches(74.45));
         assertThat(over(rising, TopShape.stepped()).topAt(inches(6))).isEqualTo(inches(76.4));
         assertThat(over(rising, TopShape.followingGround()).topAt(inches(40))).isEqualTo(inches(74));
         assertThat(over(rising, TopShape.dipped(inches(3))).topAt(inches(24))).isEqualTo(inches(72.2));
@@ -62,6 +64,22 @@ class BayTopTest {
         BayTop arched = over(rising, TopShape.arched(inches(3)));
         assertThat(arched.boardLength(board).inches())
                 .isCloseTo(72 + 0.15 + 3 - 97.5 + Math.sqrt(97.5 * 97.5 - 144), within(1e-6));
+    }
+
+    /** What was 6 in from the one end of uneven ground is as far from the other. */
+    @Test
+    void seenFromTheOtherSideItIsMirrored() {
+        Profile ground = Profile.of(List.of(
+                new ProfilePoint(inches(-10), Length.ZERO),
+                new ProfilePoint(inches(20), inches(4)),
+                new ProfilePoint(inches(60), inches(1))));
+        for (TopShape shape : List.of(TopShape.followingGround(), TopShape.arched(inches(5)), TopShape.stepped())) {
+            BayTop top = BayTop.over(line(6, 9), ground, shape, TWO, BOARD);
+            for (double at = 0; at <= 48; at += 6) {
+                assertThat(top.reversed().topAt(inches(-at))).isEqualTo(top.topAt(inches(at)));
+                assertThat(top.reversed().bottomAt(inches(-at))).isEqualTo(top.bottomAt(inches(at)));
+            }
+        }
     }
 
     @Test
