@@ -226,6 +226,7 @@ final class GateHanging {
                 leaf,
                 hingesAtStart,
                 bottom,
+                bottom.plus(style.rails().bottomRailAboveBottoms()),
                 beginsLeft()
                         ? Interval.of(leftEdge, leftEdge.plus(leaf.width()))
                         : Interval.of(leftEdge.minus(leaf.width()), leftEdge),

@@ -30,6 +30,7 @@ public final class HungLeaf {
     private final GateLeaf leaf;
     private final boolean hingesAtStart;
     private final Length boardBottom;
+    private final Length frameBottom;
     private final Interval stations;
     private final Optional<BoardCuts> cuts;
     private final Optional<CourseRun> courses;
@@ -46,6 +47,7 @@ public final class HungLeaf {
             GateLeaf leaf,
             boolean hingesAtStart,
             Length boardBottom,
+            Length frameBottom,
             Interval stations,
             Optional<BoardCuts> cuts,
             Optional<CourseRun> courses,
@@ -60,6 +62,7 @@ public final class HungLeaf {
         this.leaf = leaf;
         this.hingesAtStart = hingesAtStart;
         this.boardBottom = boardBottom;
+        this.frameBottom = frameBottom;
         this.stations = stations;
         this.cuts = cuts;
         this.courses = courses;
@@ -79,6 +82,7 @@ public final class HungLeaf {
                 leaf,
                 hingesAtStart,
                 boardBottom,
+                frameBottom,
                 stations,
                 cuts,
                 courses,
@@ -127,6 +131,15 @@ public final class HungLeaf {
      */
     public Length boardBottom() {
         return boardBottom;
+    }
+
+    /**
+     * Returns how high its frame begins.
+     *
+     * @return the height of the lower left corner of the frame seen from outside, in the datum of the shots
+     */
+    public Length frameBottom() {
+        return frameBottom;
     }
 
     /**

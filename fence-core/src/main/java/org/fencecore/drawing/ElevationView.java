@@ -212,26 +212,29 @@ public final class ElevationView {
 
     private void fence() {
         boolean oneByOne = boardCount() <= MOST_BOARDS;
+        boolean isJointed = false;
+        boolean isKicked = false;
         for (Stretch stretch : run.stretches()) {
             StretchParts parts = new StretchParts(stretch, unrolled, run.ground());
             parts.rails().forEach(drawing::add);
             parts.nailers(plan.style().railLumber().width(), boardLength).forEach(drawing::add);
             List<Shape> joints = parts.joints();
             joints.forEach(drawing::add);
-            if (!joints.isEmpty()) {
-                drawing.key(Layer.RAIL_JOINTS, "joint of a rail");
-            }
+            isJointed |= !joints.isEmpty();
             List<Shape> kickBoards = parts.kickBoards();
             kickBoards.forEach(drawing::add);
-            if (!kickBoards.isEmpty()) {
-                drawing.key(Layer.KICK_BOARDS, "kick board, to scribe to the ground");
-            }
+            isKicked |= !kickBoards.isEmpty();
             (oneByOne ? parts.boards() : parts.boardedBays()).forEach(drawing::add);
+        }
+        if (isJointed) {
+            drawing.key(Layer.RAIL_JOINTS, "joint of a rail");
+        }
+        if (isKicked) {
+            drawing.key(Layer.KICK_BOARDS, "kick board, to scribe to the ground");
         }
         for (GateBay gate : run.gates()) {
             for (HungLeaf hung : gate.leaves()) {
-                LeafParts leaf =
-                        new LeafParts(hung, gate, unrolled, plan.style().rails().bottomRailAboveBottoms());
+                LeafParts leaf = new LeafParts(hung, gate, unrolled);
                 if (oneByOne) {
                     leaf.boards().forEach(drawing::add);
                 }

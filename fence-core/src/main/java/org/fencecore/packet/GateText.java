@@ -17,6 +17,7 @@ import org.fencecore.gate.hang.GateSwing;
 import org.fencecore.gate.hang.HingeLoads;
 import org.fencecore.gate.hang.HingeSeat;
 import org.fencecore.gate.hang.LeafWeight;
+import org.fencecore.gate.hang.LeafWind;
 import org.fencecore.geometry.Profile;
 import org.fencecore.layout.BoardPlacement;
 import org.fencecore.rules.PoolBarrier;
@@ -184,10 +185,24 @@ final class GateText {
                 + " above the lower edge of the frame at the hinges, pins plumb in one line"
                 + (hung.leaf().rake().isZero() ? "" : ", straps level, square to them and not along the rails")
                 + "; each a " + plan.style().gateHardware());
+        hung.onPost()
+                .ifPresent(post -> say("its post carries " + pounds(post.weight()) + ", "
+                        + Math.round(post.moment().poundFeet()) + " lbf-ft about its middle"));
+        hung.windShut().ifPresent(wind -> wind(hung, wind));
         Optional<Force> held = loads.hinges().screws().map(screws -> screws.ofHinge());
         say("the top hinge is pulled by " + pounds(loads.pullAtTop())
                 + held.map(force -> "; its screws are counted on for " + pounds(force))
                         .orElse(""));
+    }
+
+    private void wind(HungLeaf hung, LeafWind shut) {
+        boolean rod = gate.design().isPair() && !hung.leaf().equals(gate.leaf());
+        say("shut in the wind, of " + pounds(shut.force()) + " on it: " + pounds(shut.atLatchEdge()) + " at the "
+                + (rod ? "drop rod with what the other leaf pushes" : "latch") + ", "
+                + pounds(shut.mostAtHinge()) + " square to one hinge");
+        hung.windOpen()
+                .ifPresent(open -> say("left open and loose, up to " + pounds(open.mostAtHinge())
+                        + " square to one hinge: hook or rod its far end, and shut it before a storm"));
     }
 
     /** No scale weighs a gate closer than that. */

@@ -3,6 +3,7 @@ package org.fencecore.slope;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
@@ -287,7 +288,7 @@ public final class BayTop {
             return Length.ZERO;
         }
         double d = fromMiddle(station).metres();
-        double r = radius().metres();
+        double r = arcRadius().metres();
         // The same as h - r + sqrt(r^2 - d^2), without taking two large numbers from each other.
         return riseIn().minus(Length.ofMetres(d * d / (r + Math.sqrt(Math.max(0, r * r - d * d)))));
     }
@@ -301,7 +302,16 @@ public final class BayTop {
         return station.minus(Interval.of(bay.start(), bay.end()).middle()).abs();
     }
 
-    private Length radius() {
+    /**
+     * Returns the radius to swing an arch or a dip by.
+     *
+     * @return the radius; empty for the other shapes
+     */
+    public Optional<Length> radius() {
+        return shape.rise().isPositive() ? Optional.of(arcRadius()) : Optional.empty();
+    }
+
+    private Length arcRadius() {
         double c = bay.run().metres() / 2;
         double h = riseIn().metres();
         return Length.ofMetres((c * c + h * h) / (2 * h));
@@ -342,7 +352,7 @@ public final class BayTop {
 
     private void arc(Worksheet.Builder sheet, Length station) {
         Length rise = riseIn();
-        Length radius = radius();
+        Length radius = arcRadius();
         Length distance = fromMiddle(station);
         Length offset = offset(station);
         sheet.given("rise between posts", rise, Written.tape(rise))

@@ -97,6 +97,24 @@ public final class HingeSeat {
         return new HingeSeat(leaf, strap, reach);
     }
 
+    /**
+     * Returns what the hinge takes up on the leaf, up and down.
+     *
+     * @return the stretch over the lower edge of the frame at the hinge edge
+     */
+    public Interval strap() {
+        return strap;
+    }
+
+    /**
+     * Returns how far it reaches over the leaf.
+     *
+     * @return the reach of a strap from the hinge edge; zero for a butt hinge
+     */
+    public Length reach() {
+        return reach;
+    }
+
     private boolean isButt() {
         return reach.isZero();
     }
