@@ -124,7 +124,10 @@ public final class ElevationView {
                 .forEach(gate -> drawing.add(Label.beside(
                         Spot.of(
                                 unrolled.across(gate.opening()).middle(),
-                                gate.bottomLine().highest().elevation().plus(boardLength)),
+                                gate.bottomLine()
+                                        .highest()
+                                        .elevation()
+                                        .plus(gate.top().longest())),
                         Angle.RIGHT,
                         NEAR,
                         gate.name())));
@@ -251,8 +254,7 @@ public final class ElevationView {
         }
         for (GateBay gate : run.gates()) {
             for (HungLeaf hung : gate.leaves()) {
-                LeafParts leaf =
-                        new LeafParts(hung, gate, unrolled, plan.style().rails().bottomRailAboveBottoms());
+                LeafParts leaf = new LeafParts(hung, gate, unrolled);
                 if (oneByOne) {
                     leaf.boards().forEach(drawing::add);
                 }

@@ -24,8 +24,8 @@ final class Furniture {
     private static final long MOST_UNITS = 1_000_000_000;
 
     private static final double LONGEST_LINE = 150;
-    private static final int LINES_BELOW = 10;
-    private static final int LINES_BESIDE = 26;
+    private static final int LINES_BELOW = 14;
+    private static final int LINES_BESIDE = 40;
     private static final Layer BLACK = Layer.POST_MARKS;
     private static final Layer THIN = Layer.DIMENSIONS;
 
