@@ -12,7 +12,7 @@ import org.fencecore.units.tape.TapeReading;
  */
 final class Furniture {
 
-    private static final double MARGIN = 10;
+    static final double MARGIN = 10;
     private static final double PAD = 3;
     private static final double SIDE_STRIP = 70;
     private static final double KEY_WIDTH = 58;

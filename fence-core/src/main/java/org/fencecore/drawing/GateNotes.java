@@ -24,8 +24,10 @@ final class GateNotes {
 
     private final GateBay gate;
     private final GateDesign design;
+    private final Figures figures;
 
-    GateNotes(GateBay gate) {
+    GateNotes(GateBay gate, Figures figures) {
+        this.figures = figures;
         this.gate = gate;
         this.design = gate.design();
     }
@@ -62,7 +64,8 @@ final class GateNotes {
                         ? lumber + ", every piece cut square to the length on it."
                         : lumber + ": "
                                 + pieces.stream()
-                                        .map(piece -> piece.member() + " " + Notes.figure(piece.length()) + cuts(piece))
+                                        .map(piece ->
+                                                piece.member() + " " + figures.inText(piece.length()) + cuts(piece))
                                         .collect(Collectors.joining(", "))
                                 + ".");
         Map<String, Integer> braces = new LinkedHashMap<>();
@@ -71,9 +74,9 @@ final class GateNotes {
                 notes.add(Notes.count(number, leaf.spec().braceKind().toString()) + note));
         notes.add(
                 leaf.rake().isZero()
-                        ? "square when both diagonals are " + Notes.figure(leaf.diagonal()) + "."
-                        : "true when the diagonal rising to the right is " + Notes.figure(leaf.risingDiagonal())
-                                + " and the other " + Notes.figure(leaf.fallingDiagonal()) + ".");
+                        ? "square when both diagonals are " + figures.inText(leaf.diagonal()) + "."
+                        : "true when the diagonal rising to the right is " + figures.inText(leaf.risingDiagonal())
+                                + " and the other " + figures.inText(leaf.fallingDiagonal()) + ".");
         notes.addAll(hanging(hung));
         boards(hung).ifPresent(notes::add);
         return notes;
@@ -89,7 +92,7 @@ final class GateNotes {
                     + (blocks.isEmpty()
                             ? ""
                             : " Behind straps off the rails " + Notes.count(blocks.size(), "block") + " of "
-                                    + Notes.figure(blocks.get(0))
+                                    + figures.inText(blocks.get(0))
                                     + (hung.leaf().rake().isZero() ? "." : ", level, cut to the raked rail.")));
         }
         if (hung.chamfer().isNeeded()) {
@@ -111,7 +114,7 @@ final class GateNotes {
                 ? "closes and latches by itself"
                 : wanted.isSelfClosing() ? "closes by itself" : wanted.isSelfLatching() ? "latches by itself" : "";
         String release = wanted.releaseHeight()
-                .map(up -> "release of the latch " + Notes.figure(up) + " above the ground, worked from "
+                .map(up -> "release of the latch " + figures.inText(up) + " above the ground, worked from "
                         + (wanted.isReleaseInside() ? "inside" : "outside"))
                 .orElse("");
         return shuts + (shuts.isEmpty() || release.isEmpty() ? "" : "; ") + release;
@@ -120,11 +123,11 @@ final class GateNotes {
     /** The boards as far as they are alike; the sheet of the job has every one. */
     private Optional<String> boards(HungLeaf hung) {
         String under =
-                " They begin " + Notes.figure(hung.frameBottom().minus(hung.boardBottom())) + " under the frame.";
+                " They begin " + figures.inText(hung.frameBottom().minus(hung.boardBottom())) + " under the frame.";
         Optional<String> upright = hung.cuts()
                 .map(cuts -> Notes.count(cuts.layout().count(), "board") + ", "
                         + (gate.top().shape().isStraight()
-                                ? "all " + Notes.figure(gate.top().longest()) + " long."
+                                ? "all " + figures.inText(gate.top().longest()) + " long."
                                 : shaped(cuts.cuts()))
                         + under);
         return upright.or(() -> hung.courses()
@@ -138,9 +141,9 @@ final class GateNotes {
         return "tops " + gate.top().shape()
                 + gate.top()
                         .radius()
-                        .map(radius -> ", radius " + Notes.figure(radius))
+                        .map(radius -> ", radius " + figures.inText(radius))
                         .orElse("")
-                + ", so " + Notes.figure(shortest) + " to " + Notes.figure(longest)
+                + ", so " + figures.inText(shortest) + " to " + figures.inText(longest)
                 + " long, each in the tables.";
     }
 
@@ -159,11 +162,11 @@ final class GateNotes {
         return both.isEmpty() ? "" : " (" + both + ")";
     }
 
-    private static String braceNote(GateBrace brace) {
+    private String braceNote(GateBrace brace) {
         String run = ", from the " + brace.foot().stile() + " up to the "
                 + brace.head().stile() + ".";
         if (brace.kind() == BraceKind.CABLE) {
-            return " of " + Notes.figure(brace.length()) + " corner to corner, less eyes and turnbuckle" + run;
+            return " of " + figures.inText(brace.length()) + " corner to corner, less eyes and turnbuckle" + run;
         }
         String rail = brace.railCut()
                 .map(cut -> GateView.degrees(cut) + " off square against the rail")
@@ -172,15 +175,15 @@ final class GateNotes {
                 .map(cut -> GateView.degrees(cut) + (rail.isEmpty() ? " off square" : "") + " against the stile")
                 .orElse("");
         boolean pointed = brace.ends() == BraceEnds.POINTS;
-        String onRail = rail.isEmpty() ? "" : Notes.figure(brace.railBearing()) + " on the rail";
-        String onStile = stile.isEmpty() ? "" : Notes.figure(brace.stileBearing()) + " on the stile";
+        String onRail = rail.isEmpty() ? "" : figures.inText(brace.railBearing()) + " on the rail";
+        String onStile = stile.isEmpty() ? "" : figures.inText(brace.stileBearing()) + " on the stile";
         String bears = onRail + (pointed ? " and " : "") + onStile + ".";
-        return " of " + size(brace.thickness(), brace.width()) + ", " + Notes.figure(brace.length())
+        return " of " + size(brace.thickness(), brace.width()) + ", " + figures.inText(brace.length())
                 + " point to point" + run + " Cut each end" + (pointed ? " to a point: " : " ") + rail
                 + (pointed ? ", " : "") + stile + ". It bears " + bears;
     }
 
-    private static String size(Length thickness, Length width) {
-        return Notes.figure(thickness) + " x " + Notes.figure(width);
+    private String size(Length thickness, Length width) {
+        return figures.inText(thickness) + " x " + figures.inText(width);
     }
 }

@@ -20,6 +20,7 @@ import org.fencecore.layout.Face;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Slope;
+import org.fencecore.units.tape.TapeFormat;
 
 /**
  * The frames of a gate seen from outside with the boards left off: stiles, rails and braces with their lengths and cuts,
@@ -42,22 +43,35 @@ public final class GateView {
 
     private final GateBay gate;
     private final GateDesign design;
+    private final Figures figures;
     private final Drawing.Builder drawing;
 
-    private GateView(GateBay gate) {
+    private GateView(GateBay gate, Figures figures) {
+        this.figures = figures;
         this.gate = gate;
         this.design = gate.design();
         this.drawing = Drawing.titled("Gate: " + gate.name());
     }
 
     /**
-     * Draws the frames of a gate.
+     * Draws the frames of a gate, dimensions in feet and inches.
      *
      * @param gate the gate
      * @return the drawing, its zero at the lower left corner of its left leaf
      */
     public static Drawing of(GateBay gate) {
-        return new GateView(gate).draw();
+        return of(gate, Figures.USUAL);
+    }
+
+    /**
+     * Draws the frames of a gate with their dimensions written for some tape.
+     *
+     * @param gate the gate
+     * @param tape how lengths are written, such as {@code TapeFormat.millimetres(0)}
+     * @return the drawing, its zero at the lower left corner of its left leaf
+     */
+    public static Drawing of(GateBay gate, TapeFormat tape) {
+        return new GateView(gate, new Figures(tape)).draw();
     }
 
     private Drawing draw() {
@@ -75,7 +89,7 @@ public final class GateView {
         }
         gate.leaves().forEach(this::hinges);
         dimensions();
-        new GateNotes(gate).lines().forEach(drawing::note);
+        new GateNotes(gate, figures).lines().forEach(drawing::note);
         return drawing.build();
     }
 
@@ -204,7 +218,7 @@ public final class GateView {
                     Spot.of(outer, strap.middle()),
                     isLeft ? Angle.STRAIGHT : Angle.ZERO,
                     NEAR,
-                    "hinge " + Notes.TAPE.format(seat.strap().middle())));
+                    "hinge " + figures.of(seat.strap().middle())));
         }
     }
 
@@ -247,7 +261,7 @@ public final class GateView {
                         .plus(leaf.rake().riseOver(across.minus(piece.across().middle())));
         Spot middle = spot(leaf, new ProfilePoint(across, up));
         String name = stile || free.length().compareTo(ROOM_FOR_NAME) >= 0 ? piece.member() + " " : "";
-        drawing.add(Label.on(middle, name + Notes.TAPE.format(piece.length()))
+        drawing.add(Label.on(middle, name + figures.of(piece.length()))
                 .withTurn(stile ? Angle.RIGHT : angle(design.rake())));
     }
 
@@ -263,7 +277,7 @@ public final class GateView {
         Spot head = spot(leaf, brace.headPoint());
         boolean rightwards = foot.across().compareTo(head.across()) < 0;
         Angle along = rightwards ? brace.rise() : Angle.STRAIGHT.minus(brace.rise());
-        String label = brace.kind() + " " + Notes.TAPE.format(brace.length());
+        String label = brace.kind() + " " + figures.of(brace.length());
         Spot middle = foot.middle(head);
         drawing.add((cable ? Label.beside(middle, along.plus(Angle.RIGHT), NEAR, label) : Label.on(middle, label))
                 .withTurn(along));
@@ -333,14 +347,14 @@ public final class GateView {
 
     private void across(Length from, Length to, Length up, Length offset, String what) {
         if (from.compareTo(to) < 0) {
-            String figure = what + Notes.TAPE.format(to.minus(from));
+            String figure = what + figures.of(to.minus(from));
             drawing.add(new Dimension(Spot.of(from, up), Spot.of(to, up), offset, figure));
         }
     }
 
     private void up(Length from, Length to, Length across, Length offset, String what) {
         if (from.compareTo(to) < 0) {
-            String figure = what + Notes.TAPE.format(to.minus(from));
+            String figure = what + figures.of(to.minus(from));
             drawing.add(new Dimension(Spot.of(across, from), Spot.of(across, to), offset, figure));
         }
     }
