@@ -36,9 +36,9 @@ final class CourseFitting {
     private final List<FittedBay> bays;
     private final Interval boarded;
     private final String place;
-    private final List<Finding> findings;
+    private final Findings findings;
 
-    CourseFitting(FenceStyle style, SlopeFit slope, Interval boarded, String place, List<Finding> findings) {
+    CourseFitting(FenceStyle style, SlopeFit slope, Interval boarded, String place, Findings findings) {
         this.style = style;
         this.slope = slope;
         this.bays = slope.bays();
@@ -49,14 +49,14 @@ final class CourseFitting {
 
     /** Boards across a leaf, each from edge to edge; empty where the fence beside it has none either. */
     static Optional<CourseRun> onLeaf(
-            FenceStyle style, Length width, Length bottom, Slope rake, String place, List<Finding> findings) {
+            FenceStyle style, Length width, Length bottom, Slope rake, String place, Findings findings) {
         Length height = height(style, rake);
         if (height.compareTo(style.pattern().minimumLength()) < 0
                 || height.wholePieces(style.pattern().width()) >= MOST_BOARDS) {
             return Optional.empty();
         }
         CourseLayout layout = CourseLayout.fit(height, style.pattern(), width, List.of(), longest(style, rake));
-        layout.findings().forEach(finding -> findings.add(finding.within(place)));
+        findings.later(layout::findings, place);
         Interval reach = Interval.of(Length.ZERO, width);
         return Optional.of(new CourseRun(reach, bottom, rake, layout, List.of(reach.start(), reach.end()), List.of()));
     }
@@ -89,10 +89,7 @@ final class CourseFitting {
             }
             first = last + 1;
         }
-        parts.stream()
-                .flatMap(part -> part.layout().findings().stream())
-                .distinct()
-                .forEach(finding -> findings.add(finding.within(place)));
+        parts.forEach(part -> findings.later(part.layout()::findings, place));
         tellBreaks(breaks);
         return parts;
     }

@@ -161,7 +161,7 @@ final class FenceLine {
     }
 
     /** The ground under the post line, in stations along it; empty, with a finding, when the shots do not cover it. */
-    Optional<Profile> ground(Site site, List<Finding> findings) {
+    Optional<Profile> ground(Site site, Findings findings) {
         Optional<Profile> shots = site.ground(side);
         Interval needed = alongSide();
         if (shots.isEmpty() && site.surface().isPresent()) {
@@ -200,9 +200,9 @@ final class FenceLine {
                 covering.get().between(needed.start(), needed.end()).shiftedBy(startAlongSide.negated(), Length.ZERO));
     }
 
-    private Optional<Profile> underSurface(Surface surface, List<Finding> findings) {
+    private Optional<Profile> underSurface(Surface surface, Findings findings) {
         GroundUnder ground = GroundUnder.of(Polyline.of(List.of(postLine.start(), postLine.end())), surface);
-        ground.findings().forEach(finding -> findings.add(finding.within(name)));
+        findings.later(ground::findings, name);
         return ground.profile();
     }
 

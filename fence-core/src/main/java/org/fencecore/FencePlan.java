@@ -30,7 +30,7 @@ public final class FencePlan {
     private final FenceStyle style;
     private final List<Run> runs;
     private final List<Post> posts;
-    private final List<Finding> findings;
+    private final Findings findings;
     private final Map<Integer, SetPost> set;
 
     FencePlan(
@@ -38,13 +38,13 @@ public final class FencePlan {
             FenceStyle style,
             List<Run> runs,
             List<Post> posts,
-            List<Finding> findings,
+            Findings findings,
             Map<Integer, SetPost> set) {
         this.site = site;
         this.style = style;
         this.runs = List.copyOf(runs);
         this.posts = List.copyOf(posts);
-        this.findings = List.copyOf(findings);
+        this.findings = findings;
         this.set = Map.copyOf(set);
     }
 
@@ -172,10 +172,10 @@ public final class FencePlan {
      *       {@code courses-off-at-gate}.
      * </ul>
      *
-     * @return the findings, unmodifiable
+     * @return the findings, worked out when first asked for, unmodifiable
      */
     public List<Finding> findings() {
-        return findings;
+        return findings.all();
     }
 
     /**
@@ -214,7 +214,7 @@ public final class FencePlan {
      * @return true if no finding is a blocker
      */
     public boolean isBuildable() {
-        return findings.stream().noneMatch(finding -> finding.severity() == Severity.BLOCKER);
+        return findings().stream().noneMatch(finding -> finding.severity() == Severity.BLOCKER);
     }
 
     /**
@@ -225,7 +225,7 @@ public final class FencePlan {
      */
     public FencePlan requireBuildable() {
         if (!isBuildable()) {
-            throw new NotBuildableException(findings.stream()
+            throw new NotBuildableException(findings().stream()
                     .filter(finding -> finding.severity() == Severity.BLOCKER)
                     .toList());
         }

@@ -44,7 +44,7 @@ final class GateHanging {
     private final Profile ground;
     private final Optional<Surface> surface;
     private final BiFunction<Length, String, Optional<BoardLayout>> boards;
-    private final List<Finding> findings;
+    private final Findings findings;
 
     /** A gate that hangs, before its posts are finished. */
     record HungGate(
@@ -70,7 +70,7 @@ final class GateHanging {
             Profile ground,
             Optional<Surface> surface,
             BiFunction<Length, String, Optional<BoardLayout>> boards,
-            List<Finding> findings) {
+            Findings findings) {
         this.style = style;
         this.line = line;
         this.ground = ground;
@@ -91,16 +91,19 @@ final class GateHanging {
         Slope rising = location.isRaked() ? rake(posts, place) : Slope.LEVEL;
         GateDesign design =
                 design(location, gate.opening().length()).withRake(beginsLeft() ? rising : rising.negated());
-        design.findings()
-                .forEach(finding -> findings.add(offerTwo(design, finding).within(place)));
+        findings.later(
+                () -> design.findings().stream()
+                        .map(finding -> offerTwo(design, finding))
+                        .toList(),
+                place);
         Profile bottoms = location.isRaked() ? raked(gate.opening(), posts, rising) : level(gate.opening());
-        checkGap(bottoms, !rising.isZero(), place);
+        findings.later(() -> gap(bottoms, !rising.isZero(), place));
         List<HungLeaf> leaves = new ArrayList<>();
         for (GateLeaf leaf : design.leaves()) {
             leaves.add(hang(leaf, design, gate, bottoms));
         }
         Optional<PoolGate> pool = location.pool().map(wanted -> atPool(wanted, design, location, bottoms, leaves));
-        pool.ifPresent(its -> tell(its.findings(), place));
+        pool.ifPresent(its -> findings.later(its::findings, place));
         return new HungGate(gate, design, bottoms, leaves, pool);
     }
 
@@ -163,21 +166,22 @@ final class GateHanging {
                 .build();
     }
 
-    private void checkGap(Profile bottoms, boolean raked, String place) {
+    private List<Finding> gap(Profile bottoms, boolean raked, String place) {
         Length gap = ground.clearanceUnder(bottoms).max();
-        if (gap.compareTo(style.slope().maximumClearance()) > 0) {
-            findings.add(Finding.warning(
-                            "gate-gap",
-                            place,
-                            (raked
-                                            ? "the leaf follows the posts over ground that dips"
-                                            : "the leaf hangs level over ground that falls")
-                                    + ", so the gap under it grows to " + Written.tape(gap) + ", over the maximum of "
-                                    + Written.tape(style.slope().maximumClearance()))
-                    .withRemedy((raked ? "" : "rake the gate, ")
-                            + "level the ground under it, close the gap, or move it to flatter ground")
-                    .withSource(Citation.COMMON_PRACTICE));
+        if (gap.compareTo(style.slope().maximumClearance()) <= 0) {
+            return List.of();
         }
+        return List.of(Finding.warning(
+                        "gate-gap",
+                        place,
+                        (raked
+                                        ? "the leaf follows the posts over ground that dips"
+                                        : "the leaf hangs level over ground that falls")
+                                + ", so the gap under it grows to " + Written.tape(gap) + ", over the maximum of "
+                                + Written.tape(style.slope().maximumClearance()))
+                .withRemedy((raked ? "" : "rake the gate, ")
+                        + "level the ground under it, close the gap, or move it to flatter ground")
+                .withSource(Citation.COMMON_PRACTICE));
     }
 
     private HungLeaf hang(GateLeaf leaf, GateDesign design, GatePlacing.Placed gate, Profile bottoms) {
@@ -196,9 +200,9 @@ final class GateHanging {
                 ? CourseFitting.onLeaf(style, leaf.width(), bottom, leaf.rake(), place, findings)
                 : Optional.empty();
         Optional<HingeLoads> loads = loads(leaf, boarding.map(BoardCuts::layout), courses, place);
-        loads.ifPresent(its -> tell(its.findings(), place));
+        loads.ifPresent(its -> findings.later(its::findings, place));
         List<HingeSeat> seats = loads.map(its -> seats(leaf, its.hinges())).orElse(List.of());
-        seats.forEach(seat -> tell(seat.findings(), place));
+        seats.forEach(seat -> findings.later(seat::findings, place));
         return new HungLeaf(
                 name,
                 leaf,
@@ -258,7 +262,7 @@ final class GateHanging {
             GateLeaf leaf, boolean hingesAtStart, GatePlacing.Placed gate, Profile bottoms, String place) {
         Optional<GateSwing> swing = surface.flatMap(shots ->
                 LeafSwing.of(leaf, hingesAtStart, gate.location(), gate.opening(), bottoms, line, style, shots));
-        swing.ifPresent(clear -> tell(clear.findings(), place));
+        swing.ifPresent(clear -> findings.later(clear::findings, place));
         if (surface.isPresent() && swing.isEmpty()) {
             findings.add(Finding.note(
                             "gate-swing-unknown",
@@ -310,9 +314,5 @@ final class GateHanging {
                 .opensAway(location.opensOutward() == location.waterInside())
                 .widestOpeningNearRelease(opening)
                 .build();
-    }
-
-    private void tell(List<Finding> news, String place) {
-        news.forEach(finding -> findings.add(finding.within(place)));
     }
 }

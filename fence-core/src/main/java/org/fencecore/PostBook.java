@@ -134,7 +134,7 @@ final class PostBook {
         winds.close(line, solid);
     }
 
-    List<Post> posts(List<Finding> findings) {
+    List<Post> posts(Findings findings) {
         List<Post> posts = new ArrayList<>(entries.size());
         entries.values().forEach(entry -> winds.meet(entry.held().keySet()));
         Length least = style.slope()
@@ -177,8 +177,8 @@ final class PostBook {
             }
             posts.add(post);
         }
-        findings.addAll(winds.findings());
-        findings.addAll(FootingNotes.of(posts, style.postLumber()));
+        findings.later(winds::findings);
+        findings.later(() -> FootingNotes.of(posts, style.postLumber()));
         return posts;
     }
 
@@ -188,8 +188,7 @@ final class PostBook {
     }
 
     /** What is in the ground stays there; where it is now too little, that is told. */
-    private FootingDesign footingInTheGround(
-            Entry entry, SetPost standing, FootingDesign needed, List<Finding> findings) {
+    private FootingDesign footingInTheGround(Entry entry, SetPost standing, FootingDesign needed, Findings findings) {
         String place = "post " + entry.number;
         if (standing.exposed().isPresent() && standing.exposed().get().compareTo(entry.exposed()) < 0) {
             findings.add(Finding.warning(

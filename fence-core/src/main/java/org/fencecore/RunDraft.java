@@ -45,7 +45,7 @@ final class RunDraft {
     private final FenceLine.Past railsPast;
     private final FenceLine.Past boardsPast;
     private final PostBook book;
-    private final List<Finding> findings;
+    private final Findings findings;
     private final Length half;
     private final List<PostBook.Entry> posts = new ArrayList<>();
     private final List<Length> stations = new ArrayList<>();
@@ -80,7 +80,7 @@ final class RunDraft {
             boolean meetsAtStart,
             boolean meetsAtEnd,
             PostBook book,
-            List<Finding> findings) {
+            Findings findings) {
         this.style = style;
         this.line = line;
         this.ground = ground;
@@ -105,7 +105,7 @@ final class RunDraft {
         } else if (part.isLeftOut()) {
             posts.subList(part.first(), part.last() + 1).forEach(this::reachUsual);
         } else {
-            tell(part.findings(), name(part));
+            findings.later(part::findings, name(part));
             fence(part);
         }
     }
@@ -146,9 +146,9 @@ final class RunDraft {
             return;
         }
         SlopeFit slope = SlopeFit.of(ground, at, style.slope());
-        tell(slope.findings(), name(part));
+        findings.later(slope::findings, name(part));
         TopLine top = TopLine.of(style.top(), slope, style.rails().boardLength());
-        tell(top.findings(style.rails().topRailBelowTops()), name(part));
+        findings.later(() -> top.findings(style.rails().topRailBelowTops()), name(part));
         reach(top, first, at);
         Optional<BoardLayout> boards = Optional.empty();
         Optional<RailPieces> pieces = Optional.empty();
@@ -160,9 +160,10 @@ final class RunDraft {
             boards = fit(boarded.get().length(), name(part))
                     .map(layout -> keptOff(layout, at, boarded.get().start()));
             boards.ifPresent(layout -> close(layout, name(part)));
-            pieces = Optional.of(RailPieces.lay(
-                    slope, style.rails(), railed.get(), style.postLumber().width()));
-            tell(railFindings(pieces.get()), name(part));
+            RailPieces laid = RailPieces.lay(
+                    slope, style.rails(), railed.get(), style.postLumber().width());
+            findings.later(() -> railFindings(laid), name(part));
+            pieces = Optional.of(laid);
         }
         stretches.add(new StretchDraft(first, part.spacing(), top, pieces, boarded.get(), boards, courses));
     }
@@ -251,13 +252,13 @@ final class RunDraft {
             return Optional.empty();
         }
         BoardLayout layout = BoardLayout.fit(clear, style.pattern());
-        tell(layout.findings(), place);
+        findings.later(layout::findings, place);
         return Optional.of(layout);
     }
 
     private Optional<BoardLayout> fitLeaf(Length width, String place) {
         Optional<BoardLayout> boards = fit(width, place);
-        boards.ifPresent(layout -> tellRips(layout, place));
+        boards.ifPresent(layout -> findings.later(() -> rips(layout, place)));
         return boards;
     }
 
@@ -265,32 +266,25 @@ final class RunDraft {
     private void close(BoardLayout layout, String place) {
         book.close(line, style.privacy(layout).solid());
         style.boardWood().ifPresent(wood -> {
-            List<Finding> moved = BoardMovement.of(layout, wood).findings(wood.allowedGap()).stream()
-                    .map(finding -> finding.within(place))
-                    .filter(finding -> !findings.contains(finding))
-                    .toList();
-            findings.addAll(moved);
+            findings.later(() -> BoardMovement.of(layout, wood).findings(wood.allowedGap()), place);
         });
-        tellRips(layout, place);
+        findings.later(() -> rips(layout, place));
     }
 
     /** Says what length would need no rip, so that a post or the height can be changed. */
-    private void tellRips(BoardLayout layout, String place) {
+    private List<Finding> rips(BoardLayout layout, String place) {
         if (layout.choice() == Fitting.FULL_BOARDS) {
-            return;
+            return List.of();
         }
         Length shorter = layout.clearLength().minus(layout.flushShorter());
         Length longer = layout.flushLonger().minus(layout.clearLength());
         String what = style.isHorizontal() ? "the fence" : "the boarding";
-        Finding finding = Finding.note("boards-ripped", place, layout.reason())
+        return List.of(Finding.note("boards-ripped", place, layout.reason())
                 .withRemedy("for full boards alone make " + what + " " + Written.tape(shorter, Rounding.UP)
                         + (style.isHorizontal() ? " lower or " : " shorter or ")
                         + Written.tape(longer, Rounding.UP)
                         + (style.isHorizontal() ? " higher" : " longer, by moving the post at either end"))
-                .withSource(Citation.GEOMETRY);
-        if (!findings.contains(finding)) {
-            findings.add(finding);
-        }
+                .withSource(Citation.GEOMETRY));
     }
 
     private List<BoardAtPost> boardsAtPosts(StretchDraft draft, List<Post> own) {
@@ -332,10 +326,6 @@ final class RunDraft {
 
     private String name(PostRow.Part part) {
         return line.name + ", post " + posts.get(part.first()).number + " to post " + posts.get(part.last()).number;
-    }
-
-    private void tell(List<Finding> news, String place) {
-        news.forEach(finding -> findings.add(finding.within(place)));
     }
 
     /** Puts the run together from the finished posts; bays are numbered on from those of the runs before. */
