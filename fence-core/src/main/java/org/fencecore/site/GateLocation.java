@@ -13,11 +13,11 @@ import org.jspecify.annotations.Nullable;
  * <p>Example:
  *
  * <pre>{@code
- * GateLocation.named("garden gate")
+ * GateLocation gate = GateLocation.named("garden gate")
  *         .onSide(2)
  *         .centredAt(Length.ofFeet(14))
  *         .clearOpening(Length.ofInches(47.5))
- *         .build()
+ *         .build();
  * }</pre>
  */
 public final class GateLocation {

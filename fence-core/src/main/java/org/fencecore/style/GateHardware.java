@@ -37,7 +37,7 @@ import org.jspecify.annotations.Nullable;
  *         .hingeInset(Length.ofInches(7))
  *         .lagScrews(3, Length.ofInches(0.25), Length.ofInches(1.25))
  *         .build();
- * hardware.hingesOn(leaf, southernPine).heightsOn(leaf);   // 7 and 49 in, on a frame 56 in high
+ * hardware.hingesOn(leaf, southernPine).heightsOn(leaf);   // 7 in, 49 in, on a frame 56 in high
  * }</pre>
  */
 public final class GateHardware {

@@ -27,7 +27,7 @@
  * LeafWeight weight = LeafWeight.of(leaf, pine, boards);
  * weight.total();                                   // 76.8 lbf
  * HingeLoads loads = HingeLoads.of(weight, HingeSpec.evenly(2, Length.ofInches(7)));
- * loads.pulls();                                    // 43.2 lbf away from the post above, as much against it below
+ * loads.pulls();                                    // -43.2 lbf, 43.2 lbf: against the post below, away from it above
  * }</pre>
  */
 @NullMarked
