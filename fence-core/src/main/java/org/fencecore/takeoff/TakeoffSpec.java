@@ -1,14 +1,20 @@
 package org.fencecore.takeoff;
 
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
+import org.fencecore.cutting.SoldLength;
 import org.fencecore.footing.BagSize;
 import org.fencecore.units.Length;
 
 /**
- * How a takeoff counts: the width of the saw cut and the bag the concrete comes in.
+ * How a takeoff counts: the width of the saw cut, the bag the concrete comes in, and what sticks cost.
  *
  * <p>What is not said is a kerf of 1/8 in, that of a usual circular saw blade, and bags of 60 lb (both common practice,
- * no source).
+ * no source). Without prices the sticks have the least length in all; where every length that a lumber is sold in has a
+ * price, they are the cheapest.
  *
  * <pre>{@code
  * TakeoffSpec spec = TakeoffSpec.builder().bag(BagSize.POUNDS_80).build();
@@ -20,10 +26,12 @@ public final class TakeoffSpec {
 
     private final Length kerf;
     private final BagSize bag;
+    private final Map<String, List<SoldLength>> stickPrices;
 
     private TakeoffSpec(Builder from) {
         kerf = from.kerf;
         bag = from.bag;
+        stickPrices = Collections.unmodifiableMap(new TreeMap<>(from.stickPrices));
     }
 
     /**
@@ -53,11 +61,32 @@ public final class TakeoffSpec {
         return bag;
     }
 
+    /**
+     * Returns what sticks cost.
+     *
+     * @return the priced lengths by the name of the lumber, unmodifiable; empty if none have prices
+     */
+    public Map<String, List<SoldLength>> stickPrices() {
+        return stickPrices;
+    }
+
+    /**
+     * Returns this spec with other prices of sticks.
+     *
+     * @param newPrices the lengths of each lumber by its name, such as {@code 2x4}, each with a price
+     * @return the spec
+     * @throws IllegalArgumentException if a length has no price
+     */
+    public TakeoffSpec withStickPrices(Map<String, List<SoldLength>> newPrices) {
+        return builder().kerf(kerf).bag(bag).stickPrices(newPrices).build();
+    }
+
     /** Collects how a takeoff counts, starting from the usual. */
     public static final class Builder {
 
         private Length kerf = Length.ofInches(0.125);
         private BagSize bag = BagSize.POUNDS_60;
+        private final Map<String, List<SoldLength>> stickPrices = new TreeMap<>();
 
         private Builder() {}
 
@@ -85,6 +114,30 @@ public final class TakeoffSpec {
          */
         public Builder bag(BagSize newBag) {
             bag = Objects.requireNonNull(newBag, "newBag");
+            return this;
+        }
+
+        /**
+         * Sets what sticks cost, so that the cheapest are bought; the least length is bought if not set.
+         *
+         * <p>They count for a lumber of which every length sold has a price; of the others the least length is bought. All
+         * prices of one lumber must be in one currency.
+         *
+         * @param newPrices the lengths of each lumber by its name, such as {@code 2x4}, each with a price
+         * @return this builder
+         * @throws IllegalArgumentException if a length has no price
+         */
+        public Builder stickPrices(Map<String, List<SoldLength>> newPrices) {
+            stickPrices.clear();
+            newPrices.forEach((lumber, lengths) -> {
+                for (SoldLength sold : lengths) {
+                    if (sold.price().isEmpty()) {
+                        throw new IllegalArgumentException("newPrices had " + lumber + " of " + sold
+                                + " without a price; leave out what has none, for it is not free");
+                    }
+                }
+                stickPrices.put(lumber, List.copyOf(lengths));
+            });
             return this;
         }
 
