@@ -1,5 +1,7 @@
 package org.fencecore.estimate;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -161,6 +163,15 @@ public final class Load {
         return each.isZero() ? left : (int) Math.min(left, room.ratioTo(each).value() + 1e-9);
     }
 
+    /** To a thousandth, since it is multiplied. */
+    private static String pounds(Mass each) {
+        return BigDecimal.valueOf(each.pounds())
+                        .setScale(3, RoundingMode.HALF_UP)
+                        .stripTrailingZeros()
+                        .toPlainString()
+                + " lb";
+    }
+
     /**
      * Returns the weight worked out line by line.
      *
@@ -173,7 +184,7 @@ public final class Load {
             String name = line.material().item();
             if (line.unitMass().isPresent() && line.weight().isPresent()) {
                 UnitMass one = line.unitMass().get();
-                String each = Written.mass(one.each());
+                String each = pounds(one.each());
                 sheet.line(name + ", each", one.how(), "", one.each(), each, one.source());
                 Mass weight = line.weight().get();
                 int count = Math.multiplyExact(line.packs(), line.packSize());

@@ -252,7 +252,7 @@ public final class Schedule {
         }
         int last = 0;
         for (Step step : steps) {
-            sheet.given(step.what(), step, step.toString());
+            sheet.line(step.what() + ", days", "after what comes before", "", step, step.toString(), Citation.GEOMETRY);
             last = Math.max(last, step.lastDay());
         }
         return sheet.line("last day", "the last of these", "", last, String.valueOf(last), Citation.GEOMETRY)

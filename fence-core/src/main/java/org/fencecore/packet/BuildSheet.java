@@ -99,7 +99,7 @@ public final class BuildSheet {
 
     /** Everything on the sheet, for other ways to write it. */
     SheetText contents() {
-        SheetText text = new SheetText();
+        SheetText text = new SheetText("BUILD SHEET");
         summary(text);
         cautions(text);
         findings(text);

@@ -265,7 +265,7 @@ class EstimateTest {
         assertThat(load.concreteInPlace().pounds()).isEqualTo(6.367 * 145, within(0.1));
         assertThat(load.worksheet().result()).isEqualTo(load.weight());
         assertThat(load.worksheet().toText())
-                .contains("  4x4 post, 10 ft, each = 3.5 in x 3.5 in x 10 ft at 37.33 pcf = 31.8 lb"
+                .contains("  4x4 post, 10 ft, each = 3.5 in x 3.5 in x 10 ft at 37.33 pcf = 31.756 lb"
                         + "   [NDS Supplement 2018, 3.1.3]");
     }
 
