@@ -112,8 +112,9 @@ public final class FencePlan {
     }
 
     /**
-     * Returns every board as the pattern places it: those of the stretches along the fence, outside face first, then those
-     * of the gates. What is left of those that meet a post is told by {@link Stretch#boardsAtPosts}.
+     * Returns every upright board as the pattern places it: those of the stretches along the fence, outside face first, then those
+     * of the gates. What is left of those that meet a post is told by {@link Stretch#boardsAtPosts}; horizontal boards are
+     * told by {@link Stretch#courses} and {@link HungLeaf#courses}.
      *
      * @return an unmodifiable view that works out a board when it is asked for
      */
@@ -167,7 +168,8 @@ public final class FencePlan {
      *   <li>of posts as set: blocker {@code set-post-misplaced}; warnings {@code post-out-of-line}, {@code bay-too-wide},
      *       {@code set-post-too-short}, {@code set-footing-shallow}; note {@code gate-remeasured};
      *   <li>notes: {@code curve-in-parts}, {@code ground-continued}, {@code gate-moved}, {@code gate-swing-unknown},
-     *       {@code gate-not-weighed}, {@code gate-latch-chamfer}.
+     *       {@code gate-not-weighed}, {@code gate-latch-chamfer}, {@code boards-ripped}, {@code courses-break},
+     *       {@code courses-off-at-gate}.
      * </ul>
      *
      * @return the findings, unmodifiable
@@ -249,7 +251,7 @@ public final class FencePlan {
         for (Run run : runs) {
             run.wind().ifPresent(wind -> sheets.add(wind.worksheet().within(run.toString())));
             for (Stretch stretch : run.stretches()) {
-                sheets.addAll(stretch.worksheets(run.toString(), style));
+                sheets.addAll(stretch.worksheets(run.toString()));
             }
             for (GateBay gate : run.gates()) {
                 sheets.addAll(gate.worksheets(run.toString()));

@@ -108,6 +108,7 @@ public final class FencePlanner {
         for (RunDraft draft : drafts) {
             Run run = draft.build(byNumber, bays);
             bays += run.stretches().stream().mapToInt(s -> s.bays().size()).sum();
+            findings.addAll(run.throughGates());
             runs.add(run);
         }
         outline.ifPresent(lot -> findings.addAll(BoundaryCheck.ofGates(lot, runs)));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import org.fencecore.boarding.BoardCuts;
 import org.fencecore.gate.GateDesign;
 import org.fencecore.gate.GateLeaf;
 import org.fencecore.gate.GateSpec;
@@ -187,8 +188,14 @@ final class GateHanging {
         Length leftEdge = beginsLeft()
                 ? gate.opening().start().plus(leaf.place().start())
                 : gate.opening().end().minus(leaf.place().start());
-        Optional<BoardLayout> boarding = boards.apply(leaf.width(), place);
-        Optional<HingeLoads> loads = loads(leaf, boarding, place);
+        Length bottom = bottoms.elevationAt(leftEdge);
+        Optional<BoardCuts> boarding = style.isHorizontal()
+                ? Optional.empty()
+                : boards.apply(leaf.width(), place).map(layout -> cuts(layout, leaf.rake(), bottom));
+        Optional<CourseRun> courses = style.isHorizontal()
+                ? CourseFitting.onLeaf(style, leaf.width(), bottom, leaf.rake(), place, findings)
+                : Optional.empty();
+        Optional<HingeLoads> loads = loads(leaf, boarding.map(BoardCuts::layout), courses, place);
         loads.ifPresent(its -> tell(its.findings(), place));
         List<HingeSeat> seats = loads.map(its -> seats(leaf, its.hinges())).orElse(List.of());
         seats.forEach(seat -> tell(seat.findings(), place));
@@ -196,23 +203,33 @@ final class GateHanging {
                 name,
                 leaf,
                 hingesAtStart,
-                bottoms.elevationAt(leftEdge),
+                bottom,
                 boarding,
+                courses,
                 swing(leaf, hingesAtStart, gate, bottoms, place),
                 loads,
                 seats,
                 chamfer(leaf, design, place));
     }
 
-    private Optional<HingeLoads> loads(GateLeaf leaf, Optional<BoardLayout> boarding, String place) {
+    private BoardCuts cuts(BoardLayout layout, Slope rake, Length bottom) {
+        Length width = layout.clearLength();
+        Profile bottoms = straight(Interval.of(Length.ZERO, width), bottom, bottom.plus(rake.riseOver(width)));
+        return BoardCuts.of(
+                layout, bottoms.shiftedBy(Length.ZERO, style.rails().boardLength()), bottoms, style.boardEnds());
+    }
+
+    private Optional<HingeLoads> loads(
+            GateLeaf leaf, Optional<BoardLayout> boarding, Optional<CourseRun> courses, String place) {
         if (leaf.pieces().isEmpty()) {
             // The leaf's own blocker says why it cannot be made.
             return Optional.empty();
         }
-        Optional<HingeLoads> loads = LeafScale.weigh(leaf, boarding, style).map(weight -> {
-            GateHardware hardware = style.gateHardware();
-            return HingeLoads.of(weight, hardware.hingesOn(leaf, hardware.woodOf(style.gateLumber())));
-        });
+        Optional<HingeLoads> loads = LeafScale.weigh(leaf, boarding, courses, style)
+                .map(weight -> {
+                    GateHardware hardware = style.gateHardware();
+                    return HingeLoads.of(weight, hardware.hingesOn(leaf, hardware.woodOf(style.gateLumber())));
+                });
         if (loads.isEmpty()) {
             findings.add(Finding.note(
                             "gate-not-weighed",
@@ -282,8 +299,10 @@ final class GateHanging {
                 design.isPair() ? design.spec().centreGap() : design.spec().latchGap();
         boolean seeThrough = !style.pattern().isLapped();
         for (HungLeaf leaf : leaves) {
-            Optional<Length> between =
-                    leaf.boards().map(layout -> layout.row(Face.OUTSIDE).gap()).filter(gap -> seeThrough);
+            Optional<Length> between = leaf.boards()
+                    .or(() -> leaf.courses().map(part -> part.layout().courses()))
+                    .map(layout -> layout.row(Face.OUTSIDE).gap())
+                    .filter(gap -> seeThrough);
             opening = Length.max(opening, between.orElse(Length.ZERO));
         }
         return wanted.toBuilder()

@@ -3,6 +3,7 @@ package org.fencecore;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fencecore.boarding.BoardCuts;
 import org.fencecore.gate.GateBrace;
 import org.fencecore.gate.GateLeaf;
 import org.fencecore.gate.hang.Chamfer;
@@ -26,7 +27,8 @@ public final class HungLeaf {
     private final GateLeaf leaf;
     private final boolean hingesAtStart;
     private final Length boardBottom;
-    private final Optional<BoardLayout> boards;
+    private final Optional<BoardCuts> cuts;
+    private final Optional<CourseRun> courses;
     private final Optional<GateSwing> swing;
     private final Optional<HingeLoads> loads;
     private final List<HingeSeat> seats;
@@ -37,7 +39,8 @@ public final class HungLeaf {
             GateLeaf leaf,
             boolean hingesAtStart,
             Length boardBottom,
-            Optional<BoardLayout> boards,
+            Optional<BoardCuts> cuts,
+            Optional<CourseRun> courses,
             Optional<GateSwing> swing,
             Optional<HingeLoads> loads,
             List<HingeSeat> seats,
@@ -46,7 +49,8 @@ public final class HungLeaf {
         this.leaf = leaf;
         this.hingesAtStart = hingesAtStart;
         this.boardBottom = boardBottom;
-        this.boards = boards;
+        this.cuts = cuts;
+        this.courses = courses;
         this.swing = swing;
         this.loads = loads;
         this.seats = List.copyOf(seats);
@@ -87,12 +91,33 @@ public final class HungLeaf {
     }
 
     /**
-     * Returns the boards on it, full at both of its edges.
+     * Returns the upright boards on it, full at both of its edges.
      *
-     * @return the boards from its left edge seen from outside; empty when it is too narrow for the pattern
+     * @return the boards from its left edge seen from outside; empty when it is too narrow for the pattern, or its boards
+     *     are horizontal
      */
     public Optional<BoardLayout> boards() {
-        return boards;
+        return cuts.map(BoardCuts::layout);
+    }
+
+    /**
+     * Returns how its upright boards are cut.
+     *
+     * @return the cuts, in the order of the layout's boards, their heights in the datum of the shots; empty without upright
+     *     boards
+     */
+    public Optional<BoardCuts> cuts() {
+        return cuts;
+    }
+
+    /**
+     * Returns the horizontal boards on it, each from edge to edge.
+     *
+     * @return the boards, stations from its left edge seen from outside; empty for upright boards, and when it is too low
+     *     for the pattern
+     */
+    public Optional<CourseRun> courses() {
+        return courses;
     }
 
     /**
@@ -167,14 +192,17 @@ public final class HungLeaf {
     }
 
     int boardCount() {
-        return boards.map(BoardLayout::count).orElse(0);
+        return boards().map(BoardLayout::count)
+                .or(() -> courses.map(CourseRun::boardCount))
+                .orElse(0);
     }
 
     List<Worksheet> worksheets() {
         List<Worksheet> sheets = new ArrayList<>();
         sheets.add(leaf.worksheet());
         leaf.braces().forEach(brace -> sheets.add(brace.worksheet()));
-        boards.ifPresent(layout -> sheets.add(layout.worksheet()));
+        boards().ifPresent(layout -> sheets.add(layout.worksheet()));
+        courses.ifPresent(its -> sheets.add(its.layout().worksheet()));
         loads.ifPresent(its -> {
             sheets.add(its.leafWeight().worksheet());
             sheets.add(its.worksheet());

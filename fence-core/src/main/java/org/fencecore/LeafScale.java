@@ -9,6 +9,7 @@ import org.fencecore.gate.hang.HingeLoads;
 import org.fencecore.gate.hang.LeafBoards;
 import org.fencecore.gate.hang.LeafWeight;
 import org.fencecore.layout.BoardLayout;
+import org.fencecore.layout.BoardPlacement;
 import org.fencecore.layout.Face;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.style.Lumber;
@@ -30,8 +31,16 @@ final class LeafScale {
     private LeafScale() {}
 
     /** The leaf with its boards; empty if it is beyond anything that hangs on hinges. */
-    static Optional<LeafWeight> weigh(GateLeaf leaf, Optional<BoardLayout> boarding, FenceStyle style) {
+    static Optional<LeafWeight> weigh(
+            GateLeaf leaf, Optional<BoardLayout> boarding, Optional<CourseRun> courses, FenceStyle style) {
         List<LeafBoards> lots = new ArrayList<>();
+        if (courses.isPresent()) {
+            if (!isSizeable(style.boardLumber())
+                    || courses.get().stations().length().compareTo(LARGEST) > 0) {
+                return Optional.empty();
+            }
+            lots.add(pile(courses.get(), style));
+        }
         if (boarding.isPresent()) {
             BoardLayout layout = boarding.get();
             boolean sizeable = layout.count() <= MOST_BOARDS
@@ -52,6 +61,22 @@ final class LeafScale {
         GateWood frame = style.gateHardware().woodOf(style.gateLumber());
         LeafWeight weight = LeafWeight.of(leaf, frame, lots.toArray(LeafBoards[]::new));
         return weight.total().compareTo(HEAVIEST) <= 0 ? Optional.of(weight) : Optional.empty();
+    }
+
+    /** Boards that lie, as one as high as they are wide together, its middle where theirs is. */
+    private static LeafBoards pile(CourseRun courses, FenceStyle style) {
+        BoardLayout layout = courses.layout().courses();
+        Length wood = layout.boards().stream().map(BoardPlacement::width).reduce(Length.ZERO, Length::plus);
+        Length gaps = layout.clearLength().minus(wood);
+        return LeafBoards.of(
+                1,
+                courses.stations().length(),
+                style.boardLumber().thickness(),
+                courses.grade().lengthOver(wood),
+                courses.grade()
+                        .lengthOver(gaps.dividedBy(2))
+                        .minus(style.rails().bottomRailAboveBottoms()),
+                style.gateHardware().woodOf(style.boardLumber()));
     }
 
     private static boolean isSizeable(Lumber lumber) {

@@ -18,6 +18,7 @@ import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Moment;
+import org.fencecore.units.Ratio;
 import org.fencecore.units.Rounding;
 import org.fencecore.units.Slope;
 import org.fencecore.wind.FenceWind;
@@ -126,6 +127,11 @@ final class PostBook {
         // The two lines of shots pass a corner post on different sides; whichever is called first, the lower counts.
         entry.ground = Length.min(entry.ground, ground);
         return entry;
+    }
+
+    /** Tells how much of a line the boards of a part of it close to the wind. */
+    void close(FenceLine line, Ratio solid) {
+        winds.close(line, solid);
     }
 
     List<Post> posts(List<Finding> findings) {

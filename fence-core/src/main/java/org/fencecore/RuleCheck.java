@@ -110,7 +110,7 @@ final class RuleCheck {
                     station,
                     clamp(stretch.topLine()
                             .topIn(slope, place)
-                            .plus(style.postAboveBoards())
+                            .plus(Length.max(Length.ZERO, style.postAboveBoards()))
                             .minus(ground)));
         }
         FencePart.Builder part = along(run, Interval.of(slope.start(), slope.end()))
@@ -137,6 +137,17 @@ final class RuleCheck {
         if (nearest != null && nearest.isPositive()) {
             part.horizontals(nearest, run.outside().opposite());
         }
+        stretch.courses().stream()
+                .filter(courses -> courses.stations().contains(stations.middle()))
+                .map(courses -> courses.layout().courses().row(Face.OUTSIDE))
+                .forEach(courses -> {
+                    part.opening(courses.gap());
+                    if (courses.count() == 1 || !courses.gap().isPositive()) {
+                        part.withoutHorizontals();
+                    } else {
+                        part.horizontals(courses.pitch(), run.outside());
+                    }
+                });
         return part.build();
     }
 

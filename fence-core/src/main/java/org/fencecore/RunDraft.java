@@ -5,10 +5,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.fencecore.boarding.BoardMovement;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Surface;
 import org.fencecore.layout.BoardLayout;
+import org.fencecore.layout.Fitting;
 import org.fencecore.layout.PostSpacing;
 import org.fencecore.slope.FittedBay;
 import org.fencecore.slope.KickBoard;
@@ -24,6 +26,7 @@ import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Rounding;
 import org.fencecore.units.Slope;
+import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Severity;
 import org.fencecore.worksheet.Written;
@@ -55,9 +58,10 @@ final class RunDraft {
             int firstPost,
             Optional<PostSpacing> spacing,
             TopLine top,
-            RailPieces railPieces,
+            Optional<RailPieces> railPieces,
             Interval boarded,
-            Optional<BoardLayout> boards) {
+            Optional<BoardLayout> boards,
+            List<CourseRun> courses) {
 
         SlopeFit slope() {
             return top.fit();
@@ -85,7 +89,7 @@ final class RunDraft {
         this.book = book;
         this.findings = findings;
         this.half = style.postLumber().width().dividedBy(2);
-        this.hanging = new GateHanging(style, line, ground, surface, this::fit, findings);
+        this.hanging = new GateHanging(style, line, ground, surface, this::fitLeaf, findings);
         row.spots().forEach(this::enter);
         row.parts().forEach(this::buildBetween);
     }
@@ -146,11 +150,30 @@ final class RunDraft {
         TopLine top = TopLine.of(style.top(), slope, style.rails().boardLength());
         tell(top.findings(style.rails().topRailBelowTops()), name(part));
         reach(top, first, at);
-        Optional<BoardLayout> boards = fit(boarded.get().length(), name(part));
-        RailPieces pieces = RailPieces.lay(
-                slope, style.rails(), railed.get(), style.postLumber().width());
-        tell(railFindings(pieces), name(part));
-        stretches.add(new StretchDraft(first, part.spacing(), top, pieces, boarded.get(), boards));
+        Optional<BoardLayout> boards = Optional.empty();
+        Optional<RailPieces> pieces = Optional.empty();
+        List<CourseRun> courses = List.of();
+        if (style.isHorizontal()) {
+            courses = new CourseFitting(style, slope, boarded.get(), name(part), findings).fit();
+            courses.forEach(each -> close(each.layout().courses(), name(part)));
+        } else {
+            boards = fit(boarded.get().length(), name(part))
+                    .map(layout -> keptOff(layout, at, boarded.get().start()));
+            boards.ifPresent(layout -> close(layout, name(part)));
+            pieces = Optional.of(RailPieces.lay(
+                    slope, style.rails(), railed.get(), style.postLumber().width()));
+            tell(railFindings(pieces.get()), name(part));
+        }
+        stretches.add(new StretchDraft(first, part.spacing(), top, pieces, boarded.get(), boards, courses));
+    }
+
+    /** Where posts end low enough to be notched round, inside boards are moved so that the fewest meet one. */
+    private BoardLayout keptOff(BoardLayout layout, List<Length> at, Length start) {
+        boolean areNotched = style.postAboveBoards().negated().compareTo(BoardAtPost.LEAST_HEAD) >= 0;
+        return areNotched
+                ? BoardAtPost.keptOff(
+                        layout, bodies(at, start), style.boardLumber().thickness())
+                : layout;
     }
 
     /** Lets the posts of a stretch reach over the tops of its boards. */
@@ -232,16 +255,64 @@ final class RunDraft {
         return Optional.of(layout);
     }
 
+    private Optional<BoardLayout> fitLeaf(Length width, String place) {
+        Optional<BoardLayout> boards = fit(width, place);
+        boards.ifPresent(layout -> tellRips(layout, place));
+        return boards;
+    }
+
+    /** What the boards as laid out close of the wind, and how they move. */
+    private void close(BoardLayout layout, String place) {
+        book.close(line, style.privacy(layout).solid());
+        style.boardWood().ifPresent(wood -> {
+            List<Finding> moved = BoardMovement.of(layout, wood).findings(wood.allowedGap()).stream()
+                    .map(finding -> finding.within(place))
+                    .filter(finding -> !findings.contains(finding))
+                    .toList();
+            findings.addAll(moved);
+        });
+        tellRips(layout, place);
+    }
+
+    /** Says what length would need no rip, so that a post or the height can be changed. */
+    private void tellRips(BoardLayout layout, String place) {
+        if (layout.choice() == Fitting.FULL_BOARDS) {
+            return;
+        }
+        Length shorter = layout.clearLength().minus(layout.flushShorter());
+        Length longer = layout.flushLonger().minus(layout.clearLength());
+        String what = style.isHorizontal() ? "the fence" : "the boarding";
+        Finding finding = Finding.note("boards-ripped", place, layout.reason())
+                .withRemedy("for full boards alone make " + what + " " + Written.tape(shorter, Rounding.UP)
+                        + (style.isHorizontal() ? " lower or " : " shorter or ")
+                        + Written.tape(longer, Rounding.UP)
+                        + (style.isHorizontal() ? " higher" : " longer, by moving the post at either end"))
+                .withSource(Citation.GEOMETRY);
+        if (!findings.contains(finding)) {
+            findings.add(finding);
+        }
+    }
+
     private List<BoardAtPost> boardsAtPosts(StretchDraft draft, List<Post> own) {
         if (draft.boards().isEmpty()) {
             return List.of();
         }
         int past = draft.firstPost() + draft.slope().bays().size() + 1;
-        List<Interval> bodies = stations.subList(draft.firstPost(), past).stream()
-                .map(at -> Interval.of(at.minus(half), at.plus(half))
-                        .shiftedBy(draft.boarded().start().negated()))
+        List<Interval> bodies = bodies(
+                stations.subList(draft.firstPost(), past), draft.boarded().start());
+        return BoardAtPost.among(draft.boards().get(), own.subList(draft.firstPost(), past), bodies, board -> {
+            Length middle = Interval.of(board.left(), board.right())
+                    .shiftedBy(draft.boarded().start())
+                    .middle();
+            return draft.top().topIn(draft.slope().bayAt(middle), middle);
+        });
+    }
+
+    /** From where to where each post stands, from the start of the boarding. */
+    private List<Interval> bodies(List<Length> posts, Length start) {
+        return posts.stream()
+                .map(at -> Interval.of(at.minus(half), at.plus(half)).shiftedBy(start.negated()))
                 .toList();
-        return BoardAtPost.among(draft.boards().get(), own.subList(draft.firstPost(), past), bodies);
     }
 
     private void hang(GatePlacing.Placed gate, int first) {
@@ -293,7 +364,9 @@ final class RunDraft {
                     draft.railPieces(),
                     draft.boarded(),
                     draft.boards(),
-                    boardsAtPosts(draft, own)));
+                    boardsAtPosts(draft, own),
+                    draft.courses(),
+                    style));
         }
         List<GateBay> hung = gates.stream()
                 .map(draft -> draft.gate().between(own.get(draft.firstPost()), own.get(draft.firstPost() + 1)))
@@ -308,7 +381,7 @@ final class RunDraft {
     }
 
     private List<BayRail> rails(FittedBay slope) {
-        if (slope.grade().abs().compareTo(SlopeFit.STEEPEST) > 0) {
+        if (style.isHorizontal() || slope.grade().abs().compareTo(SlopeFit.STEEPEST) > 0) {
             // The slope's own finding says so; there is no rail to set in it.
             return List.of();
         }

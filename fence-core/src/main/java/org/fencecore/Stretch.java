@@ -3,6 +3,9 @@ package org.fencecore;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fencecore.boarding.BoardCuts;
+import org.fencecore.boarding.BoardMovement;
+import org.fencecore.boarding.Privacy;
 import org.fencecore.geometry.Interval;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.BoardPlacement;
@@ -14,6 +17,7 @@ import org.fencecore.slope.TopLine;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Worksheet;
+import org.fencecore.worksheet.Written;
 
 /**
  * The fence between two fixed posts (corner, end or gate): its bays, the pieces of its rails, and the boards that run
@@ -27,19 +31,23 @@ public final class Stretch {
     private final List<Bay> bays;
     private final Optional<PostSpacing> spacing;
     private final TopLine topLine;
-    private final RailPieces railPieces;
+    private final Optional<RailPieces> railPieces;
     private final Interval boarded;
     private final Optional<BoardLayout> boards;
     private final List<BoardAtPost> boardsAtPosts;
+    private final List<CourseRun> courses;
+    private final FenceStyle style;
 
     Stretch(
             List<Bay> bays,
             Optional<PostSpacing> spacing,
             TopLine topLine,
-            RailPieces railPieces,
+            Optional<RailPieces> railPieces,
             Interval boarded,
             Optional<BoardLayout> boards,
-            List<BoardAtPost> boardsAtPosts) {
+            List<BoardAtPost> boardsAtPosts,
+            List<CourseRun> courses,
+            FenceStyle style) {
         this.bays = List.copyOf(bays);
         this.spacing = spacing;
         this.topLine = topLine;
@@ -47,6 +55,8 @@ public final class Stretch {
         this.boarded = boarded;
         this.boards = boards;
         this.boardsAtPosts = List.copyOf(boardsAtPosts);
+        this.courses = List.copyOf(courses);
+        this.style = style;
     }
 
     /**
@@ -118,9 +128,9 @@ public final class Stretch {
     /**
      * Returns its rails in the pieces they are cut in.
      *
-     * @return the pieces, over one or more bays each, joined on posts
+     * @return the pieces, over one or more bays each, joined on posts; empty for horizontal boards, which have no rails
      */
-    public RailPieces railPieces() {
+    public Optional<RailPieces> railPieces() {
         return railPieces;
     }
 
@@ -135,9 +145,10 @@ public final class Stretch {
     }
 
     /**
-     * Returns the boards.
+     * Returns the upright boards.
      *
-     * @return the layout, its zero at the start of {@link #boarded}; empty when the stretch is too short for the pattern
+     * @return the layout, its zero at the start of {@link #boarded}; empty when the stretch is too short for the pattern, or
+     *     its boards are horizontal
      */
     public Optional<BoardLayout> boards() {
         return boards;
@@ -154,13 +165,45 @@ public final class Stretch {
     }
 
     /**
+     * Returns the horizontal boards, part by part: a part ends where the fence bends or steps.
+     *
+     * @return the parts along the run, unmodifiable; empty for upright boards
+     */
+    public List<CourseRun> courses() {
+        return courses;
+    }
+
+    /**
+     * Returns how every upright board is cut: its length from the line of the bottoms, or from the ground, to that of the
+     * tops, its ends, dog-ears and width.
+     *
+     * @return the cuts, in the order of the layout's boards, their heights in the datum of the shots; empty without upright
+     *     boards
+     */
+    public Optional<BoardCuts> cuts() {
+        return boards.map(layout -> BoardCuts.under(layout, topLine, boarded.start(), style.boardEnds()));
+    }
+
+    /**
+     * Returns what one sees between the boards.
+     *
+     * @return the privacy, for horizontal boards of the first part; empty without boards
+     */
+    public Optional<Privacy> privacy() {
+        return boards.or(() ->
+                        courses.stream().findFirst().map(part -> part.layout().courses()))
+                .map(style::privacy);
+    }
+
+    /**
      * Returns how many boards it takes on both faces.
      *
      * @return the number of boards, those left out at posts not counted
      */
     public int boardCount() {
         long leftOut = boardsAtPosts.stream().filter(BoardAtPost::isLeftOut).count();
-        return boards.map(BoardLayout::count).orElse(0) - (int) leftOut;
+        int horizontal = courses.stream().mapToInt(CourseRun::boardCount).sum();
+        return boards.map(BoardLayout::count).orElse(0) - (int) leftOut + horizontal;
     }
 
     /**
@@ -182,7 +225,7 @@ public final class Stretch {
     }
 
     /** Spacing, bays with their rails, and boards. */
-    List<Worksheet> worksheets(String side, FenceStyle style) {
+    List<Worksheet> worksheets(String side) {
         List<Worksheet> sheets = new ArrayList<>();
         String place = side + ", " + this;
         spacing.ifPresent(posts -> sheets.add(posts.worksheet().within(place)));
@@ -199,9 +242,27 @@ public final class Stretch {
                         .within(bayPlace));
             }
         }
-        sheets.add(railPieces.worksheet().within(place));
-        boards.ifPresent(layout -> sheets.add(layout.worksheet().within(place)));
+        railPieces.ifPresent(pieces -> sheets.add(pieces.worksheet().within(place)));
+        boards.ifPresent(layout -> tell(sheets, layout, place));
+        for (CourseRun part : courses) {
+            String partPlace = courses.size() == 1
+                    ? place
+                    : place + ", from " + Written.station(part.stations().start());
+            sheets.add(part.layout().worksheet().within(partPlace));
+            movement(part.layout().courses())
+                    .ifPresent(moved -> sheets.add(moved.worksheet().within(partPlace)));
+        }
+        privacy().ifPresent(seen -> sheets.add(seen.worksheet().within(place)));
         return sheets;
+    }
+
+    private void tell(List<Worksheet> sheets, BoardLayout layout, String place) {
+        sheets.add(layout.worksheet().within(place));
+        movement(layout).ifPresent(moved -> sheets.add(moved.worksheet().within(place)));
+    }
+
+    private Optional<BoardMovement> movement(BoardLayout layout) {
+        return style.boardWood().map(wood -> BoardMovement.of(layout, wood));
     }
 
     @Override

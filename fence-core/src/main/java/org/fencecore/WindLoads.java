@@ -40,6 +40,7 @@ final class WindLoads {
     private final Site site;
     private final FenceStyle style;
     private final Map<FenceLine, Ends> ends = new HashMap<>();
+    private final Map<FenceLine, Ratio> solid = new HashMap<>();
     private final Map<FenceLine, FenceWind> winds = new LinkedHashMap<>();
 
     WindLoads(Site site, FenceStyle style) {
@@ -123,7 +124,7 @@ final class WindLoads {
                 .length(line.postLine.length())
                 .bottom(bottom)
                 .top(bottom.plus(style.rails().boardLength()).plus(arch()))
-                .solidFraction(solid(style))
+                .solidFraction(solid(line))
                 .returnAtStart(of.atStart)
                 .returnAtEnd(of.atEnd)
                 .build();
@@ -132,6 +133,16 @@ final class WindLoads {
     /** An arch stands higher than its posts; counted as if it did so all along. */
     private Length arch() {
         return Length.max(Length.ZERO, style.top().overPosts());
+    }
+
+    /** Tells how much of a line boards close as laid out; of its parts the most solid counts, which the wind loads most. */
+    void close(FenceLine line, Ratio part) {
+        solid.merge(line, part, (one, other) -> one.compareTo(other) >= 0 ? one : other);
+    }
+
+    /** Where no boards were laid out it is the pattern that is taken. */
+    private Ratio solid(FenceLine line) {
+        return solid.getOrDefault(line, solid(style));
     }
 
     /** Which part of the boarded face is closed; how thick the boards are does not matter to that. */

@@ -14,6 +14,7 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
+import org.fencecore.boarding.BoardEnds;
 import org.fencecore.footing.PostSetting;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.gate.HingeSide;
@@ -54,7 +55,10 @@ import org.fencecore.terrain.ShotSurface;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
+import org.fencecore.units.Ratio;
 import org.fencecore.units.Slope;
+import org.fencecore.wood.WoodInUse;
+import org.fencecore.wood.WoodSpecies;
 import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Worksheet;
 
@@ -159,10 +163,14 @@ class NeverThrowsProperties {
     @Provide
     Arbitrary<FenceStyle> styles() {
         return Combinators.combine(
-                        Arbitraries.of(
+                        boards(Arbitraries.of(
                                 BoardPattern.shadowbox(Length.ofInches(5.5)).withLap(Length.ofInches(1)),
                                 BoardPattern.sideBySide(Length.ofInches(5.5)),
-                                BoardPattern.spaced(Length.ofInches(5.5), Length.ofInches(2))),
+                                BoardPattern.spaced(Length.ofInches(5.5), Length.ofInches(2)),
+                                BoardPattern.spaced(Length.ofInches(5.5), Length.ofInches(2))
+                                        .withGapAtEnds(),
+                                BoardPattern.boardOnBoard(Length.ofInches(5.5)),
+                                BoardPattern.boardAndBatten(Length.ofInches(5.5), Length.ofInches(2.5)))),
                         Arbitraries.of(Lumber.fourByFour(), Lumber.sixBySix()),
                         Arbitraries.doubles().between(0.75, 20).ofScale(2),
                         Arbitraries.doubles().between(5.5, 30).ofScale(1),
@@ -175,11 +183,8 @@ class NeverThrowsProperties {
                                 TopShape.arched(Length.ofInches(8)),
                                 TopShape.dipped(Length.ofInches(8))),
                         rails())
-                .as((pattern, posts, spacing, hole, hardware, slope, top, rails) -> FenceStyle.builder()
+                .as((boards, posts, spacing, hole, hardware, slope, top, rails) -> boards.on(slope, top)
                         .gateHardware(hardware(hardware))
-                        .pattern(pattern)
-                        .slope(slope)
-                        .top(top)
                         .rails(rails)
                         .postLumber(posts)
                         .postSpacing(PostSpacingSpec.builder()
@@ -192,6 +197,36 @@ class NeverThrowsProperties {
                                 .build())
                         .gate(GateSpec.builder().middleRail(hardware % 3 == 0).build())
                         .build());
+    }
+
+    /** Boards that lie, where all else takes that, with ends cut in every way and posts of every height. */
+    private record Boards(BoardPattern pattern, BoardEnds ends, boolean lying, Length postsAbove) {
+
+        FenceStyle.Builder on(SlopeSpec slope, TopShape top) {
+            FenceStyle.Builder style = FenceStyle.builder()
+                    .pattern(pattern)
+                    .slope(slope)
+                    .boardEnds(ends)
+                    .boardWood(WoodInUse.of(WoodSpecies.LOBLOLLY_PINE, Ratio.ofPercent(19))
+                            .between(Ratio.ofPercent(12), Ratio.ofPercent(25)));
+            boolean lies = lying
+                    && !pattern.isLapped()
+                    && !pattern.hasGapAtEnds()
+                    && slope.underBoards() != SlopeSpec.UnderBoards.BOARDS_TO_GROUND;
+            return lies ? style.horizontal() : style.top(top).postAboveBoards(postsAbove);
+        }
+    }
+
+    private static Arbitrary<Boards> boards(Arbitrary<BoardPattern> patterns) {
+        return Combinators.combine(
+                        patterns,
+                        Arbitraries.of(
+                                BoardEnds.square(),
+                                BoardEnds.square().withDogEars(Length.ofInches(1.5)),
+                                BoardEnds.square().withSlopedTop().withSlopedBottom()),
+                        Arbitraries.of(true, false),
+                        Arbitraries.of(0, 2, -4).map(Length::ofInches))
+                .as(Boards::new);
     }
 
     private static GateHardware hardware(int size) {
@@ -242,7 +277,10 @@ class NeverThrowsProperties {
         }
         if (plan.isBuildable()) {
             assertThat(plan.runs().stream().map(Run::side).distinct()).hasSameSizeAs(site.fencedSides());
-            assertThat(plan.bays()).allSatisfy(bay -> assertThat(bay.rails()).isNotEmpty());
+            assertThat(plan.bays())
+                    .allSatisfy(bay -> assertThat(bay.rails().isEmpty()).isEqualTo(style.isHorizontal()));
+            assertThat(plan.stretches())
+                    .allSatisfy(stretch -> assertThat(stretch.boardCount()).isPositive());
         }
         assertThat(plan.worksheets()).isNotEmpty();
         assertThat(BuildPacket.of(plan).files()).containsKey("build-sheet.txt");

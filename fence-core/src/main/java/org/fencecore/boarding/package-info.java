@@ -7,7 +7,8 @@
  * org.fencecore.boarding.StockUse how many come from which stock}. {@link org.fencecore.boarding.Notches} finds the boards
  * that meet a post and the shift with fewest {@link org.fencecore.boarding.Notch notches}. {@link
  * org.fencecore.boarding.Privacy} tells how much of the fence is solid and from which angle one sees through it, and
- * {@link org.fencecore.boarding.BoardMovement} what becomes of gaps and laps as the wood dries and gets wet.
+ * {@link org.fencecore.boarding.BoardMovement} what becomes of gaps and laps as the wood dries and gets wet. {@link
+ * org.fencecore.boarding.CornerBoards} tells where the boards of two runs end at the post they share.
  *
  * <pre>{@code
  * BoardLayout layout = BoardLayout.fit(Length.parse("7 ft 10 1/2 in"), BoardPattern.shadowbox(Length.ofInches(5.5)));

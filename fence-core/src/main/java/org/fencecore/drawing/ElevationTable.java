@@ -6,6 +6,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.fencecore.Bay;
+import org.fencecore.CourseRun;
 import org.fencecore.GateBay;
 import org.fencecore.HungLeaf;
 import org.fencecore.Post;
@@ -48,7 +49,12 @@ final class ElevationTable {
         if (!steps.isEmpty()) {
             rungs.add(row("step to the right", steps));
         }
-        rungs.add(row(boardsHeading(), boarded(ElevationTable::boards)));
+        if (run.stretches().stream().allMatch(stretch -> stretch.courses().isEmpty())) {
+            rungs.add(row(boardsHeading(), boarded(ElevationTable::boards)));
+        } else {
+            rungs.add(row("courses", boarded((layout, count) -> Integer.toString(layout.count()))));
+            rungs.add(row("boards in them", boarded((layout, count) -> Integer.toString(count))));
+        }
         if (layouts().map(ElevationTable::space).anyMatch(space -> !space.equals(NONE))) {
             rungs.add(row("space between, about", boarded((layout, count) -> space(layout))));
         }
@@ -57,8 +63,17 @@ final class ElevationTable {
 
     private Stream<BoardLayout> layouts() {
         return Stream.concat(
-                run.stretches().stream().flatMap(stretch -> stretch.boards().stream()),
-                run.gates().stream().flatMap(gate -> gate.leaves().stream().flatMap(leaf -> leaf.boards().stream())));
+                run.stretches().stream()
+                        .flatMap(stretch -> Stream.concat(stretch.boards().stream(), courses(stretch.courses()))),
+                run.gates().stream()
+                        .flatMap(gate -> gate.leaves().stream())
+                        .flatMap(leaf -> Stream.concat(
+                                leaf.boards().stream(),
+                                courses(leaf.courses().stream().toList()))));
+    }
+
+    private static Stream<BoardLayout> courses(List<CourseRun> parts) {
+        return parts.stream().map(part -> part.layout().courses());
     }
 
     private String boardsHeading() {
@@ -151,10 +166,16 @@ final class ElevationTable {
             stretch.boards()
                     .map(layout -> figure.apply(layout, stretch.boardCount()))
                     .ifPresent(text -> cells.add(cell(between(stretch.from(), stretch.to()), text)));
+            for (CourseRun part : stretch.courses()) {
+                Interval stations = Interval.of(
+                        part.posts().get(0), part.posts().get(part.posts().size() - 1));
+                cells.add(cell(stations, figure.apply(part.layout().courses(), part.boardCount())));
+            }
         }
         for (GateBay gate : run.gates()) {
             for (HungLeaf leaf : gate.leaves()) {
                 leaf.boards()
+                        .or(() -> leaf.courses().map(part -> part.layout().courses()))
                         .map(layout -> figure.apply(layout, layout.count()))
                         .ifPresent(text -> cells.add(new Ladder.Cell(across(gate, leaf), text)));
             }

@@ -126,8 +126,11 @@ public final class ElevationView {
                         gate.name())));
         drawing.add(ElevationTable.of(run, unrolled));
         FenceStyle style = plan.style();
-        drawing.note("Posts " + style.postLumber() + ", rails " + style.railLumber() + ", boards "
-                + style.boardLumber() + ", " + Notes.figure(boardLength) + " long"
+        drawing.note("Posts " + style.postLumber() + (style.isHorizontal() ? ", nailers " : ", rails ")
+                + style.railLumber() + ", boards " + style.boardLumber() + ", "
+                + (style.isHorizontal()
+                        ? "in courses " + Notes.figure(boardLength) + " high together"
+                        : Notes.figure(boardLength) + " long")
                 + (style.top().isStraight() ? "" : " as usual, their tops " + style.top())
                 + (style.slope().underBoards() == SlopeSpec.UnderBoards.BOARDS_TO_GROUND
                         ? ", longer where cut to the ground"
@@ -209,6 +212,7 @@ public final class ElevationView {
         for (Stretch stretch : run.stretches()) {
             StretchParts parts = new StretchParts(stretch, unrolled, run.ground());
             parts.rails().forEach(drawing::add);
+            parts.nailers(plan.style().railLumber().width(), boardLength).forEach(drawing::add);
             List<Shape> joints = parts.joints();
             joints.forEach(drawing::add);
             if (!joints.isEmpty()) {
@@ -226,12 +230,13 @@ public final class ElevationView {
                 LeafParts leaf =
                         new LeafParts(hung, gate, unrolled, plan.style().rails().bottomRailAboveBottoms());
                 if (oneByOne) {
-                    leaf.boards(boardLength).forEach(drawing::add);
+                    leaf.boards().forEach(drawing::add);
                 }
                 leaf.frame().forEach(drawing::add);
             }
         }
-        drawing.key(Layer.POSTS, "post, rail behind boards");
+        boolean horizontal = plan.style().isHorizontal();
+        drawing.key(Layer.POSTS, horizontal ? "post, nailer behind boards" : "post, rail behind boards");
         if (!oneByOne) {
             drawing.note("Boards are drawn bay by bay: over " + MOST_BOARDS + " are not drawn one by one.");
             return;

@@ -181,9 +181,14 @@ public final class BuildPacket {
             files.put("stakes.csv", StakeTable.of(StakeSheet.of(plan), tape).toCsv());
             files.put("posts.csv", PostTable.of(plan, tape).toCsv());
             files.put("holes.csv", HoleTable.of(plan, takeoff, tape).toCsv());
-            files.put("rails.csv", RailTable.marks(plan, tape).toCsv());
-            files.put("rail-pieces.csv", RailTable.pieces(plan, tape).toCsv());
-            files.put("boards.csv", BoardTable.of(plan, tape).toCsv());
+            if (plan.style().isHorizontal()) {
+                files.put("nailers.csv", CourseTable.nailers(plan, tape).toCsv());
+                files.put("courses.csv", CourseTable.boards(plan, tape).toCsv());
+            } else {
+                files.put("rails.csv", RailTable.marks(plan, tape).toCsv());
+                files.put("rail-pieces.csv", RailTable.pieces(plan, tape).toCsv());
+                files.put("boards.csv", BoardTable.of(plan, tape).toCsv());
+            }
             files.put("to-buy.csv", BuildSheet.materials(takeoff).toCsv());
         }
         drawings(files);

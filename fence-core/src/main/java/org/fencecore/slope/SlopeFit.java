@@ -416,8 +416,13 @@ public final class SlopeFit {
         return bayAt(station).bottomAt(station);
     }
 
-    /** Returns the bay a station is in, past the ends the outermost; at a post the bay with the higher bottoms there. */
-    FittedBay bayAt(Length station) {
+    /**
+     * Returns the bay that a station is in, past the ends the outermost one.
+     *
+     * @param station the station, on the run or past it
+     * @return the bay; at a post the one with the higher bottoms there
+     */
+    public FittedBay bayAt(Length station) {
         int found = Arrays.binarySearch(stations, station.nanometres());
         boolean between = found > 0 && found < starts.length;
         if (between && ends[found - 1] > starts[found]) {

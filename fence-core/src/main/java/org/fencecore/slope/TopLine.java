@@ -137,6 +137,17 @@ public final class TopLine {
         return lowest;
     }
 
+    /**
+     * Tells whether the bottom of a board is cut to the ground: where that is asked for and the gap under its bay is over
+     * the maximum.
+     *
+     * @param board the stations of its edges
+     * @return false where it ends on the line of the bottoms
+     */
+    public boolean isCutToGround(Interval board) {
+        return isCutToGround(fit.bayAt(board.middle()));
+    }
+
     private boolean isCutToGround(FittedBay bay) {
         if (fit.spec().underBoards() != SlopeSpec.UnderBoards.BOARDS_TO_GROUND) {
             return false;
@@ -177,6 +188,11 @@ public final class TopLine {
                 part,
                 breaks(bay),
                 station -> Length.min(line, groundAt(station).plus(fit.spec().clearance())));
+    }
+
+    /** Returns the length of a board where it stands as usual. */
+    Length usualLength() {
+        return boardLength;
     }
 
     private static List<ProfilePoint> level(Interval part, Length height) {

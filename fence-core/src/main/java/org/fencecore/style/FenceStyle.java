@@ -2,9 +2,13 @@ package org.fencecore.style;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
+import org.fencecore.boarding.BoardEnds;
+import org.fencecore.boarding.Privacy;
 import org.fencecore.footing.FootingSpec;
 import org.fencecore.footing.PostSetting;
 import org.fencecore.gate.GateSpec;
+import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.layout.PostSpacingSpec;
 import org.fencecore.slope.RailHeights;
@@ -13,6 +17,8 @@ import org.fencecore.slope.SlopeFit;
 import org.fencecore.slope.SlopeSpec;
 import org.fencecore.slope.TopShape;
 import org.fencecore.units.Length;
+import org.fencecore.wood.WoodInUse;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the owner wants built, on whatever lot: boards and pattern, rails, posts and their spacing, how the fence meets
@@ -22,6 +28,9 @@ import org.fencecore.units.Length;
  * posts 6 to 8 ft apart, the boards 1 to 2 in off the ground (all common practice, no source). The pattern's board
  * width, the rails' depth and the gate's members must be those of the lumber they are cut from; {@link Builder#build}
  * checks that.
+ *
+ * <p>Upright boards stand on rails on the posts' outside faces. {@linkplain Builder#horizontal Horizontal} ones lie in
+ * courses on the posts themselves, their joints on posts.
  *
  * <pre>{@code
  * FenceStyle style = FenceStyle.builder()
@@ -49,9 +58,17 @@ public final class FenceStyle {
     private final PostSetting setting;
     private final boolean postTopsToSlope;
     private final Length postCapWidth;
+    private final boolean horizontal;
+    private final Length nailerSpacing;
+    private final BoardEnds boardEnds;
+    private final @Nullable WoodInUse boardWood;
 
     private FenceStyle(Builder from) {
         pattern = from.pattern;
+        horizontal = from.horizontal;
+        nailerSpacing = from.nailerSpacing;
+        boardEnds = from.boardEnds;
+        boardWood = from.boardWood;
         rails = from.rails.withSticksUpTo(
                 from.railLumber.lengths().get(from.railLumber.lengths().size() - 1));
         slope = from.slope;
@@ -90,7 +107,54 @@ public final class FenceStyle {
     }
 
     /**
-     * Returns where the rails sit on the boards, how long the boards are, and of what pieces rails are made.
+     * Tells whether boards lie in courses from post to post, on the posts' outside faces and without rails.
+     *
+     * @return false for upright boards on rails
+     */
+    public boolean isHorizontal() {
+        return horizontal;
+    }
+
+    /**
+     * Returns how far horizontal boards span at most between a post and an upright nailer, or two of these.
+     *
+     * @return the distance from middle to middle
+     */
+    public Length nailerSpacing() {
+        return nailerSpacing;
+    }
+
+    /**
+     * Returns how the ends of upright boards are cut.
+     *
+     * @return the ends
+     */
+    public BoardEnds boardEnds() {
+        return boardEnds;
+    }
+
+    /**
+     * Returns what wood the boards are of, and how wet it is when built and later.
+     *
+     * @return the wood; empty when not said
+     */
+    public Optional<WoodInUse> boardWood() {
+        return Optional.ofNullable(boardWood);
+    }
+
+    /**
+     * Returns what one sees between boards laid out in this style.
+     *
+     * @param layout the boards, or the courses of horizontal ones
+     * @return the privacy, the faces of a shadowbox as far apart as the rails are thick
+     */
+    public Privacy privacy(BoardLayout layout) {
+        return Privacy.of(layout, boardLumber.thickness(), railLumber.thickness());
+    }
+
+    /**
+     * Returns where the rails sit on the boards, how long the boards are, and of what pieces rails are made; of horizontal
+     * boards, how high they reach together.
      *
      * @return the rails, from sticks no longer than their lumber is sold in
      */
@@ -213,7 +277,7 @@ public final class FenceStyle {
     /**
      * Returns how far posts stand above the tops of the boards.
      *
-     * @return the height, 0 or more
+     * @return the height, negative where they end below the tops
      */
     public Length postAboveBoards() {
         return postAboveBoards;
@@ -258,10 +322,11 @@ public final class FenceStyle {
     /**
      * Returns how far the backs of the boards stand off the outside faces of the posts.
      *
-     * @return the thickness of the rails; zero where these stand between the posts
+     * @return the thickness of the rails; zero where these stand between the posts, and for horizontal boards, which have
+     *     none
      */
     public Length boardsOffPosts() {
-        return rails.isBetweenPosts() ? Length.ZERO : railLumber.thickness();
+        return horizontal || rails.isBetweenPosts() ? Length.ZERO : railLumber.thickness();
     }
 
     /**
@@ -298,8 +363,64 @@ public final class FenceStyle {
         private PostSetting setting = PostSetting.builder().build();
         private boolean postTopsToSlope;
         private Length postCapWidth = Length.ZERO;
+        private boolean horizontal;
+        private Length nailerSpacing = Length.ofFeet(4);
+        private BoardEnds boardEnds = BoardEnds.square();
+        private @Nullable WoodInUse boardWood;
 
         private Builder() {}
+
+        /**
+         * Lays the boards in courses from post to post: on the posts' outside faces, without rails, joints on posts. The
+         * board length of the rails is then how high they reach. Boards are upright if not set.
+         *
+         * @return this builder
+         */
+        public Builder horizontal() {
+            horizontal = true;
+            return this;
+        }
+
+        /**
+         * Sets how far horizontal boards may span before an upright nailer ties them together; 4 ft if not set (common
+         * practice, no source, for boards 3/4 in thick).
+         *
+         * @param most the distance from middle to middle, from 1 to 20 ft
+         * @return this builder
+         * @throws IllegalArgumentException if out of that range
+         */
+        public Builder nailerSpacing(Length most) {
+            if (most.compareTo(Length.ofFeet(1)) < 0 || most.compareTo(TALLEST) > 0) {
+                throw new IllegalArgumentException("nailer spacing was " + most
+                        + "; it must be from 1 to 20 ft: how far a board spans without sagging or cupping");
+            }
+            nailerSpacing = most;
+            return this;
+        }
+
+        /**
+         * Sets how the ends of upright boards are cut; square if not set. Where the fence steps boards are level, and sloped
+         * ends come out square.
+         *
+         * @param ends the ends
+         * @return this builder
+         */
+        public Builder boardEnds(BoardEnds ends) {
+            boardEnds = Objects.requireNonNull(ends, "ends");
+            return this;
+        }
+
+        /**
+         * Sets what wood the boards are of and how wet it is when built and later, for findings on gaps that open and
+         * boards that press on each other; none are told if not set.
+         *
+         * @param wood the wood
+         * @return this builder
+         */
+        public Builder boardWood(WoodInUse wood) {
+            boardWood = Objects.requireNonNull(wood, "wood");
+            return this;
+        }
 
         /**
          * Sets how the boards are set; shadowbox with 1 in of lap if not set.
@@ -456,16 +577,17 @@ public final class FenceStyle {
         }
 
         /**
-         * Sets how far posts stand above the tops of the boards; flush if not set.
+         * Sets how far posts stand above the tops of the boards; flush if not set. Posts that end below the tops, but not
+         * below the top rail, are hidden behind the boards, and the inside boards of a shadowbox are notched round them.
          *
-         * @param height the height, from 0 to 20 ft
+         * @param height the height, up to 20 ft; negative if posts end below the tops
          * @return this builder
-         * @throws IllegalArgumentException if negative
+         * @throws IllegalArgumentException if out of that range; {@link #build} checks that posts reach the top rail
          */
         public Builder postAboveBoards(Length height) {
-            if (height.isNegative() || height.compareTo(TALLEST) > 0) {
+            if (height.abs().compareTo(TALLEST) > 0) {
                 throw new IllegalArgumentException("height of posts above the boards was " + height
-                        + "; it must be from 0 to " + TALLEST + ": posts carry the top rail");
+                        + "; it must be up to " + TALLEST + ": check its unit");
             }
             postAboveBoards = height;
             return this;
@@ -504,7 +626,9 @@ public final class FenceStyle {
          * @return the style
          * @throws IllegalArgumentException if a part does not fit the lumber it is cut from, a lumber has no length on
          *     the shelf, posts are not square, the post spacings contradict each other, the holes are no wider than the
-         *     posts, the concrete rises over the boards, or the rails would run into each other on the steepest bay
+         *     posts, the concrete rises over the boards, horizontal boards are of a pattern that laps or has gaps at its
+         *     ends, have shaped tops or are to be cut to the ground, posts end below the top rail, dog-ears take half a board or more, or the rails
+         *     would run into each other on the steepest bay
          */
         public FenceStyle build() {
             requireSame("board width of the pattern", pattern.width(), boardLumber);
@@ -546,6 +670,30 @@ public final class FenceStyle {
                 throw new IllegalArgumentException(
                         "dip between posts was " + top.rise() + ", no less than the boards of " + rails.boardLength()
                                 + "; nothing would be left in the middle of a bay, so dip them less");
+            }
+            if (horizontal && (pattern.isLapped() || pattern.hasGapAtEnds())) {
+                throw new IllegalArgumentException("horizontal boards were " + pattern
+                        + "; courses are on one face, from a board at the bottom to one at the top, so take sideBySide or"
+                        + " spaced without gaps at the ends");
+            }
+            if (horizontal && slope.underBoards() == SlopeSpec.UnderBoards.BOARDS_TO_GROUND) {
+                throw new IllegalArgumentException("horizontal boards were to be cut to the ground; the lowest course"
+                        + " runs straight from post to post, so close gaps under it with kick boards");
+            }
+            if (horizontal && !top.isStraight()) {
+                throw new IllegalArgumentException("tops of horizontal boards were " + top
+                        + "; courses lie along the line of the bottoms, so leave the tops straight");
+            }
+            if (postAboveBoards.plus(rails.topRailBelowTops()).isNegative()
+                    || (horizontal && postAboveBoards.isNegative())) {
+                throw new IllegalArgumentException("height of posts above the boards was " + postAboveBoards
+                        + "; it must be "
+                        + (horizontal ? "0" : rails.topRailBelowTops().negated())
+                        + " or more: posts carry " + (horizontal ? "every course" : "the top rail"));
+            }
+            if (boardEnds.dogEar().times(2).compareTo(pattern.width()) >= 0) {
+                throw new IllegalArgumentException("dog-ears were " + boardEnds.dogEar() + " on boards "
+                        + pattern.width() + " wide; they must be under half of that");
             }
             // The footing's own limits on posts, holes and concrete, on the shortest post of any plan, so that none has
             // to meet them.

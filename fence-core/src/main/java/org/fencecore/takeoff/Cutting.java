@@ -2,11 +2,13 @@ package org.fencecore.takeoff;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
 import org.fencecore.cutting.CutPiece;
 import org.fencecore.cutting.CutStick;
 import org.fencecore.cutting.CuttingPlan;
@@ -16,8 +18,8 @@ import org.fencecore.style.Lumber;
 import org.fencecore.units.Length;
 
 /**
- * Puts pieces onto sticks: the least length of sticks for the pieces of one lumber, and for boards, which are all of one
- * length, as many to a stick as it takes.
+ * Puts pieces onto sticks: the least length of sticks for the pieces of one lumber, and for boards of one length as many
+ * to a stick as it takes.
  */
 final class Cutting {
 
@@ -43,7 +45,7 @@ final class Cutting {
         Cutting cutting = new Cutting(kerf);
         piles.forEach((pile, pooled) -> {
             if (pile.boards()) {
-                cutting.cutBoards(pooled);
+                cutting.cutBoarding(pooled);
             } else {
                 for (int from = 0; from < pooled.size(); from += AT_A_TIME) {
                     cutting.cutLeast(pooled.subList(from, Math.min(from + AT_A_TIME, pooled.size())));
@@ -87,6 +89,19 @@ final class Cutting {
             left -= piece.take(kerf);
         }
         return new Stick(count, pieces.get(0).lumber(), length, pieces, Length.ofNanometres(Math.max(left, 0)));
+    }
+
+    /** Boards of one length come so many to a stick; others share sticks, or go by length where they are too many. */
+    private void cutBoarding(List<Piece> pile) {
+        Map<Long, List<Piece>> byTake = new TreeMap<>(Comparator.reverseOrder());
+        pile.forEach(boards -> byTake.computeIfAbsent(boards.take(kerf), none -> new ArrayList<>())
+                .add(boards));
+        long count = pile.stream().mapToLong(Piece::count).sum();
+        if (byTake.size() > 1 && count <= AT_A_TIME) {
+            cutLeast(pile);
+        } else {
+            byTake.values().forEach(this::cutBoards);
+        }
     }
 
     private void cutBoards(List<Piece> pile) {

@@ -2,6 +2,7 @@ package org.fencecore.takeoff;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.fencecore.CourseRun;
 import org.fencecore.FencePlan;
 import org.fencecore.HungLeaf;
 import org.fencecore.Run;
@@ -47,7 +48,11 @@ final class Hardware {
                         "exterior screw or ring-shank nail, under " + Written.tape(through, Rounding.DOWN),
                         PER_BOARD_AND_RAIL * boardCrossings(),
                         "pieces",
-                        "boards: " + PER_BOARD_AND_RAIL + " where a board crosses a rail" + COATED),
+                        "boards: " + PER_BOARD_AND_RAIL
+                                + (style.isHorizontal()
+                                        ? " where a board crosses a post, nailer or stile, or ends on one"
+                                        : " where a board crosses a rail")
+                                + COATED),
                 new MaterialLine(
                         "structural screw, " + Written.tape(railScrew),
                         PER_END * railEnds,
@@ -64,7 +69,8 @@ final class Hardware {
     /** Every piece is fixed at both ends, and to each post that it runs past. */
     private int railsOnPosts() {
         return plan.stretches().stream()
-                .flatMap(stretch -> stretch.railPieces().pieces().stream())
+                .flatMap(stretch -> stretch.railPieces().stream())
+                .flatMap(rails -> rails.pieces().stream())
                 .mapToInt(piece -> piece.bays() + 1)
                 .sum();
     }
@@ -72,10 +78,16 @@ final class Hardware {
     private int boardCrossings() {
         int crossings = 0;
         for (Stretch stretch : plan.stretches()) {
-            crossings += stretch.boardCount() * stretch.bays().get(0).rails().size();
+            if (!style.isHorizontal()) {
+                crossings +=
+                        stretch.boardCount() * stretch.bays().get(0).rails().size();
+            }
+            crossings +=
+                    stretch.courses().stream().mapToInt(CourseRun::fixingCount).sum();
         }
         for (HungLeaf hung : leaves()) {
-            crossings += hung.boards().map(BoardLayout::count).orElse(0) * rails(hung);
+            crossings += hung.boards().map(BoardLayout::count).orElse(0) * rails(hung)
+                    + hung.courses().map(CourseRun::fixingCount).orElse(0);
         }
         return crossings;
     }

@@ -21,7 +21,8 @@ import org.fencecore.worksheet.Written;
  * least length in all that {@link org.fencecore.cutting.CuttingPlan} finds, which is the least there is or near it. Rails
  * and gate parts of the same lumber share sticks. Each piece takes its length over all and one saw cut, of the kerf or, off
  * square, of kerf / cos(cut), and slanting ends are not nested; the last cut of a stick may run off its end. Sticks are
- * taken at the length they are sold by. Boards, which are all of one length, come as many to a board sold as it gives.
+ * taken at the length they are sold by. Boards of one length come as many to a board sold as it gives; those
+ * of unlike lengths share sticks like rails, or, if they are over 50,000, with those of their length alone.
  *
  * <p><b>The rest</b> is counted by rule, and rounded up:
  *
@@ -30,8 +31,8 @@ import org.fencecore.worksheet.Written;
  * <tr><th scope="col">item</th><th scope="col">rule</th><th scope="col">source</th></tr>
  * <tr><td>concrete mix</td><td>the bags each hole takes, rounded up hole by hole</td><td>see {@code BagSize}</td></tr>
  * <tr><td>gravel</td><td>the sum over all holes, up to the next half cubic foot, which is a bag</td><td>1</td></tr>
- * <tr><td>screws or nails for boards</td><td>2 where a board crosses a rail, of the fence or of a gate; shorter than
- * board and rail are thick together</td><td>1</td></tr>
+ * <tr><td>screws or nails for boards</td><td>2 where a board crosses a rail, of the fence or of a gate, or a horizontal
+ * board a post or nailer, or ends there; shorter than board and rail are thick together</td><td>1</td></tr>
  * <tr><td>screws, rails to posts</td><td>2 at each end of a rail; they reach 2 in into the post</td><td>1</td></tr>
  * <tr><td>screws, gate frames</td><td>2 at each end of a rail or brace, and at the stile end of a block; they reach 2 in past the stile</td><td>1</td></tr>
  * <tr><td>coating of fasteners</td><td>hot-dip galvanized or stainless in treated wood</td><td>2</td></tr>

@@ -92,11 +92,11 @@ class BoardCutsTest {
         BoardCuts cuts = BoardCuts.of(ripped, line(6, 6), line(0, 0), ends);
 
         assertThat(cuts.cuts().get(0).dogEar()).isEqualTo(in(2.25));
-        assertThat(cuts.cuts().get(0)).hasToString("6' 0\" long, top square, bottom square, dog-ears 2 1/4\"");
+        assertThat(cuts.cuts().get(0)).hasToString("6' 0\" long, square ends, dog-ears 2 1/4\"");
         // Two of 4 in do not hold 4 1/2.
         assertThat(cuts.cuts().get(8).isRipped()).isTrue();
         assertThat(cuts.cuts().get(8).dogEar()).isEqualTo(Length.ZERO);
-        assertThat(cuts.cuts().get(8)).hasToString("6' 0\" long, ripped to 4\", top square, bottom square");
+        assertThat(cuts.cuts().get(8)).hasToString("6' 0\" long, ripped to 4\", square ends");
         assertThat(cuts.findings()).extracting(Finding::code).containsExactly("no-room-for-dog-ears");
         assertThat(ends).hasToString("top square, bottom square, dog-ears 2 1/4\"");
         assertThat(BoardCuts.of(

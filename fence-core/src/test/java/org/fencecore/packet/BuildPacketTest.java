@@ -240,7 +240,7 @@ class BuildPacketTest {
                 .extractingByKey("boards.csv", InstanceOfAssertFactories.STRING)
                 .contains(
                         "post 1 to post 8,\"1 3/4\"\" before the middle of post 1\",inside,10,\"7' 3\"\"\",\"3 5/8\"\"\","
-                                + "\"ripped, begins against post 2\"\n");
+                                + "\"6' 0\"\"\",\"ripped, begins against post 2\",square ends\n");
     }
 
     private static long lines(Map<String, String> files, String name) {

@@ -38,7 +38,8 @@ class TakeoffProperties {
         assertThat(count(PieceKind.POST, takeoff)).isEqualTo(plan.posts().size());
         assertThat(count(PieceKind.RAIL, takeoff))
                 .isEqualTo(plan.stretches().stream()
-                        .mapToInt(stretch -> stretch.railPieces().pieces().size())
+                        .mapToInt(stretch ->
+                                stretch.railPieces().orElseThrow().pieces().size())
                         .sum());
         assertThat(count(PieceKind.BOARD, takeoff)).isEqualTo(plan.boardCount());
         assertThat(count(PieceKind.GATE_STILE, takeoff) + count(PieceKind.GATE_RAIL, takeoff))
