@@ -27,8 +27,8 @@ final class Materials {
 
     static List<MaterialLine> of(FencePlan plan, List<Piece> pieces, List<Stick> sticks, TakeoffSpec spec) {
         Materials materials = new Materials();
-        materials.lumber(sticks);
-        materials.toOrder(pieces);
+        materials.lumber(sticks, spec);
+        materials.toOrder(pieces, spec);
         HoleList holes = plan.holes();
         materials.concrete(holes, spec.bag());
         materials.gravel(holes);
@@ -56,9 +56,10 @@ final class Materials {
             this.length = length;
         }
 
-        MaterialLine line(String item, String note) {
+        MaterialLine line(String item, String note, int spares) {
             boolean boarding = pieces.keySet().stream().allMatch(PieceKind::isBoarding);
-            return new MaterialLine(item, sticks, "pieces", note + pieces())
+            String culls = spares == 0 ? "" : "; " + spares + " to spare";
+            return new MaterialLine(item, sticks + spares, "pieces", note + pieces() + culls)
                     .in(boarding ? MaterialGroup.BOARDS : MaterialGroup.LUMBER)
                     .of(lumber, length);
         }
@@ -74,7 +75,7 @@ final class Materials {
         }
     }
 
-    private void lumber(List<Stick> sticks) {
+    private void lumber(List<Stick> sticks, TakeoffSpec spec) {
         Map<String, Tally> items = new LinkedHashMap<>();
         for (Stick stick : sticks) {
             String item = name(stick.pieces()) + ", " + Written.stock(stick.length());
@@ -83,24 +84,25 @@ final class Materials {
             tally.sticks += stick.count();
             stick.pieces().forEach(piece -> tally.add(piece.kind(), stick.count()));
         }
-        items.forEach((item, tally) -> lines.add(tally.line(item, "")));
+        items.forEach(
+                (item, tally) -> lines.add(tally.line(item, "", spec.cutting().spares(tally.sticks))));
     }
 
     /** Pieces that no shelf has are still to be had, from a yard that cuts to order. */
-    private void toOrder(List<Piece> pieces) {
+    private void toOrder(List<Piece> pieces, TakeoffSpec spec) {
         Map<String, Tally> items = new LinkedHashMap<>();
         for (Piece piece : pieces) {
-            if (piece.lumber().shortestFor(piece.overall()).isEmpty()) {
+            if (piece.isTooLong(spec)) {
                 String item = name(List.of(piece)) + ", " + Written.tape(piece.overall(), Rounding.UP) + " or longer";
                 Tally tally = items.computeIfAbsent(item, key -> new Tally(piece.lumber(), piece.overall()));
                 tally.sticks += piece.count();
                 tally.add(piece.kind(), piece.count());
             }
         }
-        items.forEach((item, tally) -> lines.add(tally.line(item, "to order: ")));
+        items.forEach((item, tally) -> lines.add(tally.line(item, "to order: ", 0)));
     }
 
-    private static String name(List<Piece> pieces) {
+    static String name(List<Piece> pieces) {
         Lumber lumber = pieces.get(0).lumber();
         for (PieceKind kind : List.of(PieceKind.POST, PieceKind.BOARD, PieceKind.BATTEN)) {
             if (pieces.stream().allMatch(piece -> piece.kind() == kind)) {

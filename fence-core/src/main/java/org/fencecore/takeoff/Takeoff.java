@@ -17,12 +17,13 @@ import org.fencecore.worksheet.Written;
 /**
  * What to buy for a plan, which pieces to cut, and which stick each comes from.
  *
- * <p><b>Lumber.</b> Every piece of the plan is listed once and put on a stick of its lumber, so that the sticks have the
- * least length in all that {@link org.fencecore.cutting.CuttingPlan} finds, which is the least there is or near it. Rails
- * and gate parts of the same lumber share sticks. Each piece takes its length over all and one saw cut, of the kerf or, off
+ * <p><b>Lumber.</b> Every piece of the plan is listed once and put on a stick of its lumber, so that the sticks cost the
+ * least, or without prices have the least length in all, that {@link org.fencecore.cutting.CuttingPlan} finds;
+ * {@link #cuts} says how near to the least there is that is proven to be. Rails and gate parts of the same lumber share
+ * sticks, and boards share theirs with boards. Each piece takes its length over all and one saw cut, of the kerf or, off
  * square, of kerf / cos(cut), and slanting ends are not nested; the last cut of a stick may run off its end. Sticks are
- * taken at the length they are sold by. Boards of one length come as many to a board sold as it gives; those
- * of unlike lengths share sticks like rails, or, if they are over 50,000, with those of their length alone.
+ * taken at the length they are sold by, less the trim. Over 100,000 boards are cut by length, each length from the
+ * stick that is best for it alone.
  *
  * <p><b>The rest</b> is counted by rule, and rounded up:
  *
@@ -62,15 +63,18 @@ public final class Takeoff {
     private final TakeoffSpec spec;
     private final List<Piece> pieces;
     private final List<Stick> sticks;
+    private final List<LumberCut> cuts;
     private final List<MaterialLine> materials;
     private final List<Finding> findings;
 
     private Takeoff(FencePlan plan, TakeoffSpec spec) {
         this.spec = spec;
         this.pieces = PieceList.of(plan);
-        this.sticks = Cutting.of(pieces, spec.kerf());
+        Cutting cutting = Cutting.of(pieces, spec);
+        this.sticks = cutting.sticks();
+        this.cuts = cutting.cuts();
         this.materials = Materials.of(plan, pieces, sticks, spec);
-        this.findings = findings(plan, pieces);
+        this.findings = findings(plan, pieces, spec);
     }
 
     /**
@@ -126,6 +130,15 @@ public final class Takeoff {
     }
 
     /**
+     * Returns how near to the least the sticks are, lumber by lumber: proven best, or with the gap that is left.
+     *
+     * @return one for each kind of lumber that is cut, in the order of the sticks, unmodifiable
+     */
+    public List<LumberCut> cuts() {
+        return cuts;
+    }
+
+    /**
      * Returns the shopping list in the order in which it is loaded: posts, rails and gate lumber, boards, lumber to order,
      * then bags, then hardware, and last what the layout takes, which is wanted first on site.
      *
@@ -152,13 +165,10 @@ public final class Takeoff {
         return findings;
     }
 
-    private static List<Finding> findings(FencePlan plan, List<Piece> pieces) {
+    private static List<Finding> findings(FencePlan plan, List<Piece> pieces, TakeoffSpec spec) {
         List<Finding> findings = new ArrayList<>();
-        alike(pieces.stream()
-                        .filter(piece ->
-                                piece.lumber().shortestFor(piece.overall()).isEmpty())
-                        .toList())
-                .forEach(places -> findings.add(tooLong(places)));
+        alike(pieces.stream().filter(piece -> piece.isTooLong(spec)).toList())
+                .forEach(places -> findings.add(tooLong(places, spec.cutting().endTrim())));
         long blockers = plan.findings().stream()
                 .filter(finding -> finding.severity() == Severity.BLOCKER)
                 .count();
@@ -193,7 +203,7 @@ public final class Takeoff {
                 : String.join(", ", labels.subList(0, PLACES_NAMED)) + " and " + more + " more like these";
     }
 
-    private static Finding tooLong(List<Piece> pieces) {
+    private static Finding tooLong(List<Piece> pieces, Length trim) {
         Piece piece = pieces.get(0);
         Lumber lumber = piece.lumber();
         Length longest = lumber.lengths().get(lumber.lengths().size() - 1);
@@ -205,7 +215,8 @@ public final class Takeoff {
                         "piece-too-long",
                         places(pieces),
                         "the " + piece.kind() + " takes " + needed + ", and the longest " + lumber + " sold is "
-                                + Written.stock(longest))
+                                + Written.stock(longest)
+                                + (trim.isZero() ? "" : " less " + Written.tape(trim) + " of trim"))
                 .withRemedy(remedy)
                 .withSource(Citation.GEOMETRY);
     }

@@ -154,6 +154,13 @@ class EstimateTest {
                         tuple(Task.RAILS, 2, "56.00"),
                         tuple(Task.BOARDS, 39, "81.90"),
                         tuple(Task.GATES, 1, "126.00"));
+        // 4 x 17.98; 38.94 + 17.96; 48 x 3.47 without the waste.
+        assertThat(estimate.takeoff().cuts())
+                .extracting(Object::toString)
+                .containsExactly(
+                        "4x4 post: 71.92 USD, proven best",
+                        "2x4: 56.90 USD, proven best",
+                        "1x6 board: 166.56 USD, proven best");
         assertThat(estimate.pricedMaterials()).isEqualTo(money("613.92"));
         assertThat(estimate.tax()).isEqualTo(money("50.65"));
         assertThat(estimate.pricedLabour()).isEqualTo(money("501.90"));
