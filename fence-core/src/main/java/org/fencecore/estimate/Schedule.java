@@ -140,7 +140,7 @@ public final class Schedule {
     }
 
     private void cure() {
-        if (crew.cureDays() == 0) {
+        if (crew.cureDays() == 0 || !plan.holes().concrete().isPositive()) {
             return;
         }
         // Before anything is worked, as when all times are missing, the wait would begin on day 1.

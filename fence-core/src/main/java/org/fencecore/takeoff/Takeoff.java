@@ -36,14 +36,20 @@ import org.fencecore.worksheet.Written;
  * board a post or nailer, or ends there; shorter than board and rail are thick together</td><td>1</td></tr>
  * <tr><td>screws, rails to posts</td><td>2 at each end of a rail; they reach 2 in into the post</td><td>1</td></tr>
  * <tr><td>screws, gate frames</td><td>2 at each end of a rail or brace, and at the stile end of a block; they reach 2 in past the stile</td><td>1</td></tr>
+ * <tr><td>screws or nails for what covers boards</td><td>1 in the middle of a batten, or 2 in a board over boards, at each
+ * rail; longer by its thickness</td><td>1</td></tr>
+ * <tr><td>screws, kick boards</td><td>2 at each end, and 2 for each cleat, 1 of which holds an end between posts</td><td>1</td></tr>
+ * <tr><td>post caps</td><td>1 a post if the style has caps, with 2 nails or screws</td><td>1</td></tr>
  * <tr><td>coating of fasteners</td><td>hot-dip galvanized or stainless in treated wood</td><td>2</td></tr>
  * <tr><td>hinges</td><td>as many a leaf as the style says, or 2; 3 if its frame is over 5 ft high, or it is wider than is
  * reasonable; self-closing at a pool</td><td>1</td></tr>
  * <tr><td>latches</td><td>1 a gate; self-latching at a pool</td><td>1</td></tr>
+ * <tr><td>cables of gates</td><td>1 a brace that is a cable</td><td>1</td></tr>
  * <tr><td>drop rods</td><td>1 for two leaves</td><td>1</td></tr>
  * <tr><td>batter boards</td><td>1 at each end of a string</td><td>1</td></tr>
  * <tr><td>mason's line</td><td>each string and 3 ft past both ends, up to the next foot in all</td><td>1</td></tr>
  * <tr><td>stakes</td><td>1 a post</td><td>1</td></tr>
+ * <tr><td>braces with stakes</td><td>2 a post that is set in concrete</td><td>1</td></tr>
  * <tr><td>marking paint</td><td>1 can for each 50 holes begun</td><td>1</td></tr>
  * </table>
  *

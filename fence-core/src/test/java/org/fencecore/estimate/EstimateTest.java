@@ -45,6 +45,7 @@ class EstimateTest {
      *   3 x  6.15   18.45    gravel              2 x  6.40   12.80    batter boards
      *             ------                         1 x  7.95    7.95    roll of 250 ft for 25 ft
      *             408.72                         1 x  9.90    9.90    bundle of 12 for 4 stakes
+     *                                            8 x  0.00    0.00    braces, which the crew has
      *                                            1 x  6.98    6.98    paint
      *                                                       ------
      *                                                       205.20    408.72 + 205.20 = 613.92
@@ -73,6 +74,7 @@ class EstimateTest {
                 .item("batter board, two stakes and a crosspiece", money("6.40"))
                 .pack("mason's line", "roll", 250, money("7.95"))
                 .pack("stake", "bundle", 12, money("9.90"))
+                .item("post brace with its stake", money("0"))
                 .item("marking paint", money("6.98"));
     }
 
@@ -140,6 +142,7 @@ class EstimateTest {
                         tuple(2, "pieces", "12.80"),
                         tuple(1, "roll of 250", "7.95"),
                         tuple(1, "bundle of 12", "9.90"),
+                        tuple(8, "pieces", "0.00"),
                         tuple(1, "cans", "6.98"));
         assertThat(estimate.materials().get(6).withWaste()).isEqualTo(297);
         assertThat(estimate.labour())
@@ -191,7 +194,7 @@ class EstimateTest {
         assertThat(gaps.pricedTotal()).isEqualTo(money("18.45"));
         assertThat(gaps.findings())
                 .filteredOn(finding -> finding.code().equals("price-missing"))
-                .hasSize(14)
+                .hasSize(15)
                 .first()
                 .satisfies(finding -> {
                     assertThat(finding.severity()).isEqualTo(Severity.WARNING);
@@ -267,7 +270,7 @@ class EstimateTest {
 
         assertThat(load.weight().pounds()).isEqualTo(1662.25, within(0.02));
         assertThat(estimate.materials().get(0).weight().orElseThrow().pounds()).isEqualTo(127.03, within(0.01));
-        assertThat(load.unknown()).hasSize(9);
+        assertThat(load.unknown()).hasSize(10);
         // 6.367 cu ft of concrete at 145 pcf.
         assertThat(load.concreteInPlace().pounds()).isEqualTo(6.367 * 145, within(0.1));
         assertThat(load.worksheet().result()).isEqualTo(load.weight());

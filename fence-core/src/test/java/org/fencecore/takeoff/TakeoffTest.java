@@ -18,11 +18,14 @@ import org.fencecore.FencePlanner;
 import org.fencecore.PostKind;
 import org.fencecore.cutting.SoldLength;
 import org.fencecore.footing.BagSize;
+import org.fencecore.gate.BraceKind;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.layout.PostSpacingSpec;
 import org.fencecore.site.Site;
 import org.fencecore.slope.RailSpec;
+import org.fencecore.slope.SlopeSpec;
+import org.fencecore.slope.Treatment;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.style.Lumber;
 import org.fencecore.units.Length;
@@ -91,12 +94,23 @@ class TakeoffTest {
         assertThat(count(battened, PieceKind.BATTEN)).isEqualTo(35);
         assertThat(battened.materials())
                 .extracting(MaterialLine::item, MaterialLine::quantity)
-                .contains(tuple("1x6 board, 6 ft", 37), tuple("1x3 batten, 6 ft", 35));
+                .contains(
+                        tuple("1x6 board, 6 ft", 37),
+                        tuple("1x3 batten, 6 ft", 35),
+                        // 30 boards x 3 rails x 2 + 7 x 2 x 2; 29 battens x 3 + 6 x 2, 3/4 + 3/4 + 1 1/2 in through.
+                        tuple("exterior screw or ring-shank nail, under 2 1/4\"", 208),
+                        tuple("exterior screw or ring-shank nail, under 3\"", 99));
 
         FencePlan layered = FencePlanner.plan(
                 smallSite().build(),
                 FenceStyle.builder().pattern(BoardPattern.boardOnBoard(wide)).build());
         assertThat(count(Takeoff.of(layered), PieceKind.BOARD)).isEqualTo(48);
+        // 20 x 3 x 2 + 5 x 2 x 2 below, 19 x 3 x 2 + 4 x 2 x 2 over them.
+        assertThat(Takeoff.of(layered).materials())
+                .extracting(MaterialLine::item, MaterialLine::quantity)
+                .contains(
+                        tuple("exterior screw or ring-shank nail, under 2 1/4\"", 140),
+                        tuple("exterior screw or ring-shank nail, under 3\"", 130));
         assertThat(layered.stretches().get(0).boardsAtPosts()).isEmpty();
     }
 
@@ -154,6 +168,7 @@ class TakeoffTest {
                         tuple(2, "pieces", "batter board, two stakes and a crosspiece"),
                         tuple(25, "ft", "mason's line"),
                         tuple(4, "pieces", "stake"),
+                        tuple(8, "pieces", "post brace with its stake"),
                         tuple(1, "cans", "marking paint"));
         assertThat(small.materials())
                 .extracting(MaterialLine::note)
@@ -179,6 +194,48 @@ class TakeoffTest {
                         "2x4, 12 ft: garden gate latch stile, garden gate bottom rail, garden gate top rail,"
                                 + " garden gate block 1; 2\" left");
         assertThat(small.sticks().get(7).left().inches()).isEqualTo(13.006, within(0.001));
+    }
+
+    /*
+     * One bay of 90 1/2 in on ground that falls 19.2 in 96: the boards of a stepped bay stand 2 in off at the upper post and
+     * 2 + 18.1 at the lower, so that three kick boards and the rest of one are under it, all ending at the lower post and,
+     * but for the first, between posts. They are 1 1/2 in thick.
+     */
+    @Test
+    void kickBoardsAndCapsHaveTheirFasteners() {
+        double feet = 106.0 / 12;
+        Site site = Site.on(rectangle(feet, 60))
+                .fenceOn(1)
+                .ground(1, shots(0, 0, feet, -feet / 5))
+                .build();
+        FenceStyle style = FenceStyle.builder()
+                .slope(SlopeSpec.builder()
+                        .treatment(Treatment.STEPPED)
+                        .underBoards(SlopeSpec.UnderBoards.KICK_BOARD)
+                        .build())
+                .postCapWidth(Length.ofInches(4.5))
+                .build();
+        Takeoff takeoff = Takeoff.of(FencePlanner.plan(site, style));
+
+        assertThat(count(takeoff, PieceKind.KICK_BOARD)).isEqualTo(4);
+        assertThat(item("cleat, an offcut of rail", takeoff).quantity()).isEqualTo(3);
+        assertThat(item("exterior screw, 3 1/2\"", takeoff).quantity()).isEqualTo(4 * 2 * 2 + 3 * 2);
+        assertThat(item("post cap, 4 1/2\" wide", takeoff).quantity()).isEqualTo(2);
+        assertThat(item("finish nail or trim screw for post caps", takeoff).quantity())
+                .isEqualTo(4);
+    }
+
+    /** The frame's brace is replaced by a cable: 2 rails and a block, 4 + 1 ends, and nothing of it to cut. */
+    @Test
+    void aBraceThatIsACableIsBoughtWithItsTurnbuckle() {
+        FenceStyle style = FenceStyle.builder()
+                .gate(GateSpec.builder().braceKind(BraceKind.CABLE).build())
+                .build();
+        Takeoff takeoff = Takeoff.of(FencePlanner.plan(smallSite().build(), style));
+
+        assertThat(only(PieceKind.GATE_BRACE, takeoff)).isEmpty();
+        assertThat(item("gate cable with its turnbuckle", takeoff).quantity()).isEqualTo(1);
+        assertThat(item("structural screw, 5 1/2\"", takeoff).quantity()).isEqualTo(10);
     }
 
     @Test

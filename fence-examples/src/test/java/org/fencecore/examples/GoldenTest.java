@@ -50,6 +50,11 @@ class GoldenTest {
         assertGolden("corner-lot-as-built.txt", printedBy(CornerLotAsBuiltExample::main));
     }
 
+    @Test
+    void priceAndCompare() throws IOException {
+        assertGolden("price-and-compare.txt", printedBy(PriceAndCompareExample::main));
+    }
+
     /** The README shows the short example and what it prints, as they are. */
     @Test
     void readmeShowsTheShortExampleAndItsOutput() throws IOException {
