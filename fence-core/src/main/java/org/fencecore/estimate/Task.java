@@ -1,35 +1,29 @@
 package org.fencecore.estimate;
 
-import java.util.function.ToIntFunction;
 import org.fencecore.FencePlan;
 import org.fencecore.Stretch;
 
 /** A part of the work on a fence, in the order in which it is done, and what it is counted by. */
 public enum Task {
     /** Strings and stakes, by the post. */
-    LAYOUT("layout", "post", plan -> plan.posts().size()),
+    LAYOUT("layout", "post"),
     /** Digging the holes, by the hole. */
-    DIGGING("digging", "hole", plan -> plan.posts().size()),
+    DIGGING("digging", "hole"),
     /** Setting posts and filling their holes, by the post. */
-    SETTING("setting posts", "post", plan -> plan.posts().size()),
-    /** Cutting and fixing rails, by the bay. */
-    RAILS("rails", "bay", plan -> plan.bays().size()),
-    /** Cutting and fixing boards, battens and kick boards of the fence, by the board. */
-    BOARDS("boards", "board", Task::boards),
+    SETTING("setting posts", "post"),
+    /** Cutting and fixing rails, by the bay; none under horizontal boards. */
+    RAILS("rails", "bay"),
+    /** Cutting and fixing boards, battens, nailers and kick boards of the fence, by the board. */
+    BOARDS("boards", "board"),
     /** Building and hanging gates with their boards, by the leaf. */
-    GATES(
-            "gates",
-            "leaf",
-            plan -> plan.gates().stream().mapToInt(gate -> gate.leaves().size()).sum());
+    GATES("gates", "leaf");
 
     private final String words;
     private final String unit;
-    private final ToIntFunction<FencePlan> counting;
 
-    Task(String words, String unit, ToIntFunction<FencePlan> counting) {
+    Task(String words, String unit) {
         this.words = words;
         this.unit = unit;
-        this.counting = counting;
     }
 
     private static int boards(FencePlan plan) {
@@ -54,7 +48,13 @@ public enum Task {
      * @return the count in units of {@link #unit}
      */
     public int count(FencePlan plan) {
-        return counting.applyAsInt(plan);
+        return switch (this) {
+            case LAYOUT, DIGGING, SETTING -> plan.posts().size();
+            case RAILS -> plan.style().isHorizontal() ? 0 : plan.bays().size();
+            case BOARDS -> boards(plan);
+            case GATES ->
+                plan.gates().stream().mapToInt(gate -> gate.leaves().size()).sum();
+        };
     }
 
     /**

@@ -20,7 +20,7 @@
  *         .salesTax(new BigDecimal("8.25"))
  *         .build();
  * Estimate estimate = Estimate.of(plan, spec);
- * estimate.materials().get(6);                      // 1 box of 350: exterior screw or ring-shank nail, 34.97 USD
+ * estimate.materials().get(6);                      // 1 box of 350 of screws for 297, 34.97 USD
  * estimate.pricedMaterials();                       // 613.92
  * estimate.tax();                                   // 50.65
  * estimate.pricedLabour();                          // 501.90

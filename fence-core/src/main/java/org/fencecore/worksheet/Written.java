@@ -308,7 +308,7 @@ public final class Written {
      * @return such as {@code 6.75 h}
      */
     public static String hours(Duration time) {
-        return plain(BigDecimal.valueOf(time.getSeconds()).divide(SECONDS_AN_HOUR, 2, RoundingMode.HALF_UP)) + " h";
+        return plain(BigDecimal.valueOf(time.toSeconds()).divide(SECONDS_AN_HOUR, 2, RoundingMode.HALF_UP)) + " h";
     }
 
     /**
