@@ -13,6 +13,8 @@ import org.fencecore.drawing.Drawing;
 import org.fencecore.drawing.Dxf;
 import org.fencecore.drawing.Paper;
 import org.fencecore.drawing.Svg;
+import org.fencecore.estimate.Estimate;
+import org.fencecore.estimate.Schedule;
 import org.fencecore.stakeout.StakeSheet;
 import org.fencecore.stakeout.StringLayout;
 import org.fencecore.takeoff.Takeoff;
@@ -39,13 +41,21 @@ public final class BuildPacket {
     private final TapeFormat tape;
     private final Paper paper;
     private final Optional<String> job;
+    private final Optional<Estimate> estimate;
 
-    private BuildPacket(FencePlan plan, Takeoff takeoff, TapeFormat tape, Paper paper, Optional<String> job) {
+    private BuildPacket(
+            FencePlan plan,
+            Takeoff takeoff,
+            TapeFormat tape,
+            Paper paper,
+            Optional<String> job,
+            Optional<Estimate> estimate) {
         this.plan = plan;
         this.takeoff = takeoff;
         this.tape = tape;
         this.paper = paper;
         this.job = job;
+        this.estimate = estimate;
     }
 
     /**
@@ -56,7 +66,25 @@ public final class BuildPacket {
      * @throws IllegalArgumentException if the plan has more pieces than {@link Takeoff#of(FencePlan)} lists
      */
     public static BuildPacket of(FencePlan plan) {
-        return new BuildPacket(plan, Takeoff.of(plan), TapeFormat.feetAndInches(16), Paper.LETTER, Optional.empty());
+        return new BuildPacket(
+                plan, Takeoff.of(plan), TapeFormat.feetAndInches(16), Paper.LETTER, Optional.empty(), Optional.empty());
+    }
+
+    /**
+     * Returns the packet of the plan of an estimate, with the estimate among its files, and with the sticks that its prices
+     * make the cheapest; in feet and inches to the sixteenth and on Letter paper.
+     *
+     * @param estimate the estimate
+     * @return the packet
+     */
+    public static BuildPacket of(Estimate estimate) {
+        return new BuildPacket(
+                estimate.plan(),
+                estimate.takeoff(),
+                TapeFormat.feetAndInches(16),
+                Paper.LETTER,
+                Optional.empty(),
+                Optional.of(estimate));
     }
 
     /**
@@ -66,7 +94,7 @@ public final class BuildPacket {
      * @return the packet
      */
     public BuildPacket withTape(TapeFormat newTape) {
-        return new BuildPacket(plan, takeoff, Objects.requireNonNull(newTape, "newTape"), paper, job);
+        return new BuildPacket(plan, takeoff, Objects.requireNonNull(newTape, "newTape"), paper, job, estimate);
     }
 
     /**
@@ -76,7 +104,7 @@ public final class BuildPacket {
      * @return the packet
      */
     public BuildPacket withPaper(Paper newPaper) {
-        return new BuildPacket(plan, takeoff, tape, Objects.requireNonNull(newPaper, "newPaper"), job);
+        return new BuildPacket(plan, takeoff, tape, Objects.requireNonNull(newPaper, "newPaper"), job, estimate);
     }
 
     /**
@@ -86,7 +114,7 @@ public final class BuildPacket {
      * @return the packet
      */
     public BuildPacket withJob(String name) {
-        return new BuildPacket(plan, takeoff, tape, paper, Optional.of(Written.printable(name)));
+        return new BuildPacket(plan, takeoff, tape, paper, Optional.of(Written.printable(name)), estimate);
     }
 
     /**
@@ -138,6 +166,10 @@ public final class BuildPacket {
         Map<String, String> files = new LinkedHashMap<>();
         files.put("build-sheet.txt", sheet().toText());
         files.put("packet.html", page());
+        estimate.map(EstimateSheet::of).ifPresent(priced -> {
+            files.put("estimate.txt", job.map(priced::withJob).orElse(priced).toText());
+            files.put("estimate.csv", priced.toCsv());
+        });
         if (!plan.runs().isEmpty()) {
             StringLayout strings = StringLayout.of(plan);
             files.put("strings.csv", StringTable.strings(plan, tape).toCsv());
@@ -176,6 +208,11 @@ public final class BuildPacket {
     private List<Worksheet> worksheets() {
         List<Worksheet> worksheets = new ArrayList<>(plan.worksheets());
         worksheets.addAll(StringLayout.of(plan).worksheets());
+        estimate.ifPresent(priced -> {
+            worksheets.add(priced.worksheet());
+            worksheets.add(priced.load().worksheet());
+            priced.schedule().map(Schedule::worksheet).ifPresent(worksheets::add);
+        });
         return worksheets;
     }
 

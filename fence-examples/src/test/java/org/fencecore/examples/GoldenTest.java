@@ -51,6 +51,11 @@ class GoldenTest {
     }
 
     @Test
+    void priceAndCompare() throws IOException {
+        assertGolden("price-and-compare.txt", printedBy(PriceAndCompareExample::main));
+    }
+
+    @Test
     void classroom() throws IOException {
         String printed = printedBy(ClassroomExample::main);
         assertGolden("classroom.txt", printed);
