@@ -79,7 +79,7 @@ final class FewestStrings {
         Strings fewest = tightening.leastSpread();
         long spread = Math.round(fewest.room);
         if (corridor.isOpen()) {
-            fewest = tightening.lowestOverOpenings(spread);
+            fewest = tightening.lowestOverOpenings((double) spread);
         }
         long lowest = spec.minimumClearance().nanometres();
         long hung = Math.max(lowest, Math.min(spec.clearance().nanometres() - spread / 2, lowest + span - spread));
@@ -123,7 +123,7 @@ final class FewestStrings {
             int[] toGo = new int[posts];
             Arrays.setAll(toGo, post -> back.fewest()[posts - 1 - post]);
             this.budget = new StringSearch.Budget(toGo[0], toGo, longest);
-            StringSearch ahead = searched(spread(), span);
+            StringSearch ahead = searched(spread(), this.span);
             if (ahead == null) {
                 throw new IllegalStateException("no strings over ground that was opened for them");
             }
