@@ -123,7 +123,7 @@ final class FewestStrings {
             int[] toGo = new int[posts];
             Arrays.setAll(toGo, post -> back.fewest()[posts - 1 - post]);
             this.budget = new StringSearch.Budget(toGo[0], toGo, longest);
-            StringSearch ahead = searched(spread(), (double) span);
+            StringSearch ahead = searched(spread(), this.span);
             if (ahead == null) {
                 throw new IllegalStateException("no strings over ground that was opened for them");
             }
