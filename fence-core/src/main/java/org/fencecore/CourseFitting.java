@@ -91,7 +91,17 @@ final class CourseFitting {
         }
         parts.forEach(part -> findings.later(part.layout()::findings, place));
         tellBreaks(breaks);
+        tellUnchecked();
         return parts;
+    }
+
+    /** The same of all stretches, and so told once. */
+    private void tellUnchecked() {
+        findings.add(Finding.note(
+                        "courses-not-checked",
+                        "horizontal boards",
+                        "they carry the wind from post to post; whether they are strong and stiff enough was not checked")
+                .withRemedy("set posts closer or use thicker boards where bays are wide or the wind is strong"));
     }
 
     /** A board passes a post where the line of the bottoms neither bends nor steps. */
@@ -156,7 +166,7 @@ final class CourseFitting {
     }
 
     private void nailers(FittedBay bay, List<Length> nailers) {
-        Length most = style.nailerSpacing();
+        Length most = style.boards().nailerSpacing();
         int spans = (int) Math.max(1, -Math.floorDiv(-bay.run().nanometres(), most.nanometres()));
         for (int nailer = 1; nailer < spans; nailer++) {
             nailers.add(bay.start().plus(bay.run().portion(nailer, spans)));

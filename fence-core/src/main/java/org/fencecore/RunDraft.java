@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.fencecore.boarding.BoardMovement;
+import org.fencecore.gate.hang.HingePostLoad;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Surface;
@@ -117,6 +118,26 @@ final class RunDraft {
         posts.get(first + 1).carry(line, Interval.of(between.middle(), between.end()));
     }
 
+    /**
+     * Both posts of a single leaf hold half of it. Of two leaves the fixed one is held at its foot, so that its own wind and
+     * half of the other's bend its post; the other post holds its own, for a leaf may stand ajar.
+     */
+    private void carry(int first, GateHanging.HungGate hung) {
+        carry(first);
+        Length start = stations.get(first);
+        Length end = stations.get(first + 1);
+        Length part = end.minus(start).portion(3, 4);
+        for (HungLeaf leaf : hung.leaves()) {
+            if (hung.design().isPair() && !leaf.leaf().equals(hung.design().activeLeaf())) {
+                boolean atStart = leaf.hingesAtStart();
+                posts.get(atStart ? first : first + 1)
+                        .carry(
+                                line,
+                                atStart ? Interval.of(start, start.plus(part)) : Interval.of(end.minus(part), end));
+            }
+        }
+    }
+
     private void reachUsual(PostBook.Entry post) {
         post.reach(
                 post.ground().plus(style.slope().clearance()).plus(style.rails().boardLength()));
@@ -153,7 +174,7 @@ final class RunDraft {
         Optional<BoardLayout> boards = Optional.empty();
         Optional<RailPieces> pieces = Optional.empty();
         List<CourseRun> courses = List.of();
-        if (style.isHorizontal()) {
+        if (style.boards().isHorizontal()) {
             courses = new CourseFitting(style, slope, boarded.get(), name(part), findings).fit();
             courses.forEach(each -> close(each.layout().courses(), name(part)));
         } else {
@@ -258,32 +279,32 @@ final class RunDraft {
 
     private Optional<BoardLayout> fitLeaf(Length width, String place) {
         Optional<BoardLayout> boards = fit(width, place);
-        boards.ifPresent(layout -> findings.later(() -> rips(layout, place)));
+        boards.ifPresent(layout -> findings.later(
+                () -> rips(layout, place, "the leaf", "narrower", "wider, by the opening or the gaps beside it")));
         return boards;
     }
 
     /** What the boards as laid out close of the wind, and how they move. */
     private void close(BoardLayout layout, String place) {
         book.close(line, style.privacy(layout).solid());
-        style.boardWood().ifPresent(wood -> {
+        style.boards().wood().ifPresent(wood -> {
             findings.later(() -> BoardMovement.of(layout, wood).findings(wood.allowedGap()), place);
         });
-        findings.later(() -> rips(layout, place));
+        findings.later(() -> style.boards().isHorizontal()
+                ? rips(layout, place, "the fence", "lower", "higher")
+                : rips(layout, place, "the boarding", "shorter", "longer, by moving the post at either end"));
     }
 
-    /** Says what length would need no rip, so that a post or the height can be changed. */
-    private List<Finding> rips(BoardLayout layout, String place) {
+    /** Says what length would need no rip, so that a post, a gate or the height can be changed. */
+    private static List<Finding> rips(BoardLayout layout, String place, String what, String less, String more) {
         if (layout.choice() == Fitting.FULL_BOARDS) {
             return List.of();
         }
         Length shorter = layout.clearLength().minus(layout.flushShorter());
         Length longer = layout.flushLonger().minus(layout.clearLength());
-        String what = style.isHorizontal() ? "the fence" : "the boarding";
         return List.of(Finding.note("boards-ripped", place, layout.reason())
-                .withRemedy("for full boards alone make " + what + " " + Written.tape(shorter, Rounding.UP)
-                        + (style.isHorizontal() ? " lower or " : " shorter or ")
-                        + Written.tape(longer, Rounding.UP)
-                        + (style.isHorizontal() ? " higher" : " longer, by moving the post at either end"))
+                .withRemedy("for full boards alone make " + what + " " + Written.tape(shorter, Rounding.UP) + " " + less
+                        + " or " + Written.tape(longer, Rounding.UP) + " " + more)
                 .withSource(Citation.GEOMETRY));
     }
 
@@ -312,14 +333,17 @@ final class RunDraft {
     private void hang(GatePlacing.Placed gate, int first) {
         Interval between = Interval.of(stations.get(first), stations.get(first + 1));
         GateHanging.HungGate hung = hanging.hang(gate, between);
-        Length above = style.rails().boardLength().plus(style.postAboveBoards());
         PostBook.Entry start = posts.get(first);
         PostBook.Entry end = posts.get(first + 1);
-        start.reach(hung.bottomLine().elevationAt(gate.opening().start()).plus(above));
-        end.reach(hung.bottomLine().elevationAt(gate.opening().end()).plus(above));
-        carry(first);
+        start.reach(hung.top().topAt(gate.opening().start()).plus(style.postAboveBoards()));
+        end.reach(hung.top().topAt(gate.opening().end()).plus(style.postAboveBoards()));
+        carry(first, hung);
         for (HungLeaf leaf : hung.leaves()) {
-            leaf.loads().ifPresent(loads -> (leaf.hingesAtStart() ? start : end).hang(LeafScale.onPost(loads, style)));
+            PostBook.Entry post = leaf.hingesAtStart() ? start : end;
+            leaf.loads()
+                    .ifPresent(loads -> post.hang(
+                            HingePostLoad.of(loads, style.postLumber().width()).moment()));
+            post.open(line, leaf.stations(), hung.top().longest());
         }
         gates.add(new GateDraft(first, hung));
     }
@@ -358,10 +382,19 @@ final class RunDraft {
                     draft.courses(),
                     style));
         }
-        List<GateBay> hung = gates.stream()
-                .map(draft -> draft.gate().between(own.get(draft.firstPost()), own.get(draft.firstPost() + 1)))
-                .toList();
+        List<GateBay> hung = gates.stream().map(draft -> finish(draft, own)).toList();
         return new Run(line, ground, own, built, hung, book.windOn(line));
+    }
+
+    private GateBay finish(GateDraft draft, List<Post> own) {
+        GateBay gate = draft.gate().between(own.get(draft.firstPost()), own.get(draft.firstPost() + 1));
+        List<HungLeaf> blown = new GateWind(style, gate, book.pressureOn(line, gate.opening())).blow();
+        String place = line.name + ", " + gate.name();
+        GateWind.caution(blown, place).ifPresent(findings::add);
+        for (HungLeaf leaf : blown) {
+            leaf.windShut().ifPresent(wind -> findings.later(wind::findings, line.name + ", " + leaf.name()));
+        }
+        return gate.withLeaves(blown);
     }
 
     private List<KickBoard> kickBoards(FittedBay slope) {
@@ -371,7 +404,7 @@ final class RunDraft {
     }
 
     private List<BayRail> rails(FittedBay slope) {
-        if (style.isHorizontal() || slope.grade().abs().compareTo(SlopeFit.STEEPEST) > 0) {
+        if (style.boards().isHorizontal() || slope.grade().abs().compareTo(SlopeFit.STEEPEST) > 0) {
             // The slope's own finding says so; there is no rail to set in it.
             return List.of();
         }

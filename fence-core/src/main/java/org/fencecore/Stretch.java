@@ -8,7 +8,6 @@ import org.fencecore.boarding.BoardMovement;
 import org.fencecore.boarding.Privacy;
 import org.fencecore.geometry.Interval;
 import org.fencecore.layout.BoardLayout;
-import org.fencecore.layout.BoardPlacement;
 import org.fencecore.layout.PostSpacing;
 import org.fencecore.slope.RailHeights;
 import org.fencecore.slope.RailPieces;
@@ -155,16 +154,6 @@ public final class Stretch {
     }
 
     /**
-     * Returns how long a board of the outside face, or of the other one, must be.
-     *
-     * @param board a board of its layout
-     * @return the length to cut it to before its ends are cut to the lines, see {@link TopLine#boardLength}
-     */
-    public Length boardLength(BoardPlacement board) {
-        return topLine.boardLength(Interval.of(board.left(), board.right()).shiftedBy(boarded.start()));
-    }
-
-    /**
      * Returns the horizontal boards, part by part: a part ends where the fence bends or steps.
      *
      * @return the parts along the run, unmodifiable; empty for upright boards
@@ -181,7 +170,8 @@ public final class Stretch {
      *     boards
      */
     public Optional<BoardCuts> cuts() {
-        return boards.map(layout -> BoardCuts.under(layout, topLine, boarded.start(), style.boardEnds()));
+        return boards.map(layout ->
+                BoardCuts.under(layout, topLine, boarded.start(), style.boards().ends()));
     }
 
     /**
@@ -267,7 +257,7 @@ public final class Stretch {
     }
 
     private Optional<BoardMovement> movement(BoardLayout layout) {
-        return style.boardWood().map(wood -> BoardMovement.of(layout, wood));
+        return style.boards().wood().map(wood -> BoardMovement.of(layout, wood));
     }
 
     @Override

@@ -5,11 +5,17 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.offset;
 
 import java.util.List;
+import org.assertj.core.api.InstanceOfAssertFactories;
+import org.fencecore.boarding.BoardEnds;
 import org.fencecore.geometry.Interval;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.layout.Face;
 import org.fencecore.packet.BuildPacket;
+import org.fencecore.site.GateLocation;
 import org.fencecore.site.Site;
+import org.fencecore.slope.SlopeSpec;
+import org.fencecore.slope.TopShape;
+import org.fencecore.style.BoardStyle;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.style.Lumber;
 import org.fencecore.takeoff.Piece;
@@ -30,7 +36,7 @@ class HorizontalBoardsTest {
 
     private static final FenceStyle LYING = FenceStyle.builder()
             .pattern(BoardPattern.sideBySide(in(5.5)))
-            .horizontal()
+            .boards(BoardStyle.horizontal())
             .boardLumber(LONG)
             .build();
 
@@ -137,7 +143,7 @@ class HorizontalBoardsTest {
     void aBoardMustReachFromPostToPost() {
         FenceStyle brief = FenceStyle.builder()
                 .pattern(BoardPattern.sideBySide(in(5.5)))
-                .horizontal()
+                .boards(BoardStyle.horizontal())
                 .boardLumber(Lumber.of("1x6", in(0.75), in(5.5)).soldIn(Length.ofFeet(6)))
                 .build();
         FencePlan plan = FencePlanner.plan(Plans.levelSide().build(), brief);
@@ -174,14 +180,85 @@ class HorizontalBoardsTest {
         assertThat(plan.findings()).extracting(Finding::code).doesNotContain("courses-off-at-gate");
     }
 
+    /*
+     * Ground that rises 1 in 20 along the run, the leaf raked with it: 3 ft 5 1/4 in of leaf, its 13 boards 41.25 /
+     * cos(2.8624 deg) = 41.3015 in along the grade, ends 2.9 deg off square, fixed to both stiles.
+     */
+    @Test
+    void onARakedLeafBoardsLieAlongTheRake() {
+        FencePlan plan = FencePlanner.plan(
+                Site.on(Plans.rectangle(50, 40))
+                        .fenceOn(1)
+                        .ground(1, Plans.shots(0, 0, 50, 2.5))
+                        .gate(GateLocation.named("garden gate")
+                                .onSide(1)
+                                .centredAt(Length.ofFeet(25))
+                                .clearOpening(in(42))
+                                .raked(true)
+                                .build())
+                        .build(),
+                LYING);
+        HungLeaf leaf = plan.gates().get(0).leaves().get(0);
+        CourseRun courses = leaf.courses().orElseThrow();
+        assertThat(courses.boards())
+                .hasSize(13)
+                .allSatisfy(board ->
+                        assertThat(board.length().inches()).isCloseTo(41.25 * Math.hypot(1, 0.05), offset(1e-4)));
+        assertThat(courses.endCut().degrees()).isCloseTo(2.8624, offset(1e-3));
+        assertThat(courses.fixingCount()).isEqualTo(26);
+        assertThat(plan.findings()).extracting(Finding::code).doesNotContain("courses-off-at-gate");
+        assertThat(BuildPacket.of(plan).files())
+                .extractingByKey("courses.csv", InstanceOfAssertFactories.STRING)
+                .contains("garden gate,left edge of the leaf seen from outside,1,");
+    }
+
+    /* A level leaf of 41 1/4 in: 13 boards of 5 1/2 x 3/4 in that lie weigh what their wood does, 2211.6 cu in. */
+    @Test
+    void boardsThatLieAreWeighedOnTheLeaf() {
+        FencePlan plan = FencePlanner.plan(
+                Plans.levelSide().gate(Plans.gate("garden gate", 1, 25, 42)).build(), LYING);
+        double volume = 13 * 5.5 * 0.75 * 41.25 / 1728;
+        double perCubicFoot =
+                LYING.gateHardware().woodOf(LYING.boardLumber()).unitWeight().pcf();
+        assertThat(plan.gates()
+                        .get(0)
+                        .leaves()
+                        .get(0)
+                        .loads()
+                        .orElseThrow()
+                        .leafWeight()
+                        .boards()
+                        .poundsForce())
+                .isCloseTo(volume * perCubicFoot, offset(1e-6));
+    }
+
     @Test
     void patternsThatLapDoNotLie() {
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> FenceStyle.builder().horizontal().build())
+                .isThrownBy(() ->
+                        FenceStyle.builder().boards(BoardStyle.horizontal()).build())
                 .withMessageContaining("one face");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> FenceStyle.builder().nailerSpacing(in(3)))
+                .isThrownBy(() -> BoardStyle.horizontal().withNailersEvery(in(3)))
                 .withMessageContaining("from 1 to 20 ft");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> BoardStyle.upright().withNailersEvery(in(36)))
+                .withMessageContaining("start from horizontal");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> BoardStyle.horizontal().withEnds(BoardEnds.square()))
+                .withMessageContaining("start from upright");
+        FenceStyle.Builder lying =
+                FenceStyle.builder().pattern(BoardPattern.sideBySide(in(5.5))).boards(BoardStyle.horizontal());
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> lying.top(TopShape.arched(in(6))).build())
+                .withMessageContaining("leave the tops straight");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> lying.top(TopShape.straight())
+                        .slope(SlopeSpec.builder()
+                                .underBoards(SlopeSpec.UnderBoards.BOARDS_TO_GROUND)
+                                .build())
+                        .build())
+                .withMessageContaining("close gaps under it with kick boards");
     }
 
     private static Length in(double inches) {

@@ -18,7 +18,6 @@ import org.fencecore.boarding.BoardEnds;
 import org.fencecore.footing.PostSetting;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.gate.HingeSide;
-import org.fencecore.gate.hang.PoolGate;
 import org.fencecore.geometry.Bearing;
 import org.fencecore.geometry.Corner;
 import org.fencecore.geometry.Plane;
@@ -45,6 +44,7 @@ import org.fencecore.slope.RailSpec;
 import org.fencecore.slope.SlopeSpec;
 import org.fencecore.slope.TopShape;
 import org.fencecore.slope.Treatment;
+import org.fencecore.style.BoardStyle;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.style.GateHardware;
 import org.fencecore.style.Lumber;
@@ -119,11 +119,9 @@ class NeverThrowsProperties {
                         .twoLeaves((wishes & 1) != 0)
                         .raked((wishes & 2) != 0)
                         .opensOutward((wishes & 4) != 0)
-                        .pool(
-                                PoolGate.builder()
-                                        .release(Length.ofInches(40 + wishes))
-                                        .build(),
-                                (wishes & 8) != 0)
+                        .selfClosing((wishes & 8) != 0)
+                        .selfLatching((wishes & 8) != 0)
+                        .latchRelease(Length.ofInches(40 + wishes), (wishes & 8) != 0)
                         .build())
                 .list()
                 .ofMaxSize(3)
@@ -203,17 +201,18 @@ class NeverThrowsProperties {
     private record Boards(BoardPattern pattern, BoardEnds ends, boolean lying, Length postsAbove) {
 
         FenceStyle.Builder on(SlopeSpec slope, TopShape top) {
-            FenceStyle.Builder style = FenceStyle.builder()
-                    .pattern(pattern)
-                    .slope(slope)
-                    .boardEnds(ends)
-                    .boardWood(WoodInUse.of(WoodSpecies.LOBLOLLY_PINE, Ratio.ofPercent(19))
-                            .between(Ratio.ofPercent(12), Ratio.ofPercent(25)));
+            FenceStyle.Builder style = FenceStyle.builder().pattern(pattern).slope(slope);
+            WoodInUse wood = WoodInUse.of(WoodSpecies.LOBLOLLY_PINE, Ratio.ofPercent(19))
+                    .between(Ratio.ofPercent(12), Ratio.ofPercent(25));
             boolean lies = lying
                     && !pattern.isLapped()
                     && !pattern.hasGapAtEnds()
                     && slope.underBoards() != SlopeSpec.UnderBoards.BOARDS_TO_GROUND;
-            return lies ? style.horizontal() : style.top(top).postAboveBoards(postsAbove);
+            return lies
+                    ? style.boards(BoardStyle.horizontal().withWood(wood))
+                    : style.boards(BoardStyle.upright().withEnds(ends).withWood(wood))
+                            .top(top)
+                            .postAboveBoards(postsAbove);
         }
     }
 
@@ -230,7 +229,10 @@ class NeverThrowsProperties {
     }
 
     private static GateHardware hardware(int size) {
-        GateHardware.Builder hardware = GateHardware.builder().hingeInset(Length.ofInches(size + 0.5));
+        GateHardware.Builder hardware = GateHardware.builder();
+        if (size % 3 != 1) {
+            hardware.hingeInset(Length.ofInches(size + 0.5));
+        }
         return (size % 2 == 0
                         ? hardware.butts(Length.ofInches(size + 1))
                         : hardware.straps(Length.ofInches(size), Length.ofInches(3 * size)))
@@ -278,7 +280,8 @@ class NeverThrowsProperties {
         if (plan.isBuildable()) {
             assertThat(plan.runs().stream().map(Run::side).distinct()).hasSameSizeAs(site.fencedSides());
             assertThat(plan.bays())
-                    .allSatisfy(bay -> assertThat(bay.rails().isEmpty()).isEqualTo(style.isHorizontal()));
+                    .allSatisfy(bay -> assertThat(bay.rails().isEmpty())
+                            .isEqualTo(style.boards().isHorizontal()));
             assertThat(plan.stretches())
                     .allSatisfy(stretch -> assertThat(stretch.boardCount()).isPositive());
         }

@@ -14,6 +14,8 @@ import org.fencecore.layout.BoardPlacement;
 import org.fencecore.layout.Face;
 import org.fencecore.packet.BuildPacket;
 import org.fencecore.site.Site;
+import org.fencecore.slope.TopShape;
+import org.fencecore.style.BoardStyle;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.takeoff.Piece;
 import org.fencecore.takeoff.PieceKind;
@@ -39,7 +41,11 @@ class PlannedBoardsTest {
     void boardsCutAlongTheGroundAreLongerOverAll() {
         FenceStyle style = FenceStyle.builder()
                 .pattern(TIGHT)
-                .boardEnds(BoardEnds.square().withSlopedTop().withSlopedBottom().withDogEars(in(1)))
+                .boards(BoardStyle.upright()
+                        .withEnds(BoardEnds.square()
+                                .withSlopedTop()
+                                .withSlopedBottom()
+                                .withDogEars(in(1))))
                 .build();
         FencePlan plan = FencePlanner.plan(rising(5).build(), style);
         List<BoardCut> cuts = plan.stretches().get(0).cuts().orElseThrow().cuts();
@@ -66,13 +72,47 @@ class PlannedBoardsTest {
                 .contains("top 5.7 deg, bottom 5.7 deg, dog-ears 1");
     }
 
+    /*
+     * Bays of 83 1/2 in arched 6 in on level ground: boards end from 72 in at the posts to 78 in at the middle, and the arch
+     * leaves a post by 4 x 6 / 83 1/2 = 0.29 in an inch, so that the board over a post, 2 3/4 in to either side, ends at
+     * 72.8 in. The takeoff has them up to the inch, for they are marked in place; the table to the sixteenth.
+     */
+    @Test
+    void boardsUnderAnArchAreListedByTheInch() {
+        FenceStyle arched =
+                FenceStyle.builder().pattern(TIGHT).top(TopShape.arched(in(6))).build();
+        FencePlan plan = FencePlanner.plan(rising(0).build(), arched);
+        List<Piece> boards = Takeoff.of(plan).pieces().stream()
+                .filter(piece -> piece.kind() == PieceKind.BOARD)
+                .toList();
+        assertThat(boards.stream().mapToInt(Piece::count).sum()).isEqualTo(plan.boardCount());
+        assertThat(boards)
+                .extracting(Piece::length)
+                .containsExactlyInAnyOrder(in(73), in(74), in(75), in(76), in(77), in(78));
+        for (Piece piece : boards) {
+            long cut = plan.stretches().get(0).cuts().orElseThrow().cuts().stream()
+                    .filter(each -> each.length().compareTo(piece.length()) <= 0
+                            && each.length().compareTo(piece.length().minus(in(1))) > 0)
+                    .count();
+            assertThat(piece.count()).isEqualTo((int) cut);
+            assertThat(piece.cuts()).isEqualTo("top to the line, bottom square");
+        }
+        BuildPacket packet = BuildPacket.of(plan);
+        assertThat(packet.files())
+                .extractingByKey("boards.csv", InstanceOfAssertFactories.STRING)
+                .contains(",full,\"top to the line, bottom square\"");
+        assertThat(packet.sheet().toText()).contains("the cut list has such boards up to");
+    }
+
     @Test
     void wherePlainBoardsWillDoTheTakeoffIsTheSameByRuleAndBoardByBoard() {
         BoardEnds hardly = BoardEnds.square().withDogEars(in(0.5));
         for (BoardPattern pattern : List.of(TIGHT, BoardPattern.shadowbox(in(5.5)))) {
             int byRule = count(FenceStyle.builder().pattern(pattern).build());
-            int oneByOne = count(
-                    FenceStyle.builder().pattern(pattern).boardEnds(hardly).build());
+            int oneByOne = count(FenceStyle.builder()
+                    .pattern(pattern)
+                    .boards(BoardStyle.upright().withEnds(hardly))
+                    .build());
             assertThat(oneByOne).isEqualTo(byRule);
         }
     }
@@ -92,7 +132,10 @@ class PlannedBoardsTest {
                 .allowingGaps(in(0.125));
         FencePlan plan = FencePlanner.plan(
                 rising(0).build(),
-                FenceStyle.builder().pattern(TIGHT).boardWood(wet).build());
+                FenceStyle.builder()
+                        .pattern(TIGHT)
+                        .boards(BoardStyle.upright().withWood(wet))
+                        .build());
         assertThat(plan.findings()).extracting(Finding::code).contains("gap-opens");
         assertThat(plan.worksheets())
                 .anySatisfy(

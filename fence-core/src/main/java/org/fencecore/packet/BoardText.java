@@ -1,6 +1,7 @@
 package org.fencecore.packet;
 
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -10,6 +11,7 @@ import org.fencecore.BoardAtPost;
 import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
 import org.fencecore.Stretch;
+import org.fencecore.boarding.BoardCuts;
 import org.fencecore.boarding.BoardEnds;
 import org.fencecore.boarding.Privacy;
 import org.fencecore.geometry.Interval;
@@ -25,6 +27,8 @@ import org.fencecore.worksheet.Written;
 
 /** The boards as the crew sets and cuts them, upright or in courses, with what carries courses in place of rails. */
 final class BoardText {
+
+    private static final Angle SIDEWAYS = Angle.ofDegrees(60);
 
     private final FencePlan plan;
     private final TapeFormat tape;
@@ -43,7 +47,7 @@ final class BoardText {
         notes("There are no rails: boards are fixed to the outside faces of the posts. A nailer of "
                 + plan.style().railLumber()
                 + " stands plumb against the backs of the boards wherever posts are over "
-                + tape.format(plan.style().nailerSpacing())
+                + tape.format(plan.style().boards().nailerSpacing())
                 + " apart, and ties them together; it hangs on the boards and stays off the ground.");
     }
 
@@ -63,15 +67,19 @@ final class BoardText {
                         + " stand near the end.");
     }
 
-    /** What one sees through the fence, how its boards move, and whether the pattern goes on across the gates. */
+    /** What one sees through the fence, and whether the pattern goes on across the gates. */
     private void seen() {
-        Set<String> lines = new LinkedHashSet<>();
-        plan.stretches().forEach(stretch -> stretch.privacy().ifPresent(seen -> lines.add(privacy(seen))));
+        List<Privacy> seen = plan.stretches().stream()
+                .flatMap(stretch -> stretch.privacy().stream())
+                .toList();
+        if (!seen.isEmpty()) {
+            notes(privacy(seen));
+        }
+        Set<String> gates = new LinkedHashSet<>();
         plan.runs()
                 .forEach(run -> run.gates()
-                        .forEach(
-                                gate -> run.boardsThrough(gate).forEach(through -> lines.add(through(gate, through)))));
-        notes(lines.toArray(String[]::new));
+                        .forEach(gate -> run.boardsThrough(gate).forEach(boards -> gates.add(through(gate, boards)))));
+        gates.forEach(text::sentence);
     }
 
     private String through(GateBay gate, GateBoards boards) {
@@ -85,23 +93,34 @@ final class BoardText {
                 + " beside it" + (boards.readsThrough() ? "." : ": see the findings.");
     }
 
-    private static String privacy(Privacy seen) {
-        String solid = Math.round(seen.solid().percent()) + " % of the face is closed";
-        return "Privacy: " + solid
-                + seen.seeThroughFrom()
-                        .map(angle -> angle.equals(Angle.ZERO)
-                                ? ", seen through from straight in front."
-                                : "; one starts to see through from " + Written.degrees(angle)
-                                        + " off square, and at 60 deg "
-                                        + Math.round(seen.visibleAt(Angle.ofDegrees(60))
-                                                .percent())
-                                        + " % is open.")
-                        .orElse(", and nothing is seen through at any angle.");
+    /** From the most private stretch to the least; they differ by what their gaps came to. */
+    private static String privacy(List<Privacy> stretches) {
+        String solid = "Privacy: "
+                + range(stretches.stream().map(each -> each.solid().percent())) + " % of the face is closed";
+        List<Angle> from = stretches.stream()
+                .flatMap(each -> each.seeThroughFrom().stream())
+                .sorted()
+                .toList();
+        if (from.isEmpty()) {
+            return solid + ", and nothing is seen through at any angle.";
+        }
+        if (from.get(0).equals(Angle.ZERO)) {
+            return solid + ", seen through from straight in front.";
+        }
+        return solid + "; one starts to see through from " + Written.degrees(from.get(0)) + " off square"
+                + (from.size() < stretches.size() || !from.get(0).equals(from.get(from.size() - 1)) ? " or more" : "")
+                + ", and at " + Written.degrees(SIDEWAYS) + " "
+                + range(stretches.stream().map(each -> each.visibleAt(SIDEWAYS).percent())) + " % is open.";
+    }
+
+    private static String range(Stream<Double> percents) {
+        List<Long> rounded = percents.map(Math::round).sorted().distinct().toList();
+        return rounded.get(0) + (rounded.size() == 1 ? "" : " to " + rounded.get(rounded.size() - 1));
     }
 
     /** Writes how the boards are set, cut, and what one sees between them. */
     void boards() {
-        if (plan.style().isHorizontal()) {
+        if (plan.style().boards().isHorizontal()) {
             courses();
             seen();
             return;
@@ -155,11 +174,27 @@ final class BoardText {
                     + tape.format(BoardAtPost.SMALLEST_STRIP)
                     + ". Against a corner post that stands turned, scribe the strip to fit.");
         }
-        if (!plan.style().boardEnds().equals(BoardEnds.square())) {
-            notes("Lengths and end cuts of all boards are in boards.csv: "
-                    + plan.style().boardEnds() + ".");
-        }
+        cuts();
         seen();
+    }
+
+    private void cuts() {
+        List<BoardCuts> cuts = plan.stretches().stream()
+                .flatMap(stretch -> stretch.cuts().stream())
+                .toList();
+        if (cuts.stream().allMatch(BoardCuts::areAllSquare)) {
+            return;
+        }
+        BoardEnds ends = plan.style().boards().ends();
+        notes("Lengths and end cuts of all boards are in boards.csv"
+                + (ends.equals(BoardEnds.square()) ? "." : ": " + ends + "."));
+        boolean marked = !plan.style().top().isStraight()
+                || plan.style().slope().underBoards() == SlopeSpec.UnderBoards.BOARDS_TO_GROUND;
+        if (marked) {
+            notes(
+                    "Ends to the line of the tops or to the ground are marked in place: the cut list has such boards up to"
+                            + " the next inch, boards.csv as long as they end up.");
+        }
     }
 
     private String bottoms() {

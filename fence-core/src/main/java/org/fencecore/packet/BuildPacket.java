@@ -60,8 +60,7 @@ public final class BuildPacket {
     }
 
     /**
-     * Returns this packet with its lengths written for another tape. Dimensions within the drawings stay in feet and
-     * inches.
+     * Returns this packet with its lengths written for another tape, in the drawings too.
      *
      * @param newTape how lengths are written, such as {@code TapeFormat.millimetres(0)}
      * @return the packet
@@ -105,15 +104,16 @@ public final class BuildPacket {
      * sheet with the drawings in it, every board with its mark, and the worked calculations, the long ones folded. It
      * needs no other file and has no scripts; tables and drawings wider than the screen scroll in boxes of their own.
      *
-     * <p>A drawing may come out of a printer smaller than its scale says, as the page does; its scale bar shrinks with it.
-     * For true scale print the drawings' own files.
+     * <p>Printed at 100 % its drawings have their true scale on the paper they were made for, without its white margins,
+     * and those for Letter on A4 too; those for A4 come out 3 % smaller on Letter, and larger paper needs the drawings' own
+     * files. The scale bar always tells.
      *
      * @return the text of an HTML file, to be saved as UTF-8; it is well-formed XML but for the first line
      */
     public String page() {
         String title = job.map(name -> "Fence packet: " + name).orElse("Fence packet");
         PacketPage page = new PacketPage(title, sheet().contents(), paper, worksheets());
-        Drawings drawings = new Drawings(plan, job);
+        Drawings drawings = new Drawings(plan, tape, job);
         List<Drawing> pictures = new ArrayList<>(List.of(drawings.plan()));
         plan.runs().forEach(run -> pictures.addAll(drawings.elevation(run)));
         page.drawAfter("findings", pictures);
@@ -149,7 +149,7 @@ public final class BuildPacket {
             files.put("stakes.csv", StakeTable.of(StakeSheet.of(plan), tape).toCsv());
             files.put("posts.csv", PostTable.of(plan, tape).toCsv());
             files.put("holes.csv", HoleTable.of(plan, takeoff, tape).toCsv());
-            if (plan.style().isHorizontal()) {
+            if (plan.style().boards().isHorizontal()) {
                 files.put("nailers.csv", CourseTable.nailers(plan, tape).toCsv());
                 files.put("courses.csv", CourseTable.boards(plan, tape).toCsv());
             } else {
@@ -181,7 +181,7 @@ public final class BuildPacket {
 
     /** Each drawing for paper, a long one over several sheets, and whole for other programs. */
     private void drawings(Map<String, String> files) {
-        Drawings drawings = new Drawings(plan, job);
+        Drawings drawings = new Drawings(plan, tape, job);
         files.put("plan.svg", Svg.write(drawings.plan(), paper));
         files.put("plan.dxf", Dxf.write(drawings.plan(), paper));
         for (Run run : plan.runs()) {

@@ -127,7 +127,7 @@ public final class BuildSheet {
                 + plural(plan.posts().size(), "post") + ", "
                 + plural(plan.bays().size(), "bay") + ", "
                 + plural(plan.gates().size(), "gate") + ", " + plural(plan.boardCount(), "board"));
-        boolean horizontal = plan.style().isHorizontal();
+        boolean horizontal = plan.style().boards().isHorizontal();
         text.fact("Pattern: " + plan.style().pattern()
                 + (horizontal ? ", horizontal; courses " : "; boards ")
                 + tape.format(plan.style().rails().boardLength())
@@ -208,17 +208,17 @@ public final class BuildSheet {
                             + " until the tape reads the diagonal.",
                     "Set a corner post square to the side whose boards stop. Where the corner is not square the post"
                             + " stands a little proud of the other string: plane it there, or hollow the rail.",
-                    plan.style().isHorizontal()
+                    plan.style().boards().isHorizontal()
                             ? "There are no rails to mitre: the angle given is that of the corner, halved."
                             : "Rails are mitred off square by the angle given, with the long point outside; where a saw does"
                                     + " not turn so far, mark and cut by hand.",
                     "The side whose boards stop ends flush with its "
-                            + (plan.style().isHorizontal() ? "posts" : "rails")
+                            + (plan.style().boards().isHorizontal() ? "posts" : "rails")
                             + ", and the "
-                            + (plan.style().isHorizontal() ? "boards" : "first board")
+                            + (plan.style().boards().isHorizontal() ? "boards" : "first board")
                             + " of the other "
-                            + (plan.style().isHorizontal() ? "lap" : "laps")
-                            + " their edges; where the corner is not square, bevel the edges to meet.");
+                            + (plan.style().boards().isHorizontal() ? "lap" : "laps")
+                            + " their edges; where the corner is not square, bevel the lapping edges by what its angle is off 90 deg.");
         }
         TextTable diagonals = StringTable.diagonals(strings, tape);
         if (!diagonals.isEmpty()) {
@@ -278,7 +278,7 @@ public final class BuildSheet {
     }
 
     private void rails(SheetText text) {
-        if (plan.style().isHorizontal()) {
+        if (plan.style().boards().isHorizontal()) {
             new BoardText(text, plan, tape).nailers();
             return;
         }

@@ -2,8 +2,6 @@ package org.fencecore.style;
 
 import java.util.List;
 import java.util.Objects;
-import java.util.Optional;
-import org.fencecore.boarding.BoardEnds;
 import org.fencecore.boarding.Privacy;
 import org.fencecore.footing.FootingSpec;
 import org.fencecore.footing.PostSetting;
@@ -17,7 +15,6 @@ import org.fencecore.slope.SlopeFit;
 import org.fencecore.slope.SlopeSpec;
 import org.fencecore.slope.TopShape;
 import org.fencecore.units.Length;
-import org.fencecore.wood.WoodInUse;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -29,8 +26,7 @@ import org.jspecify.annotations.Nullable;
  * width, the rails' depth and the gate's members must be those of the lumber they are cut from; {@link Builder#build}
  * checks that.
  *
- * <p>Upright boards stand on rails on the posts' outside faces. {@linkplain Builder#horizontal Horizontal} ones lie in
- * courses on the posts themselves, their joints on posts.
+ * <p>Boards stand on rails, or lie in courses on the posts themselves, as {@link BoardStyle} says.
  *
  * <pre>{@code
  * FenceStyle style = FenceStyle.builder()
@@ -45,6 +41,7 @@ public final class FenceStyle {
     private final RailSpec rails;
     private final SlopeSpec slope;
     private final TopShape top;
+    private final TopShape gateTop;
     private final GateSpec gate;
     private final GateHardware gateHardware;
     private final Lumber boardLumber;
@@ -58,21 +55,16 @@ public final class FenceStyle {
     private final PostSetting setting;
     private final boolean postTopsToSlope;
     private final Length postCapWidth;
-    private final boolean horizontal;
-    private final Length nailerSpacing;
-    private final BoardEnds boardEnds;
-    private final @Nullable WoodInUse boardWood;
+    private final BoardStyle boards;
 
     private FenceStyle(Builder from) {
         pattern = from.pattern;
-        horizontal = from.horizontal;
-        nailerSpacing = from.nailerSpacing;
-        boardEnds = from.boardEnds;
-        boardWood = from.boardWood;
+        boards = from.boards;
         rails = from.rails.withSticksUpTo(
                 from.railLumber.lengths().get(from.railLumber.lengths().size() - 1));
         slope = from.slope;
         top = from.top;
+        gateTop = from.gateTop == null ? from.top : from.gateTop;
         kickLumber = from.kickLumber;
         postTopsToSlope = from.postTopsToSlope;
         gate = from.gate;
@@ -107,39 +99,12 @@ public final class FenceStyle {
     }
 
     /**
-     * Tells whether boards lie in courses from post to post, on the posts' outside faces and without rails.
+     * Returns how the boards are put up.
      *
-     * @return false for upright boards on rails
+     * @return upright or in courses, their ends and their wood
      */
-    public boolean isHorizontal() {
-        return horizontal;
-    }
-
-    /**
-     * Returns how far horizontal boards span at most between a post and an upright nailer, or two of these.
-     *
-     * @return the distance from middle to middle
-     */
-    public Length nailerSpacing() {
-        return nailerSpacing;
-    }
-
-    /**
-     * Returns how the ends of upright boards are cut.
-     *
-     * @return the ends
-     */
-    public BoardEnds boardEnds() {
-        return boardEnds;
-    }
-
-    /**
-     * Returns what wood the boards are of, and how wet it is when built and later.
-     *
-     * @return the wood; empty when not said
-     */
-    public Optional<WoodInUse> boardWood() {
-        return Optional.ofNullable(boardWood);
+    public BoardStyle boards() {
+        return boards;
     }
 
     /**
@@ -178,6 +143,16 @@ public final class FenceStyle {
      */
     public TopShape top() {
         return top;
+    }
+
+    /**
+     * Returns how the tops of the boards run on gates.
+     *
+     * @return the shape, that of the fence unless gates have one of their own; over the opening from post to post, and over
+     *     both leaves where there are two
+     */
+    public TopShape gateTop() {
+        return gateTop;
     }
 
     /**
@@ -326,7 +301,7 @@ public final class FenceStyle {
      *     none
      */
     public Length boardsOffPosts() {
-        return horizontal || rails.isBetweenPosts() ? Length.ZERO : railLumber.thickness();
+        return boards.isHorizontal() || rails.isBetweenPosts() ? Length.ZERO : railLumber.thickness();
     }
 
     /**
@@ -348,6 +323,7 @@ public final class FenceStyle {
         private RailSpec rails = RailSpec.builder().build();
         private SlopeSpec slope = SlopeSpec.builder().build();
         private TopShape top = TopShape.straight();
+        private @Nullable TopShape gateTop;
         private GateSpec gate = GateSpec.builder().build();
         private GateHardware gateHardware = GateHardware.builder().build();
         private Lumber boardLumber = Lumber.oneBySix();
@@ -363,62 +339,19 @@ public final class FenceStyle {
         private PostSetting setting = PostSetting.builder().build();
         private boolean postTopsToSlope;
         private Length postCapWidth = Length.ZERO;
-        private boolean horizontal;
-        private Length nailerSpacing = Length.ofFeet(4);
-        private BoardEnds boardEnds = BoardEnds.square();
-        private @Nullable WoodInUse boardWood;
+        private BoardStyle boards = BoardStyle.upright();
 
         private Builder() {}
 
         /**
-         * Lays the boards in courses from post to post: on the posts' outside faces, without rails, joints on posts. The
-         * board length of the rails is then how high they reach. Boards are upright if not set.
+         * Sets how the boards are put up; upright with square ends if not set. The board length of the rails is how high
+         * horizontal ones reach together.
          *
+         * @param newBoards upright or in courses, their ends and their wood
          * @return this builder
          */
-        public Builder horizontal() {
-            horizontal = true;
-            return this;
-        }
-
-        /**
-         * Sets how far horizontal boards may span before an upright nailer ties them together; 4 ft if not set (common
-         * practice, no source, for boards 3/4 in thick).
-         *
-         * @param most the distance from middle to middle, from 1 to 20 ft
-         * @return this builder
-         * @throws IllegalArgumentException if out of that range
-         */
-        public Builder nailerSpacing(Length most) {
-            if (most.compareTo(Length.ofFeet(1)) < 0 || most.compareTo(TALLEST) > 0) {
-                throw new IllegalArgumentException("nailer spacing was " + most
-                        + "; it must be from 1 to 20 ft: how far a board spans without sagging or cupping");
-            }
-            nailerSpacing = most;
-            return this;
-        }
-
-        /**
-         * Sets how the ends of upright boards are cut; square if not set. Where the fence steps boards are level, and sloped
-         * ends come out square.
-         *
-         * @param ends the ends
-         * @return this builder
-         */
-        public Builder boardEnds(BoardEnds ends) {
-            boardEnds = Objects.requireNonNull(ends, "ends");
-            return this;
-        }
-
-        /**
-         * Sets what wood the boards are of and how wet it is when built and later, for findings on gaps that open and
-         * boards that press on each other; none are told if not set.
-         *
-         * @param wood the wood
-         * @return this builder
-         */
-        public Builder boardWood(WoodInUse wood) {
-            boardWood = Objects.requireNonNull(wood, "wood");
+        public Builder boards(BoardStyle newBoards) {
+            boards = Objects.requireNonNull(newBoards, "newBoards");
             return this;
         }
 
@@ -456,13 +389,24 @@ public final class FenceStyle {
         }
 
         /**
-         * Sets how the tops of the boards run; straight to the string if not set. Gates keep straight tops.
+         * Sets how the tops of the boards run; straight to the string if not set.
          *
          * @param shape the shape; a dip must be less than the length of the boards
          * @return this builder
          */
         public Builder top(TopShape shape) {
             top = Objects.requireNonNull(shape, "shape");
+            return this;
+        }
+
+        /**
+         * Gives gates a shape of their own; the line of the fence is carried through if not set.
+         *
+         * @param shape the shape over the opening; a dip must be less than the length of the boards
+         * @return this builder
+         */
+        public Builder gateTop(TopShape shape) {
+            gateTop = Objects.requireNonNull(shape, "shape");
             return this;
         }
 
@@ -666,34 +610,19 @@ public final class FenceStyle {
                 throw new IllegalArgumentException(
                         "kick lumber was " + kickLumber + ", under 1 in wide; use wider boards");
             }
-            if (top.overPosts().negated().compareTo(rails.boardLength()) >= 0) {
-                throw new IllegalArgumentException(
-                        "dip between posts was " + top.rise() + ", no less than the boards of " + rails.boardLength()
-                                + "; nothing would be left in the middle of a bay, so dip them less");
+            requireBoard(top);
+            if (gateTop != null) {
+                requireBoard(gateTop);
             }
-            if (horizontal && (pattern.isLapped() || pattern.hasGapAtEnds())) {
-                throw new IllegalArgumentException("horizontal boards were " + pattern
-                        + "; courses are on one face, from a board at the bottom to one at the top, so take sideBySide or"
-                        + " spaced without gaps at the ends");
-            }
-            if (horizontal && slope.underBoards() == SlopeSpec.UnderBoards.BOARDS_TO_GROUND) {
-                throw new IllegalArgumentException("horizontal boards were to be cut to the ground; the lowest course"
-                        + " runs straight from post to post, so close gaps under it with kick boards");
-            }
-            if (horizontal && !top.isStraight()) {
-                throw new IllegalArgumentException("tops of horizontal boards were " + top
-                        + "; courses lie along the line of the bottoms, so leave the tops straight");
-            }
+            boards.requireSuits(pattern, slope, gateTop != null && top.isStraight() ? gateTop : top);
             if (postAboveBoards.plus(rails.topRailBelowTops()).isNegative()
-                    || (horizontal && postAboveBoards.isNegative())) {
+                    || (boards.isHorizontal() && postAboveBoards.isNegative())) {
                 throw new IllegalArgumentException("height of posts above the boards was " + postAboveBoards
                         + "; it must be "
-                        + (horizontal ? "0" : rails.topRailBelowTops().negated())
-                        + " or more: posts carry " + (horizontal ? "every course" : "the top rail"));
-            }
-            if (boardEnds.dogEar().times(2).compareTo(pattern.width()) >= 0) {
-                throw new IllegalArgumentException("dog-ears were " + boardEnds.dogEar() + " on boards "
-                        + pattern.width() + " wide; they must be under half of that");
+                        + (boards.isHorizontal()
+                                ? "0"
+                                : rails.topRailBelowTops().negated())
+                        + " or more: posts carry " + (boards.isHorizontal() ? "every course" : "the top rail"));
             }
             // The footing's own limits on posts, holes and concrete, on the shortest post of any plan, so that none has
             // to meet them.
@@ -705,6 +634,14 @@ public final class FenceStyle {
             // Refuses rails that leave no room between them where they are deepest, so that no plan has to.
             RailHeights.of(rails, Length.ZERO, SlopeFit.STEEPEST);
             return new FenceStyle(this);
+        }
+
+        private void requireBoard(TopShape shape) {
+            if (shape.overPosts().negated().compareTo(rails.boardLength()) >= 0) {
+                throw new IllegalArgumentException(
+                        "dip between posts was " + shape.rise() + ", no less than the boards of " + rails.boardLength()
+                                + "; nothing would be left in the middle of a bay, so dip them less");
+            }
         }
 
         private static void requireSame(String what, Length length, Lumber lumber) {

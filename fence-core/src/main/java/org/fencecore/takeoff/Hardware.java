@@ -49,7 +49,7 @@ final class Hardware {
                         PER_BOARD_AND_RAIL * boardCrossings(),
                         "pieces",
                         "boards: " + PER_BOARD_AND_RAIL
-                                + (style.isHorizontal()
+                                + (style.boards().isHorizontal()
                                         ? " where a board crosses a post, nailer or stile, or ends on one"
                                         : " where a board crosses a rail")
                                 + COATED),
@@ -78,7 +78,7 @@ final class Hardware {
     private int boardCrossings() {
         int crossings = 0;
         for (Stretch stretch : plan.stretches()) {
-            if (!style.isHorizontal()) {
+            if (!style.boards().isHorizontal()) {
                 crossings +=
                         stretch.boardCount() * stretch.bays().get(0).rails().size();
             }
@@ -112,28 +112,45 @@ final class Hardware {
         int hinges = leaves().stream().mapToInt(Hardware::hinges).sum();
         int pairs = (int)
                 plan.gates().stream().filter(gate -> gate.design().isPair()).count();
-        int pools = (int)
-                plan.gates().stream().filter(gate -> gate.pool().isPresent()).count();
-        int hingesAtPools = plan.gates().stream()
-                .filter(gate -> gate.pool().isPresent())
+        int hingesThatClose = plan.gates().stream()
+                .filter(gate -> gate.location().isSelfClosing())
                 .flatMap(gate -> gate.leaves().stream())
                 .mapToInt(Hardware::hinges)
                 .sum();
+        int latching = (int) plan.gates().stream()
+                .filter(gate -> gate.location().isSelfLatching())
+                .count();
+        int locking = (int) plan.gates().stream()
+                .filter(gate ->
+                        gate.location().isSelfLatching() && gate.location().isLockable())
+                .count();
         String howMany = style.gateHardware().hinges().isPresent()
                 ? style.gateHardware().hinges().getAsInt() + " a leaf"
                 : "2 a leaf, 3 where the frame is over 5 ft high or the leaf wider than is reasonable";
         List<MaterialLine> lines = new ArrayList<>();
         lines.add(new MaterialLine(
                 "gate hinge with its screws",
-                hinges - hingesAtPools,
+                hinges - hingesThatClose,
                 "pieces",
                 howMany + "; each a " + style.gateHardware()));
-        lines.add(new MaterialLine("gate latch with its screws", plan.gates().size() - pools, "pieces", "1 a gate"));
-        if (pools > 0) {
+        lines.add(new MaterialLine("gate latch with its screws", plan.gates().size() - latching, "pieces", "1 a gate"));
+        if (hingesThatClose > 0) {
             lines.add(new MaterialLine(
-                    "self-closing gate hinge with its screws", hingesAtPools, "pieces", howMany + ", at a pool"));
+                    "self-closing gate hinge with its screws",
+                    hingesThatClose,
+                    "pieces",
+                    howMany + ", where the gate closes by itself"));
+        }
+        if (latching > locking) {
             lines.add(new MaterialLine(
-                    "self-latching gate latch that takes a lock", pools, "pieces", "1 a gate at a pool"));
+                    "self-latching gate latch", latching - locking, "pieces", "1 a gate that latches by itself"));
+        }
+        if (locking > 0) {
+            lines.add(new MaterialLine(
+                    "self-latching gate latch that takes a lock",
+                    locking,
+                    "pieces",
+                    "1 a gate that latches by itself and can be locked"));
         }
         if (pairs > 0) {
             lines.add(new MaterialLine(

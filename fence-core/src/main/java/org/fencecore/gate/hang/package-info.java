@@ -9,9 +9,9 @@
  * {@link org.fencecore.gate.hang.LatchDrop} tells how far the latch sinks when joints or hinges give.
  *
  * <p>{@link org.fencecore.gate.hang.GateSwing} follows the lower edge of the leaf over the ground.
- * {@link org.fencecore.gate.hang.Chamfer} keeps the edges of a thick leaf clear of the posts,
- * {@link org.fencecore.gate.hang.HingeSeat} finds the wood that hinge screws go into, and
- * {@link org.fencecore.gate.hang.PoolGate} judges a gate in the fence around a pool.
+ * {@link org.fencecore.gate.hang.Chamfer} keeps the edges of a thick leaf clear of the posts, and
+ * {@link org.fencecore.gate.hang.HingeSeat} finds the wood that hinge screws go into. A gate in the fence around a pool is
+ * judged by the rule of that barrier, in {@code org.fencecore.rules}.
  *
  * <p>Nothing here says that a gate is strong enough or meets a code: local codes and a licensed engineer decide that.
  *
