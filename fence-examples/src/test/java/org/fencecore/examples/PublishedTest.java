@@ -64,8 +64,8 @@ class PublishedTest {
         Published.require(
                 !Published.jars().isEmpty() && Files.exists(bill), "no bill of materials; \"mvn verify\" writes it");
         Set<String> listed = new TreeSet<>();
-        Matcher purl = Pattern.compile("\"purl\" : \"pkg:maven/([^/]+)/([^@]+)@")
-                .matcher(Files.readString(bill));
+        Matcher purl =
+                Pattern.compile("\"purl\" : \"pkg:maven/([^/]+)/([^@]+)@").matcher(Files.readString(bill));
         while (purl.find()) {
             listed.add(purl.group(1) + ":" + purl.group(2));
         }
