@@ -74,7 +74,9 @@ class CodeBlocksTest {
         for (int i = 0; i < blocks.size(); i++) {
             String name = "Block" + i;
             tests.add(DynamicTest.dynamicTest(blocks.get(i).place(), () -> {
-                assertThat(errors.getOrDefault(name, List.of())).isEmpty();
+                assertThat(errors.getOrDefault(name, List.of()))
+                        .as("does not compile; what it takes as given belongs in code-blocks.txt")
+                        .isEmpty();
                 run(compiled.loadClass("blocks." + name));
             }));
         }
@@ -146,7 +148,9 @@ class CodeBlocksTest {
         } finally {
             System.setOut(console);
         }
-        assertThat(wrong).isEmpty();
+        assertThat(wrong)
+                .as("a comment at the end of a statement states its value; a remark stands on a line of its own")
+                .isEmpty();
     }
 
     /** Everything that a reader of the documents would have imported. */

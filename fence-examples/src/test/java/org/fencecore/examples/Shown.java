@@ -91,8 +91,8 @@ final class Shown {
         return begins(comment, printed)
                 || begins(printed, comment)
                 || statesFigure(comment, value)
-                || value instanceof Length length && statesTape(comment, length)
-                || value instanceof Angle angle && statesDms(comment, angle);
+                || (value instanceof Length length && statesTape(comment, length))
+                || (value instanceof Angle angle && statesDms(comment, angle));
     }
 
     private static boolean statesEach(String comment, List<?> values) {

@@ -28,7 +28,8 @@ import org.jspecify.annotations.Nullable;
  * <pre>{@code
  * HingePostLoad post = HingePostLoad.of(loads, Length.ofInches(3.5))
  *         .withWind(LeafWind.on(loads, Pressure.ofPsf(20), Length.ofInches(2), Length.ofInches(74), Length.ofInches(6)));
- * LateralLoad.of(post.wind(), post.windHeight()).withGate(post.moment());     // for its footing
+ * // For its footing.
+ * LateralLoad.of(post.wind(), post.windHeight()).withGate(post.moment());     // 467.5 lbf at 3.3917 ft above grade, gate of 164 lbf-ft
  * }</pre>
  */
 public final class HingePostLoad {
