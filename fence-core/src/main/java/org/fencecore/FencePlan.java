@@ -11,6 +11,8 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.fencecore.footing.FootingDesign;
 import org.fencecore.footing.HoleList;
+import org.fencecore.rules.GatePart;
+import org.fencecore.rules.PoolBarrier;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.worksheet.Finding;
@@ -112,6 +114,27 @@ public final class FencePlan {
     }
 
     /**
+     * Returns the rules for pools that hold for a gate.
+     *
+     * @param gate one of {@link #gates}
+     * @return those of the site's rules that it is part of the barrier for
+     * @throws IllegalArgumentException if it is the gate of another plan
+     */
+    public List<PoolBarrier> poolBarriers(GateBay gate) {
+        Run run = runs.stream()
+                .filter(each -> each.gates().contains(gate))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "gate was " + gate + " of another plan; take it from the gates of this one"));
+        GatePart part = RuleCheck.gate(style, run, gate);
+        return site.rules().list().stream()
+                .filter(PoolBarrier.class::isInstance)
+                .map(PoolBarrier.class::cast)
+                .filter(rule -> rule.concerns(part))
+                .toList();
+    }
+
+    /**
      * Returns every upright board as the pattern places it: those of the stretches along the fence, outside face first, then those
      * of the gates. What is left of those that meet a post is told by {@link Stretch#boardsAtPosts}; horizontal boards are
      * told by {@link Stretch#courses} and {@link HungLeaf#courses}.
@@ -164,12 +187,12 @@ public final class FencePlan {
      *   <li>blockers of gates: {@code gate-without-fence}, {@code gate-wider-than-run}, {@code gate-off-run},
      *       {@code gates-overlap}, {@code gate-leaves-no-post}, {@code gate-too-narrow};
      *   <li>warnings: {@code over-the-boundary}, {@code holes-run-together}, {@code gate-gap},
-     *       {@code gate-rake-steep}, {@code gate-opens-over-boundary};
+     *       {@code gate-rake-steep}, {@code gate-boards-tall}, {@code gate-opens-over-boundary};
      *   <li>of posts as set: blocker {@code set-post-misplaced}; warnings {@code post-out-of-line}, {@code bay-too-wide},
      *       {@code set-post-too-short}, {@code set-footing-shallow}; note {@code gate-remeasured};
      *   <li>notes: {@code curve-in-parts}, {@code ground-continued}, {@code gate-moved}, {@code gate-swing-unknown},
-     *       {@code gate-not-weighed}, {@code gate-latch-chamfer}, {@code boards-ripped}, {@code courses-break},
-     *       {@code courses-off-at-gate}, {@code courses-not-checked}.
+     *       {@code gate-not-weighed}, {@code gate-latch-chamfer}, {@code gate-open-wind}, {@code boards-ripped},
+     *       {@code courses-break}, {@code courses-off-at-gate}, {@code courses-not-checked}.
      * </ul>
      *
      * @return the findings, worked out when first asked for, unmodifiable
@@ -235,7 +258,8 @@ public final class FencePlan {
     /**
      * Works out the calculations behind the plan, written line by line and built when asked for: how the lot closes; for
      * every run the wind in its hardest zone, where a wind is said; for every stretch the spacing of its posts, each bay with the rail marks at its first post, and the boards; for every
-     * gate each leaf, its braces, boards, weight, hinges, their screws, what slack means at the latch, and its swing; each
+     * gate each leaf, its braces, boards, weight, hinges, their screws, its post, the wind on it, what slack means at the
+     * latch, and its swing; each
      * footing once, its embedment, its concrete and, where its wood and the wind are known, the strength of the post; and the
      * strength of rails, once for bays that are alike, where their wood is known.
      *
@@ -255,6 +279,10 @@ public final class FencePlan {
             }
             for (GateBay gate : run.gates()) {
                 sheets.addAll(gate.worksheets(run.toString()));
+                GatePart part = RuleCheck.gate(style, run, gate);
+                String place = run + ", " + gate.name();
+                poolBarriers(gate)
+                        .forEach(rule -> sheets.add(rule.worksheet(part).within(place)));
             }
         }
         Map<FootingDesign, List<Post>> alike =

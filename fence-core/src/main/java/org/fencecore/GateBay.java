@@ -6,10 +6,10 @@ import java.util.Optional;
 import org.fencecore.gate.GateDesign;
 import org.fencecore.gate.GateLeaf;
 import org.fencecore.gate.HingeSide;
-import org.fencecore.gate.hang.PoolGate;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
 import org.fencecore.site.GateLocation;
+import org.fencecore.slope.BayTop;
 import org.fencecore.worksheet.Worksheet;
 
 /**
@@ -23,8 +23,8 @@ public final class GateBay {
     private final Interval opening;
     private final GateDesign design;
     private final Profile bottomLine;
+    private final BayTop top;
     private final List<HungLeaf> leaves;
-    private final Optional<PoolGate> pool;
 
     GateBay(
             GateLocation location,
@@ -33,16 +33,20 @@ public final class GateBay {
             Interval opening,
             GateDesign design,
             Profile bottomLine,
-            List<HungLeaf> leaves,
-            Optional<PoolGate> pool) {
+            BayTop top,
+            List<HungLeaf> leaves) {
         this.location = location;
         this.from = from;
         this.to = to;
         this.opening = opening;
         this.design = design;
         this.bottomLine = bottomLine;
+        this.top = top;
         this.leaves = List.copyOf(leaves);
-        this.pool = pool;
+    }
+
+    GateBay withLeaves(List<HungLeaf> blown) {
+        return new GateBay(location, from, to, opening, design, bottomLine, top, blown);
     }
 
     /**
@@ -151,12 +155,12 @@ public final class GateBay {
     }
 
     /**
-     * Returns the gate as the rule of a pool's barrier looks at it.
+     * Returns where the tops of its boards run, over both leaves where there are two.
      *
-     * @return the pool gate, empty away from a pool
+     * @return the tops over the opening, by station along the run, in the datum of the shots
      */
-    public Optional<PoolGate> pool() {
-        return pool;
+    public BayTop top() {
+        return top;
     }
 
     /**
@@ -179,10 +183,12 @@ public final class GateBay {
 
     List<Worksheet> worksheets(String side) {
         List<Worksheet> sheets = new ArrayList<>();
+        if (!top.shape().isStraight()) {
+            sheets.add(top.worksheet(opening.middle()).within(side + ", " + name() + ", middle of the opening"));
+        }
         for (HungLeaf leaf : leaves) {
             leaf.worksheets().forEach(sheet -> sheets.add(sheet.within(side + ", " + leaf.name())));
         }
-        pool.ifPresent(gate -> sheets.add(gate.worksheet().within(side + ", " + name())));
         return sheets;
     }
 

@@ -9,8 +9,11 @@ import org.fencecore.gate.GateLeaf;
 import org.fencecore.gate.hang.Chamfer;
 import org.fencecore.gate.hang.GateSwing;
 import org.fencecore.gate.hang.HingeLoads;
+import org.fencecore.gate.hang.HingePostLoad;
 import org.fencecore.gate.hang.HingeSeat;
 import org.fencecore.gate.hang.LatchDrop;
+import org.fencecore.gate.hang.LeafWind;
+import org.fencecore.geometry.Interval;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Worksheet;
@@ -27,34 +30,69 @@ public final class HungLeaf {
     private final GateLeaf leaf;
     private final boolean hingesAtStart;
     private final Length boardBottom;
+    private final Length frameBottom;
+    private final Interval stations;
     private final Optional<BoardCuts> cuts;
     private final Optional<CourseRun> courses;
+    private final Length thickness;
     private final Optional<GateSwing> swing;
     private final Optional<HingeLoads> loads;
     private final List<HingeSeat> seats;
     private final Chamfer chamfer;
+    private final Optional<HingePostLoad> onPost;
+    private final Optional<LeafWind> windShut;
 
     HungLeaf(
             String name,
             GateLeaf leaf,
             boolean hingesAtStart,
             Length boardBottom,
+            Length frameBottom,
+            Interval stations,
             Optional<BoardCuts> cuts,
             Optional<CourseRun> courses,
+            Length thickness,
             Optional<GateSwing> swing,
             Optional<HingeLoads> loads,
             List<HingeSeat> seats,
-            Chamfer chamfer) {
+            Chamfer chamfer,
+            Optional<HingePostLoad> onPost,
+            Optional<LeafWind> windShut) {
         this.name = name;
         this.leaf = leaf;
         this.hingesAtStart = hingesAtStart;
         this.boardBottom = boardBottom;
+        this.frameBottom = frameBottom;
+        this.stations = stations;
         this.cuts = cuts;
         this.courses = courses;
+        this.thickness = thickness;
         this.swing = swing;
         this.loads = loads;
         this.seats = List.copyOf(seats);
         this.chamfer = chamfer;
+        this.onPost = onPost;
+        this.windShut = windShut;
+    }
+
+    /** The same once its post stands and the wind on its line is known. */
+    HungLeaf withLoads(HingePostLoad post, Optional<LeafWind> shut) {
+        return new HungLeaf(
+                name,
+                leaf,
+                hingesAtStart,
+                boardBottom,
+                frameBottom,
+                stations,
+                cuts,
+                courses,
+                thickness,
+                swing,
+                loads,
+                seats,
+                chamfer,
+                Optional.of(post),
+                shut);
     }
 
     /**
@@ -75,6 +113,11 @@ public final class HungLeaf {
         return leaf;
     }
 
+    /** The part of the run it takes up when it is shut. */
+    Interval stations() {
+        return stations;
+    }
+
     /** Tells whether it hangs on the post where the opening begins, going along the run. */
     boolean hingesAtStart() {
         return hingesAtStart;
@@ -88,6 +131,15 @@ public final class HungLeaf {
      */
     public Length boardBottom() {
         return boardBottom;
+    }
+
+    /**
+     * Returns how high its frame begins.
+     *
+     * @return the height of the lower left corner of the frame seen from outside, in the datum of the shots
+     */
+    public Length frameBottom() {
+        return frameBottom;
     }
 
     /**
@@ -121,6 +173,15 @@ public final class HungLeaf {
     }
 
     /**
+     * Returns how thick it is from face to face: its frame with the boards on one face or both.
+     *
+     * @return the thickness, without hinges and latch
+     */
+    public Length thickness() {
+        return thickness;
+    }
+
+    /**
      * Returns how it swings over the ground the way its place says; {@link GateSwing#otherWay} is the other.
      *
      * @return the swing; empty when the ground is not given as a surface or does not reach under all of it
@@ -137,6 +198,34 @@ public final class HungLeaf {
      */
     public Optional<HingeLoads> loads() {
         return loads;
+    }
+
+    /**
+     * Returns what its hinge post gets from it as it stands open: its weight, and the wind where one is known.
+     *
+     * @return the load of the post; empty when {@link #loads} is
+     */
+    public Optional<HingePostLoad> onPost() {
+        return onPost;
+    }
+
+    /**
+     * Returns the wind on it when it is shut: held by the latch, or of two leaves the fixed one by its rod in the ground with
+     * the other pushing it.
+     *
+     * @return the wind; empty where no wind is known, or {@link #loads} is
+     */
+    public Optional<LeafWind> windShut() {
+        return windShut;
+    }
+
+    /**
+     * Returns the wind on it when it stands open and nothing holds its far end.
+     *
+     * @return the wind; empty where no wind is known, or {@link #loads} is
+     */
+    public Optional<LeafWind> windOpen() {
+        return onPost.flatMap(HingePostLoad::leafWind);
     }
 
     /**
@@ -208,6 +297,9 @@ public final class HungLeaf {
             sheets.add(its.worksheet());
             its.hinges().screws().ifPresent(screws -> sheets.add(screws.worksheet()));
         });
+        onPost.ifPresent(post -> sheets.add(post.worksheet()));
+        windShut.ifPresent(wind -> sheets.add(wind.worksheet()));
+        windOpen().ifPresent(wind -> sheets.add(wind.worksheet()));
         dropFromDiagonals().ifPresent(drop -> sheets.add(drop.worksheet()));
         dropFromSlip().ifPresent(drop -> sheets.add(drop.worksheet()));
         swing.ifPresent(over -> sheets.add(over.worksheet()));

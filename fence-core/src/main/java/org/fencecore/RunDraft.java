@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.fencecore.boarding.BoardMovement;
+import org.fencecore.gate.hang.HingePostLoad;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Surface;
@@ -115,6 +116,26 @@ final class RunDraft {
         Interval between = Interval.of(stations.get(first), stations.get(first + 1));
         posts.get(first).carry(line, Interval.of(between.start(), between.middle()));
         posts.get(first + 1).carry(line, Interval.of(between.middle(), between.end()));
+    }
+
+    /**
+     * Both posts of a single leaf hold half of it. Of two leaves the fixed one is held at its foot, so that its own wind and
+     * half of the other's bend its post; the other post holds its own, for a leaf may stand ajar.
+     */
+    private void carry(int first, GateHanging.HungGate hung) {
+        carry(first);
+        Length start = stations.get(first);
+        Length end = stations.get(first + 1);
+        Length part = end.minus(start).portion(3, 4);
+        for (HungLeaf leaf : hung.leaves()) {
+            if (hung.design().isPair() && !leaf.leaf().equals(hung.design().activeLeaf())) {
+                boolean atStart = leaf.hingesAtStart();
+                posts.get(atStart ? first : first + 1)
+                        .carry(
+                                line,
+                                atStart ? Interval.of(start, start.plus(part)) : Interval.of(end.minus(part), end));
+            }
+        }
     }
 
     private void reachUsual(PostBook.Entry post) {
@@ -312,14 +333,17 @@ final class RunDraft {
     private void hang(GatePlacing.Placed gate, int first) {
         Interval between = Interval.of(stations.get(first), stations.get(first + 1));
         GateHanging.HungGate hung = hanging.hang(gate, between);
-        Length above = style.rails().boardLength().plus(style.postAboveBoards());
         PostBook.Entry start = posts.get(first);
         PostBook.Entry end = posts.get(first + 1);
-        start.reach(hung.bottomLine().elevationAt(gate.opening().start()).plus(above));
-        end.reach(hung.bottomLine().elevationAt(gate.opening().end()).plus(above));
-        carry(first);
+        start.reach(hung.top().topAt(gate.opening().start()).plus(style.postAboveBoards()));
+        end.reach(hung.top().topAt(gate.opening().end()).plus(style.postAboveBoards()));
+        carry(first, hung);
         for (HungLeaf leaf : hung.leaves()) {
-            leaf.loads().ifPresent(loads -> (leaf.hingesAtStart() ? start : end).hang(LeafScale.onPost(loads, style)));
+            PostBook.Entry post = leaf.hingesAtStart() ? start : end;
+            leaf.loads()
+                    .ifPresent(loads -> post.hang(
+                            HingePostLoad.of(loads, style.postLumber().width()).moment()));
+            post.open(line, leaf.stations(), hung.top().longest());
         }
         gates.add(new GateDraft(first, hung));
     }
@@ -358,10 +382,19 @@ final class RunDraft {
                     draft.courses(),
                     style));
         }
-        List<GateBay> hung = gates.stream()
-                .map(draft -> draft.gate().between(own.get(draft.firstPost()), own.get(draft.firstPost() + 1)))
-                .toList();
+        List<GateBay> hung = gates.stream().map(draft -> finish(draft, own)).toList();
         return new Run(line, ground, own, built, hung, book.windOn(line));
+    }
+
+    private GateBay finish(GateDraft draft, List<Post> own) {
+        GateBay gate = draft.gate().between(own.get(draft.firstPost()), own.get(draft.firstPost() + 1));
+        List<HungLeaf> blown = new GateWind(style, gate, book.pressureOn(line, gate.opening())).blow();
+        String place = line.name + ", " + gate.name();
+        GateWind.caution(blown, place).ifPresent(findings::add);
+        for (HungLeaf leaf : blown) {
+            leaf.windShut().ifPresent(wind -> findings.later(wind::findings, line.name + ", " + leaf.name()));
+        }
+        return gate.withLeaves(blown);
     }
 
     private List<KickBoard> kickBoards(FittedBay slope) {

@@ -124,6 +124,15 @@ class FencePlanWorksheetsTest {
                         results,
                         place + "Wood screws of a hinge in withdrawal",
                         loads.hinges().screws().orElseThrow().ofHinge());
+                take(results, place + "Hinge post", leaf.onPost().orElseThrow().atGround());
+                take(
+                        results,
+                        place + "Wind on a leaf held at its latch edge",
+                        leaf.windShut().orElseThrow().mostAtHinge());
+                take(
+                        results,
+                        place + "Wind on a leaf that nothing holds",
+                        leaf.windOpen().orElseThrow().mostAtHinge());
                 take(
                         results,
                         place + "Drop at the latch from unequal diagonals",

@@ -18,7 +18,6 @@ import org.fencecore.boarding.BoardEnds;
 import org.fencecore.footing.PostSetting;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.gate.HingeSide;
-import org.fencecore.gate.hang.PoolGate;
 import org.fencecore.geometry.Bearing;
 import org.fencecore.geometry.Corner;
 import org.fencecore.geometry.Plane;
@@ -120,11 +119,9 @@ class NeverThrowsProperties {
                         .twoLeaves((wishes & 1) != 0)
                         .raked((wishes & 2) != 0)
                         .opensOutward((wishes & 4) != 0)
-                        .pool(
-                                PoolGate.builder()
-                                        .release(Length.ofInches(40 + wishes))
-                                        .build(),
-                                (wishes & 8) != 0)
+                        .selfClosing((wishes & 8) != 0)
+                        .selfLatching((wishes & 8) != 0)
+                        .latchRelease(Length.ofInches(40 + wishes), (wishes & 8) != 0)
                         .build())
                 .list()
                 .ofMaxSize(3)
@@ -232,7 +229,10 @@ class NeverThrowsProperties {
     }
 
     private static GateHardware hardware(int size) {
-        GateHardware.Builder hardware = GateHardware.builder().hingeInset(Length.ofInches(size + 0.5));
+        GateHardware.Builder hardware = GateHardware.builder();
+        if (size % 3 != 1) {
+            hardware.hingeInset(Length.ofInches(size + 0.5));
+        }
         return (size % 2 == 0
                         ? hardware.butts(Length.ofInches(size + 1))
                         : hardware.straps(Length.ofInches(size), Length.ofInches(3 * size)))

@@ -115,6 +115,26 @@ public final class BoardCut {
     }
 
     /**
+     * Returns how long it is on the average: its face over its width, dog-ears taken off.
+     *
+     * @return the length of a square board with as much wood in it
+     */
+    public Length meanLength() {
+        List<ProfilePoint> corners = outline();
+        Length base = lowest();
+        double twice = 0;
+        for (int i = 0; i < corners.size(); i++) {
+            ProfilePoint a = corners.get(i);
+            ProfilePoint b = corners.get((i + 1) % corners.size());
+            twice += (b.station().metres() - a.station().metres())
+                    * (a.elevation().minus(base).metres()
+                            + b.elevation().minus(base).metres());
+        }
+        // The corners go round from left to right along the bottom, which counts less than the top.
+        return Length.ofMetres(-twice / 2 / board.width().metres());
+    }
+
+    /**
      * Returns how the top is cut.
      *
      * @return the angle off square from its left corner to its right one, over zero if it rises to the right

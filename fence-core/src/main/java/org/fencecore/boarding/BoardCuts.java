@@ -8,6 +8,7 @@ import java.util.Objects;
 import java.util.RandomAccess;
 import java.util.TreeMap;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import org.fencecore.geometry.Clearance;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
@@ -15,6 +16,7 @@ import org.fencecore.geometry.ProfilePoint;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.BoardPlacement;
 import org.fencecore.layout.Face;
+import org.fencecore.slope.BayTop;
 import org.fencecore.slope.FittedBay;
 import org.fencecore.slope.SlopeSpec;
 import org.fencecore.slope.TopLine;
@@ -135,6 +137,39 @@ public final class BoardCuts {
                 ends.equals(BoardEnds.square())
                         && top.shape().isStraight()
                         && top.fit().spec().underBoards() != SlopeSpec.UnderBoards.BOARDS_TO_GROUND);
+    }
+
+    /**
+     * Returns the cuts of boards that stand over one straight line of bottoms, such as those of a gate's leaf. Under a
+     * straight line of tops their ends are cut as told; under any other their tops are marked along the line.
+     *
+     * @param layout the boards
+     * @param top the tops, with the line of the bottoms
+     * @param start the station at which the layout begins
+     * @param ends how ends that are not marked in place are cut
+     * @return the cuts
+     * @throws IllegalArgumentException if two dog-ears take a full board's width or more
+     */
+    public static BoardCuts under(BoardLayout layout, BayTop top, Length start, BoardEnds ends) {
+        Objects.requireNonNull(top, "top");
+        Objects.requireNonNull(start, "start");
+        requireDogEars(layout, ends);
+        boolean straight = top.shape().isStraight();
+        return new BoardCuts(
+                layout,
+                board -> straight(board, start, ends.hasSlopedBottom(), top::bottomAt),
+                board -> straight
+                        ? straight(board, start, ends.hasSlopedTop(), top::topAt)
+                        : marked(top.upperEdge(board.shiftedBy(start)), start),
+                ends,
+                ends.equals(BoardEnds.square()) && straight);
+    }
+
+    private static BoardEdge straight(Interval board, Length start, boolean sloped, UnaryOperator<Length> line) {
+        Interval stations = board.shiftedBy(start);
+        Length middle = stations.middle();
+        return BoardEdge.straight(
+                board, line.apply(sloped ? stations.start() : middle), line.apply(sloped ? stations.end() : middle));
     }
 
     private static BoardEdge lower(TopLine top, Length start, Interval board, boolean sloped) {

@@ -22,30 +22,31 @@ import org.fencecore.units.Length;
 /** The table under an elevation: what a crew reads off it, post by post and bay by bay. */
 final class ElevationTable {
 
-    private static final String NONE = Notes.TAPE.format(Length.ZERO);
-
     private final Run run;
     private final Unrolled unrolled;
     private final SlopeSpec spec;
+    private final Figures figures;
+    private final String none;
 
-    private ElevationTable(Run run, Unrolled unrolled, SlopeSpec spec) {
+    private ElevationTable(Run run, Unrolled unrolled, SlopeSpec spec, Figures figures) {
+        this.figures = figures;
+        this.none = figures.of(Length.ZERO);
         this.run = run;
         this.unrolled = unrolled;
         this.spec = spec;
     }
 
-    static Ladder of(Run run, Unrolled unrolled, SlopeSpec spec) {
-        return new ElevationTable(run, unrolled, spec).ladder();
+    static Ladder of(Run run, Unrolled unrolled, SlopeSpec spec, Figures figures) {
+        return new ElevationTable(run, unrolled, spec, figures).ladder();
     }
 
     private Ladder ladder() {
         List<Ladder.Rung> rungs = new ArrayList<>();
         rungs.add(new Ladder.Rung("post", Lettering.NUMBER, posts(post -> Integer.toString(post.number()))));
         rungs.add(row("centre to centre", spacings()));
-        rungs.add(row("from post " + run.posts().get(0).number(), posts(post -> Notes.TAPE.format(run.station(post)))));
-        rungs.add(row("post above ground", posts(post -> Notes.TAPE.format(post.exposed()))));
-        rungs.add(row(
-                "depth of hole", posts(post -> Notes.TAPE.format(post.footing().holeDepth()))));
+        rungs.add(row("from post " + run.posts().get(0).number(), posts(post -> figures.of(run.station(post)))));
+        rungs.add(row("post above ground", posts(post -> figures.of(post.exposed()))));
+        rungs.add(row("depth of hole", posts(post -> figures.of(post.footing().holeDepth()))));
         rungs.add(row("gap under boards", gaps()));
         rungs.add(row("rise to the right", rises()));
         List<Ladder.Cell> steps = steps();
@@ -58,7 +59,7 @@ final class ElevationTable {
             rungs.add(row("courses", boarded((layout, count) -> Integer.toString(layout.count()))));
             rungs.add(row("boards in them", boarded((layout, count) -> Integer.toString(count))));
         }
-        if (layouts().map(ElevationTable::space).anyMatch(space -> !space.equals(NONE))) {
+        if (layouts().map(this::space).anyMatch(space -> !space.equals(none))) {
             rungs.add(row("space between, about", boarded((layout, count) -> space(layout))));
         }
         return new Ladder(deepest(), rungs);
@@ -111,7 +112,7 @@ final class ElevationTable {
         List<Ladder.Cell> cells = new ArrayList<>();
         for (int post = 1; post < run.posts().size(); post++) {
             Interval stations = between(run.posts().get(post - 1), run.posts().get(post));
-            cells.add(cell(stations, Notes.TAPE.format(stations.length())));
+            cells.add(cell(stations, figures.of(stations.length())));
         }
         return cells;
     }
@@ -131,9 +132,9 @@ final class ElevationTable {
         return gap(gap) + (spec.closes(gap.max()) ? ", closed" : "");
     }
 
-    private static String gap(Clearance gap) {
-        String least = Notes.TAPE.format(gap.min());
-        String most = Notes.TAPE.format(gap.max());
+    private String gap(Clearance gap) {
+        String least = figures.of(gap.min());
+        String most = figures.of(gap.max());
         return least.equals(most) ? least : least + " to " + most;
     }
 
@@ -163,8 +164,8 @@ final class ElevationTable {
         return cells;
     }
 
-    private static String signed(Length rise) {
-        String figure = Notes.TAPE.format(rise);
+    private String signed(Length rise) {
+        String figure = figures.of(rise);
         return figure.startsWith("-") || figure.startsWith("0") ? figure : "+" + figure;
     }
 
@@ -205,8 +206,8 @@ final class ElevationTable {
         return count == outside ? Integer.toString(outside) : outside + " + " + (count - outside);
     }
 
-    private static String space(BoardLayout layout) {
-        return Notes.TAPE.format(layout.row(Face.OUTSIDE).gap());
+    private String space(BoardLayout layout) {
+        return figures.of(layout.row(Face.OUTSIDE).gap());
     }
 
     private Interval between(Post from, Post to) {

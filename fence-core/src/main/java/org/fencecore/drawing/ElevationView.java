@@ -18,6 +18,7 @@ import org.fencecore.slope.SlopeSpec;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
+import org.fencecore.units.tape.TapeFormat;
 
 /**
  * One side of a fence unrolled, as one sees it standing outside: the ground and the frost line, posts with hole, gravel
@@ -54,11 +55,13 @@ public final class ElevationView {
     private final FencePlan plan;
     private final Run run;
     private final Unrolled unrolled;
+    private final Figures figures;
     private final Length boardLength;
     private final Drawing.Builder drawing;
     private final Map<Integer, Length> boardTops;
 
-    private ElevationView(FencePlan plan, Run run) {
+    private ElevationView(FencePlan plan, Run run, Figures figures) {
+        this.figures = figures;
         this.plan = plan;
         this.run = run;
         this.unrolled = Unrolled.of(run);
@@ -68,7 +71,7 @@ public final class ElevationView {
     }
 
     /**
-     * Draws a run from outside.
+     * Draws a run from outside, dimensions in feet and inches.
      *
      * @param plan the plan
      * @param run one of its runs
@@ -76,6 +79,19 @@ public final class ElevationView {
      * @throws IllegalArgumentException if the run is not one of the plan's, or has more than {@value #MOST_POSTS} posts
      */
     public static Drawing of(FencePlan plan, Run run) {
+        return of(plan, run, Figures.USUAL);
+    }
+
+    /**
+     * Draws a run from outside with its dimensions written for some tape.
+     *
+     * @param plan the plan
+     * @param run one of its runs
+     * @param tape how lengths are written, such as {@code TapeFormat.millimetres(0)}
+     * @return the drawing
+     * @throws IllegalArgumentException if the run is not one of the plan's, or has more than {@value #MOST_POSTS} posts
+     */
+    public static Drawing of(FencePlan plan, Run run, TapeFormat tape) {
         if (!plan.runs().contains(run)) {
             throw new IllegalArgumentException(
                     "run was " + run + " of another plan; take it from the runs of the plan that is drawn");
@@ -85,7 +101,7 @@ public final class ElevationView {
                     "the run along " + run + " has " + run.posts().size() + " posts; one drawing shows up to "
                             + MOST_POSTS + ": plan the fence in parts");
         }
-        return new ElevationView(plan, run).draw();
+        return new ElevationView(plan, run, new Figures(tape)).draw();
     }
 
     /**
@@ -96,9 +112,23 @@ public final class ElevationView {
      * @param run one of its runs
      * @param longest how much of the run is on one sheet at most, unless two posts are farther apart
      * @return the sheets from left to right, one alone if the run is not longer
-     * @throws IllegalArgumentException as {@link #of} does, or if {@code longest} is under 1 ft
+     * @throws IllegalArgumentException as {@link #of(FencePlan, Run)} does, or if {@code longest} is under 1 ft
      */
     public static List<Drawing> sheets(FencePlan plan, Run run, Length longest) {
+        return sheets(plan, run, longest, Figures.USUAL);
+    }
+
+    /**
+     * Draws a run over sheets as {@link #sheets(FencePlan, Run, Length)} does, with its dimensions written for some tape.
+     *
+     * @param plan the plan
+     * @param run one of its runs
+     * @param longest how much of the run is on one sheet at most, unless two posts are farther apart
+     * @param tape how lengths are written, such as {@code TapeFormat.millimetres(0)}
+     * @return the sheets from left to right, one alone if the run is not longer
+     * @throws IllegalArgumentException as {@link #of(FencePlan, Run)} does, or if {@code longest} is under 1 ft
+     */
+    public static List<Drawing> sheets(FencePlan plan, Run run, Length longest, TapeFormat tape) {
         if (longest.compareTo(Length.ofFeet(1)) < 0) {
             throw new IllegalArgumentException("longest was " + longest
                     + "; it must be 1 ft or more: give how much of a run one sheet shows, such as 30 ft");
@@ -107,7 +137,7 @@ public final class ElevationView {
         List<Length> posts = run.posts().stream()
                 .map(post -> unrolled.across(run.station(post)))
                 .toList();
-        return MatchLines.split(of(plan, run), posts, longest);
+        return MatchLines.split(of(plan, run, tape), posts, longest);
     }
 
     private Drawing draw() {
@@ -124,17 +154,20 @@ public final class ElevationView {
                 .forEach(gate -> drawing.add(Label.beside(
                         Spot.of(
                                 unrolled.across(gate.opening()).middle(),
-                                gate.bottomLine().highest().elevation().plus(boardLength)),
+                                gate.bottomLine()
+                                        .highest()
+                                        .elevation()
+                                        .plus(gate.top().longest())),
                         Angle.RIGHT,
                         NEAR,
                         gate.name())));
-        drawing.add(ElevationTable.of(run, unrolled, plan.style().slope()));
+        drawing.add(ElevationTable.of(run, unrolled, plan.style().slope(), figures));
         FenceStyle style = plan.style();
         drawing.note("Posts " + style.postLumber() + (style.boards().isHorizontal() ? ", nailers " : ", rails ")
                 + style.railLumber() + ", boards " + style.boardLumber() + ", "
                 + (style.boards().isHorizontal()
-                        ? "in courses " + Notes.figure(boardLength) + " high together"
-                        : Notes.figure(boardLength) + " long")
+                        ? "in courses " + figures.inText(boardLength) + " high together"
+                        : figures.inText(boardLength) + " long")
                 + (style.top().isStraight() ? "" : " as usual, their tops " + style.top())
                 + (style.slope().underBoards() == SlopeSpec.UnderBoards.BOARDS_TO_GROUND
                         ? ", longer where cut to the ground"
@@ -211,7 +244,7 @@ public final class ElevationView {
         points.add(new ProfilePoint(last.station().plus(reach), last.elevation()));
         drawing.add(line(Layer.GROUND, points, Length.ZERO));
         plan.site().frostDepth().filter(Length::isPositive).ifPresent(depth -> {
-            drawing.key(Layer.FROST, "frost, " + Notes.figure(depth) + " deep");
+            drawing.key(Layer.FROST, "frost, " + figures.inText(depth) + " deep");
             drawing.add(line(Layer.FROST, points, depth));
         });
         drawing.key(Layer.CONCRETE, "concrete");
@@ -251,8 +284,7 @@ public final class ElevationView {
         }
         for (GateBay gate : run.gates()) {
             for (HungLeaf hung : gate.leaves()) {
-                LeafParts leaf =
-                        new LeafParts(hung, gate, unrolled, plan.style().rails().bottomRailAboveBottoms());
+                LeafParts leaf = new LeafParts(hung, gate, unrolled);
                 if (oneByOne) {
                     leaf.boards().forEach(drawing::add);
                 }

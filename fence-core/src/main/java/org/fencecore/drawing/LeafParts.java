@@ -20,12 +20,12 @@ final class LeafParts {
     private final Length left;
     private final Length frameBottom;
 
-    /** Takes the leaf and its gate, how its run lies across the drawing, and how far boards stick out under the frame. */
-    LeafParts(HungLeaf hung, GateBay gate, Unrolled unrolled, Length bottomRailAboveBottoms) {
+    /** Takes the leaf and its gate, and how its run lies across the drawing. */
+    LeafParts(HungLeaf hung, GateBay gate, Unrolled unrolled) {
         this.hung = hung;
         this.leaf = hung.leaf();
         this.left = unrolled.across(gate.opening()).start().plus(leaf.place().start());
-        this.frameBottom = hung.boardBottom().plus(bottomRailAboveBottoms);
+        this.frameBottom = hung.frameBottom();
     }
 
     List<Shape> boards() {

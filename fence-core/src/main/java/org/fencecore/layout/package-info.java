@@ -31,9 +31,9 @@
  * layout.marks().get(17);              // 7 ft 6 1/2 in: the last board ends at 8 ft
  * layout.findings();                   // none
  *
- * // The boards that cross a 3 1/2 in post in the middle.
+ * // The boards that cross a 3 1/2 in post in the middle: the two ripped ones.
  * Interval post = Interval.of(Length.ofInches(46.25), Length.ofInches(49.75));
- * layout.row(Face.OUTSIDE).boardsMeeting(post);    // the two ripped ones
+ * layout.row(Face.OUTSIDE).boardsMeeting(post).size();    // 2
  * }</pre>
  */
 @NullMarked

@@ -90,7 +90,7 @@ public final class BuildSheet {
 
     /** Everything on the sheet, for other ways to write it. */
     SheetText contents() {
-        SheetText text = new SheetText();
+        SheetText text = new SheetText("BUILD SHEET");
         summary(text);
         cautions(text);
         findings(text);
@@ -329,7 +329,14 @@ public final class BuildSheet {
         notes(
                 text,
                 "Each line is one or more sticks cut alike; the pieces in the order of the cuts. The saw takes "
-                        + tape.format(takeoff.spec().kerf()) + " at each.");
+                        + tape.format(takeoff.spec().kerf()) + " at each."
+                        + (takeoff.spec().cutting().endTrim().isZero()
+                                ? ""
+                                : " Trim "
+                                        + tape.format(takeoff.spec().cutting().endTrim()) + " off each stick first."));
+        TextTable least = TextTable.of("lumber", "in all", "could less do?");
+        takeoff.cuts().forEach(cut -> least.row(cut.what(), cut.found(), cut.nearness()));
+        text.table("How near to the least the sticks are:", least);
     }
 
     static TextTable materials(Takeoff takeoff) {

@@ -57,7 +57,7 @@ import org.fencecore.worksheet.Written;
  * fit.bottomAbove(0);             // 4 in
  * fit.bottomAbove(1);             // 4 in
  * fit.bottomAbove(2);             // 2 in
- * fit.findings();                 // two notes: the posts at 0 ft and 8 ft are lifted
+ * fit.findings();                 // lifted-post, lifted-post: those at 0 ft and 8 ft
  * }</pre>
  */
 public final class SlopeFit {

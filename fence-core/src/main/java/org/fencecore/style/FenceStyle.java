@@ -15,6 +15,7 @@ import org.fencecore.slope.SlopeFit;
 import org.fencecore.slope.SlopeSpec;
 import org.fencecore.slope.TopShape;
 import org.fencecore.units.Length;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the owner wants built, on whatever lot: boards and pattern, rails, posts and their spacing, how the fence meets
@@ -40,6 +41,7 @@ public final class FenceStyle {
     private final RailSpec rails;
     private final SlopeSpec slope;
     private final TopShape top;
+    private final TopShape gateTop;
     private final GateSpec gate;
     private final GateHardware gateHardware;
     private final Lumber boardLumber;
@@ -62,6 +64,7 @@ public final class FenceStyle {
                 from.railLumber.lengths().get(from.railLumber.lengths().size() - 1));
         slope = from.slope;
         top = from.top;
+        gateTop = from.gateTop == null ? from.top : from.gateTop;
         kickLumber = from.kickLumber;
         postTopsToSlope = from.postTopsToSlope;
         gate = from.gate;
@@ -140,6 +143,16 @@ public final class FenceStyle {
      */
     public TopShape top() {
         return top;
+    }
+
+    /**
+     * Returns how the tops of the boards run on gates.
+     *
+     * @return the shape, that of the fence unless gates have one of their own; over the opening from post to post, and over
+     *     both leaves where there are two
+     */
+    public TopShape gateTop() {
+        return gateTop;
     }
 
     /**
@@ -310,6 +323,7 @@ public final class FenceStyle {
         private RailSpec rails = RailSpec.builder().build();
         private SlopeSpec slope = SlopeSpec.builder().build();
         private TopShape top = TopShape.straight();
+        private @Nullable TopShape gateTop;
         private GateSpec gate = GateSpec.builder().build();
         private GateHardware gateHardware = GateHardware.builder().build();
         private Lumber boardLumber = Lumber.oneBySix();
@@ -375,13 +389,24 @@ public final class FenceStyle {
         }
 
         /**
-         * Sets how the tops of the boards run; straight to the string if not set. Gates keep straight tops.
+         * Sets how the tops of the boards run; straight to the string if not set.
          *
          * @param shape the shape; a dip must be less than the length of the boards
          * @return this builder
          */
         public Builder top(TopShape shape) {
             top = Objects.requireNonNull(shape, "shape");
+            return this;
+        }
+
+        /**
+         * Gives gates a shape of their own; the line of the fence is carried through if not set.
+         *
+         * @param shape the shape over the opening; a dip must be less than the length of the boards
+         * @return this builder
+         */
+        public Builder gateTop(TopShape shape) {
+            gateTop = Objects.requireNonNull(shape, "shape");
             return this;
         }
 
@@ -585,12 +610,11 @@ public final class FenceStyle {
                 throw new IllegalArgumentException(
                         "kick lumber was " + kickLumber + ", under 1 in wide; use wider boards");
             }
-            if (top.overPosts().negated().compareTo(rails.boardLength()) >= 0) {
-                throw new IllegalArgumentException(
-                        "dip between posts was " + top.rise() + ", no less than the boards of " + rails.boardLength()
-                                + "; nothing would be left in the middle of a bay, so dip them less");
+            requireBoard(top);
+            if (gateTop != null) {
+                requireBoard(gateTop);
             }
-            boards.requireSuits(pattern, slope, top);
+            boards.requireSuits(pattern, slope, gateTop != null && top.isStraight() ? gateTop : top);
             if (postAboveBoards.plus(rails.topRailBelowTops()).isNegative()
                     || (boards.isHorizontal() && postAboveBoards.isNegative())) {
                 throw new IllegalArgumentException("height of posts above the boards was " + postAboveBoards
@@ -610,6 +634,14 @@ public final class FenceStyle {
             // Refuses rails that leave no room between them where they are deepest, so that no plan has to.
             RailHeights.of(rails, Length.ZERO, SlopeFit.STEEPEST);
             return new FenceStyle(this);
+        }
+
+        private void requireBoard(TopShape shape) {
+            if (shape.overPosts().negated().compareTo(rails.boardLength()) >= 0) {
+                throw new IllegalArgumentException(
+                        "dip between posts was " + shape.rise() + ", no less than the boards of " + rails.boardLength()
+                                + "; nothing would be left in the middle of a bay, so dip them less");
+            }
         }
 
         private static void requireSame(String what, Length length, Lumber lumber) {

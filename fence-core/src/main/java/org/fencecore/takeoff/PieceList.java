@@ -200,7 +200,10 @@ final class PieceList {
                     gate.name() + " block " + block,
                     length,
                     style.gateLumber().width(),
-                    EndCuts.SQUARE.and("behind a hinge, fitted to the brace"));
+                    EndCuts.SQUARE.and(
+                            gate.leaf().rake().isZero()
+                                    ? "behind a hinge, fitted to the brace"
+                                    : "level behind a hinge, fitted to brace and raked rail"));
         }
     }
 

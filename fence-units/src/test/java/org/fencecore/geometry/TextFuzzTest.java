@@ -84,7 +84,9 @@ class TextFuzzTest {
         if (value instanceof Slope) {
             // As documented, to about 1 part in 10^15 of grades that can be seen.
             double percent = ((Slope) value).percent();
-            assertThat(((Slope) again).percent()).as(text).isCloseTo(percent, within(1e-12 + 1e-14 * Math.abs(percent)));
+            assertThat(((Slope) again).percent())
+                    .as(text)
+                    .isCloseTo(percent, within(1e-12 + 1e-14 * Math.abs(percent)));
         } else if (value instanceof Station) {
             // As documented, to the hundredth.
             assertThat(again).as(text).hasToString(value.toString());
