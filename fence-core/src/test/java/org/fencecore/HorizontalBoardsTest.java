@@ -210,6 +210,8 @@ class HorizontalBoardsTest {
         assertThat(BuildPacket.of(plan).files())
                 .extractingByKey("courses.csv", InstanceOfAssertFactories.STRING)
                 .contains("garden gate,left edge of the leaf seen from outside,1,");
+        assertThat(BuildPacket.of(plan).sheet().toText())
+                .contains("boards: 13 courses, each one board of 3' 5 5/16\" with both ends 2.9 deg off square");
     }
 
     /* A level leaf of 41 1/4 in: 13 boards of 5 1/2 x 3/4 in that lie weigh what their wood does, 2211.6 cu in. */

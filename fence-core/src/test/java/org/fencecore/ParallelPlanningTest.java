@@ -87,10 +87,11 @@ class ParallelPlanningTest {
                 BoardPattern.sideBySide(Length.ofInches(5.5)),
                 BoardPattern.shadowbox(Length.ofInches(5.5)),
                 BoardPattern.boardOnBoard(Length.ofInches(5.5)));
+        List<Treatment> treatments = List.of(Treatment.values());
         FenceStyle style = FenceStyle.builder()
                 .pattern(patterns.get(random.nextInt(patterns.size())))
                 .slope(SlopeSpec.builder()
-                        .treatment(Treatment.values()[random.nextInt(Treatment.values().length)])
+                        .treatment(treatments.get(random.nextInt(treatments.size())))
                         .build())
                 .build();
         return FencePlanner.plan(site.build(), style);

@@ -64,6 +64,7 @@ final class GateText {
             }
             frame(hung);
             boards(hung);
+            courses(hung);
             hinges(hung);
             swing(hung);
         }
@@ -278,5 +279,13 @@ final class GateText {
         String slanted = first.equals(other) ? "both ends " + first : first + " and " + other;
         String ends = first.equals(square) && other.equals(square) ? "square" : slanted + " off square";
         return piece.laps() == 0 ? ends : ends + ", " + piece.laps() + " half-laps";
+    }
+
+    private void courses(HungLeaf hung) {
+        hung.courses()
+                .ifPresent(part -> say("boards: " + part.boardCount() + " courses, each one board of "
+                        + tape.format(part.boards().get(0).length()) + " with both ends "
+                        + Written.saw(part.endCut()) + " off square, fixed to both stiles; their marks above the bottom"
+                        + " line are in courses.csv"));
     }
 }
