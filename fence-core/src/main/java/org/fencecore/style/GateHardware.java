@@ -201,6 +201,9 @@ public final class GateHardware {
                     .filter(centre -> middleShows && up.minus(centre).abs().compareTo(off) < 0);
             heights.add(middle.map(centre -> centre.plus(off)).orElse(up));
         }
+        if (heights.get(count - 1).plus(bottom).compareTo(leaf.frameHeight()) > 0) {
+            return Optional.empty();
+        }
         for (int i = 1; i < count; i++) {
             if (heights.get(i).minus(heights.get(i - 1)).compareTo(strapWidth) < 0) {
                 return Optional.empty();
