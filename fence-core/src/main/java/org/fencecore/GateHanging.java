@@ -335,13 +335,13 @@ final class GateHanging {
     }
 
     /** The pins are in the face that the leaf opens from, so that only the latch stile may touch as it turns. */
-    private Chamfer chamfer(GateLeaf leaf, GateDesign design, Length depth, String place) {
+    private Optional<Chamfer> chamfer(GateLeaf leaf, GateDesign design, Length depth, String place) {
         GateSpec spec = leaf.spec();
         Length gap = design.isPair() ? spec.centreGap() : spec.latchGap();
         Length pinToEdge = leaf.width().plus(style.gateHardware().pinOf(spec));
         boolean sizeable = pinToEdge.compareTo(HIGHEST) <= 0 && depth.compareTo(HIGHEST) <= 0;
         if (!sizeable || depth.compareTo(pinToEdge.plus(gap)) >= 0) {
-            return Chamfer.NONE;
+            return Optional.empty();
         }
         Chamfer chamfer = Chamfer.ofLatchStile(pinToEdge, depth, gap);
         if (chamfer.isNeeded()) {
@@ -353,6 +353,6 @@ final class GateHanging {
                     .withRemedy("plane a " + chamfer + " on that edge, or leave a wider gap")
                     .withSource(Citation.GEOMETRY));
         }
-        return chamfer;
+        return Optional.of(chamfer).filter(Chamfer::isNeeded);
     }
 }

@@ -39,7 +39,7 @@ public final class HungLeaf {
     private final Optional<GateSwing> swing;
     private final Optional<HingeLoads> loads;
     private final Once<List<HingeSeat>> seats;
-    private final Chamfer chamfer;
+    private final Optional<Chamfer> chamfer;
     private final Optional<HingePostLoad> onPost;
     private final Optional<LeafWind> windShut;
 
@@ -56,7 +56,7 @@ public final class HungLeaf {
             Optional<GateSwing> swing,
             Optional<HingeLoads> loads,
             Once<List<HingeSeat>> seats,
-            Chamfer chamfer,
+            Optional<Chamfer> chamfer,
             Optional<HingePostLoad> onPost,
             Optional<LeafWind> windShut) {
         this.name = name;
@@ -252,9 +252,9 @@ public final class HungLeaf {
     /**
      * Returns what must come off the latch stile so that it turns past what it shuts against.
      *
-     * @return the chamfer, on the face away from the swing
+     * @return the chamfer, on the face away from the swing; empty if none is needed
      */
-    public Chamfer chamfer() {
+    public Optional<Chamfer> chamfer() {
         return chamfer;
     }
 
@@ -300,6 +300,7 @@ public final class HungLeaf {
             sheets.add(its.worksheet());
             its.hinges().screws().ifPresent(screws -> sheets.add(screws.worksheet()));
         });
+        chamfer.ifPresent(cut -> sheets.add(cut.worksheet()));
         onPost.ifPresent(post -> sheets.add(post.worksheet()));
         windShut.ifPresent(wind -> sheets.add(wind.worksheet()));
         windOpen().ifPresent(wind -> sheets.add(wind.worksheet()));

@@ -11,6 +11,8 @@ import java.util.List;
 import org.fencecore.drawing.GateView;
 import org.fencecore.drawing.PlanView;
 import org.fencecore.drawing.SwingArc;
+import org.fencecore.gate.FrameJoint;
+import org.fencecore.gate.GateSpec;
 import org.fencecore.gate.HingeSide;
 import org.fencecore.gate.hang.LeafWind;
 import org.fencecore.geometry.Plane;
@@ -461,10 +463,47 @@ class HungGatePlanTest {
     @Test
     void aNarrowThickLeafNeedsAChamfer() {
         FencePlan plan = level(gate(18));
-        assertThat(plan.gates().get(0).leaves().get(0).chamfer().alongEdge().inches())
+        assertThat(plan.gates()
+                        .get(0)
+                        .leaves()
+                        .get(0)
+                        .chamfer()
+                        .orElseThrow()
+                        .alongEdge()
+                        .inches())
                 .isCloseTo(0.0314, within(0.0001));
         assertThat(finding(plan, "gate-latch-chamfer").place()).isEqualTo("side 1, gate");
         assertThat(codes(level(gate(42)))).doesNotContain("gate-latch-chamfer");
+        assertThat(level(gate(42)).gates().get(0).leaves().get(0).chamfer()).isEmpty();
+        assertThat(plan.worksheets()).extracting(Worksheet::title).contains("side 1, gate: Chamfer of the latch stile");
+    }
+
+    /** Whatever the joints, nothing that is placed for the builder goes into the end of a rail. */
+    @Test
+    void screwsNeverGoIntoEndGrain() {
+        for (FrameJoint joint : FrameJoint.values()) {
+            for (boolean middle : new boolean[] {false, true}) {
+                for (int hinges = 2; hinges <= 4; hinges++) {
+                    FenceStyle butts = FenceStyle.builder()
+                            .gate(GateSpec.builder()
+                                    .joint(joint)
+                                    .middleRail(middle)
+                                    .build())
+                            .gateHardware(GateHardware.builder()
+                                    .hinges(hinges)
+                                    .butts(Length.ofInches(3.5))
+                                    .build())
+                            .build();
+                    for (boolean raked : new boolean[] {false, true}) {
+                        FencePlan plan = FencePlanner.plan(
+                                onPlane(8, 0, gate(42).raked(raked), Side.RIGHT).site(), butts);
+                        assertThat(plan.gates().get(0).leaves().get(0).hingeSeats())
+                                .hasSize(hinges);
+                        assertThat(codes(plan)).doesNotContain("hinge-end-grain", "hinge-screws-end-grain");
+                    }
+                }
+            }
+        }
     }
 
     @Test

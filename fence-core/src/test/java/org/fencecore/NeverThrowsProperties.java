@@ -16,6 +16,7 @@ import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import org.fencecore.boarding.BoardEnds;
 import org.fencecore.footing.PostSetting;
+import org.fencecore.gate.FrameJoint;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.gate.HingeSide;
 import org.fencecore.geometry.Bearing;
@@ -193,7 +194,10 @@ class NeverThrowsProperties {
                                 .holeDiameter(Length.ofInches(
                                         Math.max(hole, posts.width().inches() * 1.5)))
                                 .build())
-                        .gate(GateSpec.builder().middleRail(hardware % 3 == 0).build())
+                        .gate(GateSpec.builder()
+                                .middleRail(hardware % 3 == 0)
+                                .joint(FrameJoint.values()[hardware % 4])
+                                .build())
                         .build());
     }
 

@@ -95,9 +95,9 @@ final class GateNotes {
                                     + figures.inText(blocks.get(0))
                                     + (hung.leaf().rake().isZero() ? "." : ", level, cut to the raked rail.")));
         }
-        if (hung.chamfer().isNeeded()) {
-            notes.add("Plane a " + hung.chamfer() + " on the latch stile, on the edge away from the swing.");
-        }
+        hung.chamfer()
+                .ifPresent(chamfer ->
+                        notes.add("plane a " + chamfer + " on the latch stile, on the edge away from the swing."));
         if (!hung.leaf().equals(design.activeLeaf())) {
             notes.add("held by the drop rod, carries the strike.");
         } else if (design.isPair() || !latch().isEmpty()) {

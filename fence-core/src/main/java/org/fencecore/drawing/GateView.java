@@ -222,17 +222,15 @@ public final class GateView {
         }
     }
 
-    /** What the straps leave of a rail. */
+    /** What the straps leave of a rail; all of it where they reach over its whole length. */
     private static Interval clearOfStraps(HungLeaf hung, FramePiece rail) {
-        Length width = hung.leaf().width();
+        Interval whole = rail.across();
         Length reach = hung.hingeSeats().stream().map(HingeSeat::reach).reduce(Length.ZERO, Length::max);
-        return hung.leaf().hingeSide() == HingeSide.LEFT
-                ? Interval.of(
-                        Length.max(rail.across().start(), Length.min(reach, width)),
-                        rail.across().end())
-                : Interval.of(
-                        rail.across().start(),
-                        Length.min(rail.across().end(), Length.max(width.minus(reach), Length.ZERO)));
+        boolean isLeft = hung.leaf().hingeSide() == HingeSide.LEFT;
+        Length end = isLeft ? reach : hung.leaf().width().minus(reach);
+        Length start = isLeft ? Length.max(whole.start(), end) : whole.start();
+        Length stop = isLeft ? whole.end() : Length.min(whole.end(), end);
+        return start.compareTo(stop) < 0 ? Interval.of(start, stop) : whole;
     }
 
     private static Length betweenHinges(HungLeaf hung, FramePiece stile) {

@@ -320,7 +320,8 @@ public final class BuildSheet {
                         + " side. Check that the ground stays clear of the leaf through the whole swing"
                         + (plan.site().surface().isPresent() ? "." : ": the plan takes it as level across the fence."),
                 "What hinges and screws are counted on for leaves out slamming, children who ride along, and the sideways"
-                        + " load of the same screws. The weight of a leaf is counted in the footing of its hinge post.");
+                        + " load of the same screws. The weight of a leaf is counted in the footing of its hinge post, and where a wind is known"
+                        + " the wind on it, shut or standing open.");
     }
 
     private void shopping(SheetText text) {

@@ -139,9 +139,9 @@ final class GateText {
         hung.dropFromSlip()
                 .ifPresent(drop -> say(tape.format(EIGHTH) + " of slack at the ends of the brace drops the latch about "
                         + tape.format(drop.drop()) + ": fit it tight"));
-        if (hung.chamfer().isNeeded()) {
-            say("plane a " + hung.chamfer() + " on the latch stile, on the edge away from the swing");
-        }
+        hung.chamfer()
+                .ifPresent(
+                        chamfer -> say("plane a " + chamfer + " on the latch stile, on the edge away from the swing"));
     }
 
     private void boards(HungLeaf hung) {

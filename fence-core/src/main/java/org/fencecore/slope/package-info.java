@@ -7,7 +7,8 @@
  * the treatments. What stands on that line follows from it: {@link org.fencecore.slope.RailHeights} gives the
  * {@link org.fencecore.slope.RailMarks} to draw on a post for the rails of a {@link org.fencecore.slope.RailSpec};
  * {@link org.fencecore.slope.RailPieces} cuts these rails into {@link org.fencecore.slope.RailPiece}s; a {@link org.fencecore.slope.TopLine}
- * of some {@link org.fencecore.slope.TopShape} gives the length of every board,
+ * of some {@link org.fencecore.slope.TopShape} gives the length of every board, and
+ * {@link org.fencecore.slope.BayTop} the same over one bay or over the opening of a gate;
  * {@link org.fencecore.slope.KickBoard}s close what is open under a bay, and
  * {@link org.fencecore.slope.PostTops} the {@link org.fencecore.slope.PostHeight} of every post. Nothing else of the fence
  * need be known.

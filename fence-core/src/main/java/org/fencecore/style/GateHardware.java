@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.fencecore.gate.FrameJoint;
 import org.fencecore.gate.GateLeaf;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.gate.HingeSide;
@@ -24,7 +25,8 @@ import org.jspecify.annotations.Nullable;
  * What gates are hung with and how they swing: hinges, their screws, how wet the wood is, and how far the leaf opens.
  *
  * <p>What is not said is as usual: as many hinges as a leaf of its size has, the lowest and the highest on the middle of
- * the rails, on a raked leaf on that of the rail behind the strap and always inside the frame; straps 2 in wide
+ * the rails, on a raked leaf on that of the rail behind the strap and always inside the frame, and butt hinges off the
+ * ends of rails that show at the edge; straps 2 in wide
  * that reach 12 in over the leaf; pins in the middle of the hinge gap; four No. 10 screws (0.190 in) with 1 1/4 in of
  * thread in the wood at each hinge; no load at the latch besides the leaf; wood at 19 % moisture, southern pine where the
  * lumber does not say; the leaf opens 90 degrees and should clear the ground by 1 in. All common practice without a source.
@@ -170,8 +172,44 @@ public final class GateHardware {
                 return onRails.get();
             }
         }
+        if (hingeInset == null && strapReach.isZero() && showsRailEnds(leaf)) {
+            Optional<HingeSpec> onStile = betweenRails(leaf, count, rail);
+            if (onStile.isPresent()) {
+                return onStile.get();
+            }
+        }
         Length inset = Length.min(wanted, leaf.frameHeight().portion(1, 4));
         return HingeSpec.evenly(count, Length.max(inset, Length.ofNanometres(1)));
+    }
+
+    private static boolean showsRailEnds(GateLeaf leaf) {
+        FrameJoint joint = leaf.spec().joint();
+        return joint == FrameJoint.STILES_BETWEEN_RAILS || joint == FrameJoint.HALF_LAP;
+    }
+
+    /** Butt hinges on the edge of a stile, off the ends of the rails that show there, which hold screws badly. */
+    private Optional<HingeSpec> betweenRails(GateLeaf leaf, int count, Length rail) {
+        Length half = strapWidth.dividedBy(2);
+        Length bottom = rail.plus(half);
+        Length apart = leaf.frameHeight().minus(bottom.times(2));
+        boolean middleShows = leaf.spec().joint() == FrameJoint.HALF_LAP;
+        Length off = rail.dividedBy(2).plus(half);
+        List<Length> heights = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            Length up = bottom.plus(apart.portion(i, count - 1L));
+            Optional<Length> middle = leaf.middleRailCentre()
+                    .filter(centre -> middleShows && up.minus(centre).abs().compareTo(off) < 0);
+            heights.add(middle.map(centre -> centre.plus(off)).orElse(up));
+        }
+        if (heights.get(count - 1).plus(bottom).compareTo(leaf.frameHeight()) > 0) {
+            return Optional.empty();
+        }
+        for (int i = 1; i < count; i++) {
+            if (heights.get(i).minus(heights.get(i - 1)).compareTo(strapWidth) < 0) {
+                return Optional.empty();
+            }
+        }
+        return Optional.of(HingeSpec.at(heights.toArray(Length[]::new)));
     }
 
     /** Level straps over rails that rise: on the middle of these half way from the stile to the end of the strap. */

@@ -8,10 +8,12 @@ import org.fencecore.FencePlanner;
 import org.fencecore.GateBay;
 import org.fencecore.Plans;
 import org.fencecore.gate.GateBrace;
+import org.fencecore.gate.HingeSide;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.site.GateLocation;
 import org.fencecore.slope.TopShape;
 import org.fencecore.style.FenceStyle;
+import org.fencecore.style.GateHardware;
 import org.fencecore.units.Length;
 import org.junit.jupiter.api.Test;
 
@@ -147,6 +149,25 @@ class GateViewTest {
         assertThat(right.description()).contains("hinges on the right");
         assertThat(brace.get(0)).isEqualTo(Spot.of(leaf.minus(Length.ofInches(3.5)), Length.ofInches(3.5)));
         assertThat(brace.get(3).across()).isEqualTo(Length.ofInches(3.5));
+    }
+
+    @Test
+    void strapsAsLongAsTheLeafAreDrawnOverWholeRails() {
+        FenceStyle style = FenceStyle.builder()
+                .gateHardware(GateHardware.builder()
+                        .straps(Length.ofInches(2), Length.ofFeet(8))
+                        .build())
+                .build();
+        for (HingeSide side : HingeSide.values()) {
+            GateLocation gate = GateLocation.named("gate")
+                    .onSide(1)
+                    .centredAt(Length.ofFeet(20))
+                    .clearOpening(Length.ofInches(42))
+                    .hinges(side)
+                    .build();
+            FencePlan plan = FencePlanner.plan(Plans.levelSide().gate(gate).build(), style);
+            assertThat(outlines(GateView.of(plan.gates().get(0)), Layer.HINGES)).hasSize(3);
+        }
     }
 
     private static List<Outline> outlines(Drawing drawing, Layer layer) {

@@ -13,6 +13,7 @@ import org.fencecore.units.Area;
 import org.fencecore.units.Force;
 import org.fencecore.units.Length;
 import org.fencecore.units.Mass;
+import org.fencecore.units.Moment;
 import org.fencecore.units.Pressure;
 import org.fencecore.units.Ratio;
 import org.fencecore.units.Slope;
@@ -48,6 +49,7 @@ final class Shown {
             new Unit<>("psf", Pressure.class, Pressure::psf),
             new Unit<>("psi", Pressure.class, Pressure::psi),
             new Unit<>("Pa", Pressure.class, Pressure::pascals),
+            new Unit<>("lbf-ft", Moment.class, Moment::poundFeet),
             new Unit<>("lbf", Force.class, Force::poundsForce),
             new Unit<>("lb", Mass.class, Mass::pounds),
             new Unit<>("m/s", Speed.class, Speed::metresPerSecond),

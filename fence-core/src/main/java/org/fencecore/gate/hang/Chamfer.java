@@ -1,8 +1,13 @@
 package org.fencecore.gate.hang;
 
+import java.util.function.BiFunction;
+import java.util.function.Supplier;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
+import org.fencecore.worksheet.Citation;
+import org.fencecore.worksheet.Worksheet;
 import org.fencecore.worksheet.Written;
+import org.jspecify.annotations.Nullable;
 
 /**
  * How much of the arris of a stile must be planed off so that a thick leaf turns without touching the post.
@@ -10,14 +15,18 @@ import org.fencecore.worksheet.Written;
  * <p>An edge beside the pin stays clear if the leaf opens to the side of its hinges: it needs a chamfer only where wood
  * stands beyond the pin on the side away from the swing. The latch edge turns on a circle that its far arris makes wider
  * than the leaf.
- *
- * @param alongEdge how much comes off the edge of the stile; zero for no chamfer
- * @param alongFace how much comes off the face of the stile; zero for no chamfer
  */
-public record Chamfer(Length alongEdge, Length alongFace) {
+public final class Chamfer {
 
-    /** No wood needs to come off. */
-    public static final Chamfer NONE = new Chamfer(Length.ZERO, Length.ZERO);
+    private final Length alongEdge;
+    private final Length alongFace;
+    private final Supplier<Worksheet> sheet;
+
+    private Chamfer(Length alongEdge, Length alongFace, Supplier<Worksheet> sheet) {
+        this.alongEdge = alongEdge;
+        this.alongFace = alongFace;
+        this.sheet = sheet;
+    }
 
     /**
      * Returns the chamfer on the latch stile, on the face away from the swing.
@@ -46,7 +55,39 @@ public record Chamfer(Length alongEdge, Length alongFace) {
                     + pinToLatchEdge.plus(latchGap) + ", since no chamfer turns a leaf deeper than it is wide");
         }
         double edge = deep - Math.sqrt(reach * reach - out * out);
-        return edge <= 0 ? NONE : new Chamfer(nearest(edge), nearest(out - Math.sqrt(reach * reach - deep * deep)));
+        double face = edge <= 0 ? 0 : out - Math.sqrt(reach * reach - deep * deep);
+        return of(edge, face, (alongEdge, alongFace) -> {
+            Length far = pinToLatchEdge.plus(latchGap);
+            String w = Written.inches(pinToLatchEdge);
+            String t = Written.inches(depth);
+            String r = Written.inches(far);
+            return Worksheet.titled("Chamfer of the latch stile")
+                    .given("pin to latch edge w", pinToLatchEdge, w)
+                    .given("depth from the pins t", depth, t)
+                    .given("latch gap", latchGap, Written.tape(latchGap))
+                    .line("reach R", "w + latch gap", w + " + " + Written.inches(latchGap), far, r, Citation.GEOMETRY)
+                    .line(
+                            "off the face",
+                            "w - sqrt(R^2 - t^2), none if nothing comes off the edge",
+                            w + " - sqrt((" + r + ")^2 - (" + t + ")^2)",
+                            alongFace,
+                            Written.inches(alongFace),
+                            Citation.GEOMETRY)
+                    .line(
+                            "off the edge",
+                            "t - sqrt(R^2 - w^2), if over zero",
+                            t + " - sqrt((" + r + ")^2 - (" + w + ")^2)",
+                            alongEdge,
+                            Written.inches(alongEdge),
+                            Citation.GEOMETRY)
+                    .build();
+        });
+    }
+
+    private static Chamfer of(double edge, double face, BiFunction<Length, Length, Worksheet> sheet) {
+        Length alongEdge = edge <= 0 ? Length.ZERO : nearest(edge);
+        Length alongFace = edge <= 0 ? Length.ZERO : nearest(face);
+        return new Chamfer(alongEdge, alongFace, () -> sheet.apply(alongEdge, alongFace));
     }
 
     /**
@@ -81,11 +122,71 @@ public record Chamfer(Length alongEdge, Length alongFace) {
                             + " to open further set the pins in the face it opens to, or leave a gap as wide as the leaf is deep");
         }
         double edge = deep - (post + leaf * open.cos()) / open.sin();
-        return edge <= 0 ? NONE : new Chamfer(nearest(edge), nearest((deep * open.sin() - post) / open.cos() - leaf));
+        return of(edge, (deep * open.sin() - post) / open.cos() - leaf, (alongEdge, alongFace) -> {
+            String p = Written.inches(pinToPost);
+            String e = Written.inches(pinToLeaf);
+            String t = Written.inches(depth);
+            String a = Written.degrees(open);
+            Length touches = depth.minus(Length.ofNanometres(Math.round(edge)));
+            return Worksheet.titled("Chamfer of the hinge stile")
+                    .given("pin to post p", pinToPost, p)
+                    .given("pin to leaf e", pinToLeaf, e)
+                    .given("depth beyond the pins t", depth, t)
+                    .given("opens by a", open, a)
+                    .line(
+                            "the edge touches the post at a depth of",
+                            "(p + e cos a) / sin a",
+                            "(" + p + " + " + e + " x cos " + a + ") / sin " + a,
+                            touches,
+                            Written.inches(touches),
+                            Citation.GEOMETRY)
+                    .line(
+                            "off the face",
+                            "(t sin a - p) / cos a - e, none if nothing comes off the edge",
+                            "(" + t + " x sin " + a + " - " + p + ") / cos " + a + " - " + e,
+                            alongFace,
+                            Written.inches(alongFace),
+                            Citation.GEOMETRY)
+                    .line(
+                            "off the edge",
+                            "t - that depth, if over zero",
+                            t + " - " + Written.inches(touches),
+                            alongEdge,
+                            Written.inches(alongEdge),
+                            Citation.GEOMETRY)
+                    .build();
+        });
     }
 
     private static Length nearest(double nanometres) {
         return Length.ofNanometres(Math.round(nanometres));
+    }
+
+    /**
+     * Returns how much comes off the edge of the stile.
+     *
+     * @return the cut along the edge; zero for no chamfer
+     */
+    public Length alongEdge() {
+        return alongEdge;
+    }
+
+    /**
+     * Returns how much comes off the face of the stile.
+     *
+     * @return the cut along the face; zero for no chamfer
+     */
+    public Length alongFace() {
+        return alongFace;
+    }
+
+    /**
+     * Returns the chamfer worked out line by line.
+     *
+     * @return the worksheet; its last line is {@link #alongEdge}
+     */
+    public Worksheet worksheet() {
+        return sheet.get();
     }
 
     /**
@@ -95,6 +196,16 @@ public record Chamfer(Length alongEdge, Length alongFace) {
      */
     public boolean isNeeded() {
         return alongEdge.isPositive();
+    }
+
+    @Override
+    public boolean equals(@Nullable Object other) {
+        return other instanceof Chamfer that && alongEdge.equals(that.alongEdge) && alongFace.equals(that.alongFace);
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * alongEdge.hashCode() + alongFace.hashCode();
     }
 
     @Override

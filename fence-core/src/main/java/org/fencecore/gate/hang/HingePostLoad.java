@@ -22,8 +22,8 @@ import org.jspecify.annotations.Nullable;
  * A leaf that stands open turns its weight across the fence, and a wind along the fence then has all of its face. Shut, its
  * weight is in line with the fence and the wind across it.
  *
- * <p>Source: statics. Example: a leaf of 76.83 lbf, its centre 23 3/8 in from its hinge edge, 1/2 in from a post of 3 1/2 in:
- * 76.83 x (1.75 + 0.5 + 23.375) / 12 = 164.1 lbf-ft.
+ * <p>Source: statics. Example: a leaf of 76.793 lbf, its centre 23 3/8 in from its hinge edge, 1/2 in from a post of 3 1/2 in:
+ * 76.793 x (1.75 + 0.5 + 23.375) / 12 = 163.98 lbf-ft.
  *
  * <pre>{@code
  * HingePostLoad post = HingePostLoad.of(loads, Length.ofInches(3.5))

@@ -4,8 +4,9 @@
  * <p>{@link org.fencecore.gate.hang.LeafWeight} is the start: a leaf of {@link org.fencecore.gate.hang.GateWood} with its
  * {@link org.fencecore.gate.hang.LeafBoards}, and where its centre of gravity is.
  * {@link org.fencecore.gate.hang.HingeLoads} takes that and a {@link org.fencecore.gate.hang.HingeSpec} with
- * {@link org.fencecore.gate.hang.HingeScrews}, and tells the pull on every hinge, the force in the brace and, as a
- * {@link org.fencecore.gate.hang.HingePostLoad}, what the post and its footing get.
+ * {@link org.fencecore.gate.hang.HingeScrews}, and tells the pull on every hinge and the force in the brace.
+ * {@link org.fencecore.gate.hang.LeafWind} is the wind on a leaf that is latched, held by a rod or a hook, or stands open,
+ * and {@link org.fencecore.gate.hang.HingePostLoad} what the post and its footing get of weight and wind.
  * {@link org.fencecore.gate.hang.LatchDrop} tells how far the latch sinks when joints or hinges give.
  *
  * <p>{@link org.fencecore.gate.hang.GateSwing} follows the lower edge of the leaf over the ground.
@@ -28,6 +29,12 @@
  * weight.total();                                   // 76.8 lbf
  * HingeLoads loads = HingeLoads.of(weight, HingeSpec.evenly(2, Length.ofInches(7)));
  * loads.pulls();                                    // -43.2 lbf, 43.2 lbf: against the post below, away from it above
+ * LeafWind open = LeafWind.on(
+ *         loads, Pressure.ofPsf(20), Length.ofInches(2), Length.ofInches(74), Length.ofInches(6));
+ * HingePostLoad post = HingePostLoad.of(loads, Length.ofInches(3.5)).withWind(open);
+ * post.moment();                                    // 163.98 lbf-ft
+ * post.wind();                                      // 467.5 lbf
+ * post.windHeight();                                // 40.7 in
  * }</pre>
  */
 @NullMarked

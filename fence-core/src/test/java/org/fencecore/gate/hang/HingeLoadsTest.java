@@ -12,6 +12,7 @@ import org.fencecore.gate.GateSpec;
 import org.fencecore.gate.HingeSide;
 import org.fencecore.units.Force;
 import org.fencecore.units.Length;
+import org.fencecore.units.Pressure;
 import org.fencecore.units.Ratio;
 import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Finding;
@@ -226,6 +227,12 @@ class HingeLoadsTest {
         assertThat(load.worksheet().toText())
                 .contains("arm of the weight a = b / 2 + g + x = 3.5 in / 2 + 0.5 in + 23.375 in = 25.625 in")
                 .contains("moment of the weight Mg = W a = 76.79 lbf x");
+        LeafWind open = LeafWind.on(HingeLoads.of(WEIGHT, TWO), Pressure.ofPsf(20), inches(2), inches(74), inches(6));
+        HingePostLoad windy = load.withWind(open);
+        assertThat(windy.moment().poundFeet()).isCloseTo(163.98, within(0.01));
+        assertThat(windy.wind().poundsForce()).isCloseTo(467.5, within(0.01));
+        assertThat(windy.windHeight().inches()).isCloseTo(40.7, within(1e-6));
+        assertThat(windy.leafWind()).contains(open);
         HingePostLoad leaning =
                 HingePostLoad.of(HingeLoads.of(WEIGHT, TWO.withLoadAtLatch(Force.ofPoundsForce(50))), inches(3.5));
         assertThat(leaning.moment().poundInches()).isCloseTo(1967.8 + 2450, within(0.1));

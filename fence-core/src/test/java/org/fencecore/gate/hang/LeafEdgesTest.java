@@ -15,7 +15,7 @@ import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Finding;
 import org.junit.jupiter.api.Test;
 
-/** Chamfers, hinge seats and pool gates by hand. */
+/** Chamfers and hinge seats by hand. */
 class LeafEdgesTest {
 
     private static Length inches(double inches) {
@@ -39,6 +39,9 @@ class LeafEdgesTest {
         Chamfer thick = Chamfer.ofLatchStile(inches(18), inches(3.5), inches(0.25));
         assertThat(thick.alongEdge().inches()).isCloseTo(0.489, within(0.001));
         assertThat(thick.alongFace().inches()).isCloseTo(0.089, within(0.001));
+        assertThat(thick.worksheet().result()).isEqualTo(thick.alongEdge());
+        assertThat(thick.worksheet().toText()).contains("3.5 in - sqrt((18.25 in)^2 - (18 in)^2)");
+        assertThat(thick).isEqualTo(Chamfer.ofLatchStile(inches(18), inches(3.5), inches(0.25)));
         // Both ends of the cut go round on the reach of 18.25 in.
         double edgeEnd = 3.5 - thick.alongEdge().inches();
         double faceEnd = 18 - thick.alongFace().inches();
@@ -52,6 +55,8 @@ class LeafEdgesTest {
 
         assertThat(cut.alongEdge().inches()).isCloseTo(0.317, within(0.001));
         assertThat(cut.alongFace().inches()).isCloseTo(0.549, within(0.001));
+        assertThat(cut.worksheet().result()).isEqualTo(cut.alongEdge());
+        assertThat(cut.worksheet().toText()).contains("(0.25 in + 0.25 in x cos 60 deg) / sin 60 deg = 0.433 in");
         // Turned by 60 degrees, both ends of the cut lie in the face of the post, 1/4 in beyond the pin.
         double edgeEnd = 0.75 - cut.alongEdge().inches();
         double faceEnd = 0.25 + cut.alongFace().inches();
