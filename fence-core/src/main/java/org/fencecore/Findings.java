@@ -7,8 +7,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Supplier;
+import org.fencecore.internal.Once;
 import org.fencecore.worksheet.Finding;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What a plan has to say of itself, collected while it is made. Most of it is words for what the plan knows anyway, and
@@ -19,7 +19,7 @@ import org.jspecify.annotations.Nullable;
 final class Findings {
 
     private final List<Supplier<? extends Collection<Finding>>> parts = new ArrayList<>();
-    private volatile @Nullable List<Finding> told;
+    private final Once<List<Finding>> told = Once.of(this::tell);
 
     /** Adds what is known now. */
     void add(Finding finding) {
@@ -39,15 +39,14 @@ final class Findings {
 
     /** Returns all that there is to say, each thing once, the most serious first. */
     List<Finding> all() {
-        List<Finding> known = told;
-        if (known == null) {
-            Set<Finding> once = new LinkedHashSet<>();
-            parts.forEach(part -> once.addAll(part.get()));
-            known = once.stream()
-                    .sorted(Comparator.comparing(Finding::severity).reversed())
-                    .toList();
-            told = known;
-        }
-        return known;
+        return told.get();
+    }
+
+    private List<Finding> tell() {
+        Set<Finding> once = new LinkedHashSet<>();
+        parts.forEach(part -> once.addAll(part.get()));
+        return once.stream()
+                .sorted(Comparator.comparing(Finding::severity).reversed())
+                .toList();
     }
 }

@@ -8,6 +8,7 @@ import org.fencecore.gate.GateLeaf;
 import org.fencecore.gate.HingeSide;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
+import org.fencecore.internal.Once;
 import org.fencecore.site.GateLocation;
 import org.fencecore.slope.BayTop;
 import org.fencecore.worksheet.Worksheet;
@@ -24,7 +25,7 @@ public final class GateBay {
     private final GateDesign design;
     private final Profile bottomLine;
     private final BayTop top;
-    private final List<HungLeaf> leaves;
+    private final Once<List<HungLeaf>> leaves;
 
     GateBay(
             GateLocation location,
@@ -34,7 +35,7 @@ public final class GateBay {
             GateDesign design,
             Profile bottomLine,
             BayTop top,
-            List<HungLeaf> leaves) {
+            Once<List<HungLeaf>> leaves) {
         this.location = location;
         this.from = from;
         this.to = to;
@@ -42,10 +43,10 @@ public final class GateBay {
         this.design = design;
         this.bottomLine = bottomLine;
         this.top = top;
-        this.leaves = List.copyOf(leaves);
+        this.leaves = leaves;
     }
 
-    GateBay withLeaves(List<HungLeaf> blown) {
+    GateBay withLeaves(Once<List<HungLeaf>> blown) {
         return new GateBay(location, from, to, opening, design, bottomLine, top, blown);
     }
 
@@ -82,7 +83,7 @@ public final class GateBay {
      * @return the hinge post of the only leaf, or of the active one of two
      */
     public Post hingePost() {
-        return hingePost(leaves.get(leaves.size() > 1 && leaf().hingeSide() == HingeSide.RIGHT ? 1 : 0));
+        return hingePost(leaves().get(leaves().size() > 1 && leaf().hingeSide() == HingeSide.RIGHT ? 1 : 0));
     }
 
     /**
@@ -93,7 +94,7 @@ public final class GateBay {
      * @throws IllegalArgumentException if it is the leaf of another gate
      */
     public Post hingePost(HungLeaf leaf) {
-        if (!leaves.contains(leaf)) {
+        if (!leaves().contains(leaf)) {
             throw new IllegalArgumentException("leaf was " + leaf + ", which does not hang in " + name()
                     + "; take it from the leaves of this gate");
         }
@@ -142,7 +143,7 @@ public final class GateBay {
      * @return one or two leaves, unmodifiable
      */
     public List<HungLeaf> leaves() {
-        return leaves;
+        return leaves.get();
     }
 
     /**
@@ -178,7 +179,7 @@ public final class GateBay {
      * @return the number of boards on both faces
      */
     public int boardCount() {
-        return leaves.stream().mapToInt(HungLeaf::boardCount).sum();
+        return leaves().stream().mapToInt(HungLeaf::boardCount).sum();
     }
 
     List<Worksheet> worksheets(String side) {
@@ -186,7 +187,7 @@ public final class GateBay {
         if (!top.shape().isStraight()) {
             sheets.add(top.worksheet(opening.middle()).within(side + ", " + name() + ", middle of the opening"));
         }
-        for (HungLeaf leaf : leaves) {
+        for (HungLeaf leaf : leaves()) {
             leaf.worksheets().forEach(sheet -> sheets.add(sheet.within(side + ", " + leaf.name())));
         }
         return sheets;

@@ -19,6 +19,7 @@ import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Side;
 import org.fencecore.geometry.Surface;
+import org.fencecore.internal.Once;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.Face;
 import org.fencecore.site.GateLocation;
@@ -52,7 +53,8 @@ final class GateHanging {
             GatePlacing.Placed placed, GateDesign design, Profile bottomLine, BayTop top, List<HungLeaf> leaves) {
 
         GateBay between(Post from, Post to) {
-            return new GateBay(placed.location(), from, to, placed.opening(), design, bottomLine, top, leaves);
+            return new GateBay(
+                    placed.location(), from, to, placed.opening(), design, bottomLine, top, Once.known(leaves));
         }
     }
 
@@ -224,8 +226,13 @@ final class GateHanging {
         Length thickness = thickness(boarding.map(BoardCuts::layout), courses);
         Optional<HingeLoads> loads = loads(leaf, boarding, courses, place);
         loads.ifPresent(its -> findings.later(its::findings, place));
-        List<HingeSeat> seats = loads.map(its -> seats(leaf, its.hinges())).orElse(List.of());
-        seats.forEach(seat -> findings.later(seat::findings, place));
+        Once<List<HingeSeat>> seats =
+                Once.of(() -> loads.map(its -> seats(leaf, its.hinges())).orElse(List.of()));
+        findings.later(
+                () -> seats.get().stream()
+                        .flatMap(seat -> seat.findings().stream())
+                        .toList(),
+                place);
         return new HungLeaf(
                 name,
                 leaf,

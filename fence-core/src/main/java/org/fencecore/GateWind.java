@@ -84,8 +84,19 @@ final class GateWind {
         return gate.location().releaseHeight().orElse(wind.height());
     }
 
-    /** A caution, where the wind is known. */
-    static Optional<Finding> caution(List<HungLeaf> leaves, String place) {
+    /** A caution where the wind is known, and what it does to each leaf shut. */
+    static List<Finding> findings(List<HungLeaf> leaves, String line, String gate) {
+        List<Finding> findings = new ArrayList<>();
+        caution(leaves, line + ", " + gate).ifPresent(findings::add);
+        for (HungLeaf leaf : leaves) {
+            leaf.windShut()
+                    .ifPresent(wind -> wind.findings()
+                            .forEach(finding -> findings.add(finding.within(line + ", " + leaf.name()))));
+        }
+        return findings;
+    }
+
+    private static Optional<Finding> caution(List<HungLeaf> leaves, String place) {
         Force most = Force.ZERO;
         Force atHinge = Force.ZERO;
         for (HungLeaf leaf : leaves) {

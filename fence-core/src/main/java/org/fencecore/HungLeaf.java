@@ -14,6 +14,7 @@ import org.fencecore.gate.hang.HingeSeat;
 import org.fencecore.gate.hang.LatchDrop;
 import org.fencecore.gate.hang.LeafWind;
 import org.fencecore.geometry.Interval;
+import org.fencecore.internal.Once;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Worksheet;
@@ -37,7 +38,7 @@ public final class HungLeaf {
     private final Length thickness;
     private final Optional<GateSwing> swing;
     private final Optional<HingeLoads> loads;
-    private final List<HingeSeat> seats;
+    private final Once<List<HingeSeat>> seats;
     private final Optional<Chamfer> chamfer;
     private final Optional<HingePostLoad> onPost;
     private final Optional<LeafWind> windShut;
@@ -54,7 +55,7 @@ public final class HungLeaf {
             Length thickness,
             Optional<GateSwing> swing,
             Optional<HingeLoads> loads,
-            List<HingeSeat> seats,
+            Once<List<HingeSeat>> seats,
             Optional<Chamfer> chamfer,
             Optional<HingePostLoad> onPost,
             Optional<LeafWind> windShut) {
@@ -69,7 +70,7 @@ public final class HungLeaf {
         this.thickness = thickness;
         this.swing = swing;
         this.loads = loads;
-        this.seats = List.copyOf(seats);
+        this.seats = seats;
         this.chamfer = chamfer;
         this.onPost = onPost;
         this.windShut = windShut;
@@ -234,7 +235,7 @@ public final class HungLeaf {
      * @return the wood behind the hinges, the lowest first; none when its frame cannot be made
      */
     public List<HingeSeat> hingeSeats() {
-        return seats;
+        return seats.get();
     }
 
     /**
@@ -243,7 +244,9 @@ public final class HungLeaf {
      * @return their lengths, the lowest first
      */
     public List<Length> blocks() {
-        return seats.stream().flatMap(seat -> seat.blockLength().stream()).toList();
+        return hingeSeats().stream()
+                .flatMap(seat -> seat.blockLength().stream())
+                .toList();
     }
 
     /**

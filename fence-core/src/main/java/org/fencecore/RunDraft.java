@@ -10,6 +10,7 @@ import org.fencecore.gate.hang.HingePostLoad;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Surface;
+import org.fencecore.internal.Once;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.Fitting;
 import org.fencecore.layout.PostSpacing;
@@ -25,6 +26,7 @@ import org.fencecore.slope.SlopeSpec;
 import org.fencecore.slope.TopLine;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
+import org.fencecore.units.Pressure;
 import org.fencecore.units.Rounding;
 import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Citation;
@@ -59,7 +61,7 @@ final class RunDraft {
             int firstPost,
             Optional<PostSpacing> spacing,
             TopLine top,
-            Optional<RailPieces> railPieces,
+            Optional<Once<RailPieces>> railPieces,
             Interval boarded,
             Optional<BoardLayout> boards,
             List<CourseRun> courses) {
@@ -172,7 +174,7 @@ final class RunDraft {
         findings.later(() -> top.findings(style.rails().topRailBelowTops()), name(part));
         reach(top, first, at);
         Optional<BoardLayout> boards = Optional.empty();
-        Optional<RailPieces> pieces = Optional.empty();
+        Optional<Once<RailPieces>> pieces = Optional.empty();
         List<CourseRun> courses = List.of();
         if (style.boards().isHorizontal()) {
             courses = new CourseFitting(style, slope, boarded.get(), name(part), findings).fit();
@@ -181,9 +183,9 @@ final class RunDraft {
             boards = fit(boarded.get().length(), name(part))
                     .map(layout -> keptOff(layout, at, boarded.get().start()));
             boards.ifPresent(layout -> close(layout, name(part)));
-            RailPieces laid = RailPieces.lay(
-                    slope, style.rails(), railed.get(), style.postLumber().width());
-            findings.later(() -> railFindings(laid), name(part));
+            Once<RailPieces> laid = Once.of(() -> RailPieces.lay(
+                    slope, style.rails(), railed.get(), style.postLumber().width()));
+            findings.later(() -> railFindings(laid.get()), name(part));
             pieces = Optional.of(laid);
         }
         stretches.add(new StretchDraft(first, part.spacing(), top, pieces, boarded.get(), boards, courses));
@@ -315,12 +317,13 @@ final class RunDraft {
         int past = draft.firstPost() + draft.slope().bays().size() + 1;
         List<Interval> bodies = bodies(
                 stations.subList(draft.firstPost(), past), draft.boarded().start());
-        return BoardAtPost.among(draft.boards().get(), own.subList(draft.firstPost(), past), bodies, board -> {
-            Length middle = Interval.of(board.left(), board.right())
-                    .shiftedBy(draft.boarded().start())
-                    .middle();
-            return draft.top().topIn(draft.slope().bayAt(middle), middle);
-        });
+        return List.copyOf(BoardAtPost.among(
+                draft.boards().get(), own.subList(draft.firstPost(), past), bodies, board -> {
+                    Length middle = Interval.of(board.left(), board.right())
+                            .shiftedBy(draft.boarded().start())
+                            .middle();
+                    return draft.top().topIn(draft.slope().bayAt(middle), middle);
+                }));
     }
 
     /** From where to where each post stands, from the start of the boarding. */
@@ -363,13 +366,14 @@ final class RunDraft {
             List<Bay> bays = new ArrayList<>();
             for (int bay = 0; bay < draft.slope().bays().size(); bay++) {
                 number++;
+                FittedBay slope = draft.slope().bays().get(bay);
                 bays.add(new Bay(
                         number,
                         own.get(draft.firstPost() + bay),
                         own.get(draft.firstPost() + bay + 1),
-                        draft.slope().bays().get(bay),
-                        rails(draft.slope().bays().get(bay)),
-                        kickBoards(draft.slope().bays().get(bay))));
+                        slope,
+                        () -> rails(slope),
+                        kickBoards(slope)));
             }
             built.add(new Stretch(
                     bays,
@@ -378,7 +382,7 @@ final class RunDraft {
                     draft.railPieces(),
                     draft.boarded(),
                     draft.boards(),
-                    boardsAtPosts(draft, own),
+                    Once.of(() -> boardsAtPosts(draft, own)),
                     draft.courses(),
                     style));
         }
@@ -388,12 +392,9 @@ final class RunDraft {
 
     private GateBay finish(GateDraft draft, List<Post> own) {
         GateBay gate = draft.gate().between(own.get(draft.firstPost()), own.get(draft.firstPost() + 1));
-        List<HungLeaf> blown = new GateWind(style, gate, book.pressureOn(line, gate.opening())).blow();
-        String place = line.name + ", " + gate.name();
-        GateWind.caution(blown, place).ifPresent(findings::add);
-        for (HungLeaf leaf : blown) {
-            leaf.windShut().ifPresent(wind -> findings.later(wind::findings, line.name + ", " + leaf.name()));
-        }
+        Optional<Pressure> pressure = book.pressureOn(line, gate.opening());
+        Once<List<HungLeaf>> blown = Once.of(() -> new GateWind(style, gate, pressure).blow());
+        findings.later(() -> GateWind.findings(blown.get(), line.name, gate.name()));
         return gate.withLeaves(blown);
     }
 
@@ -416,6 +417,6 @@ final class RunDraft {
         for (int rail = 0; rail < from.size(); rail++) {
             rails.add(new BayRail(rail + 1, from.get(rail), to.get(rail)));
         }
-        return rails;
+        return List.copyOf(rails);
     }
 }

@@ -7,6 +7,7 @@ import org.fencecore.boarding.BoardCuts;
 import org.fencecore.boarding.BoardMovement;
 import org.fencecore.boarding.Privacy;
 import org.fencecore.geometry.Interval;
+import org.fencecore.internal.Once;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.PostSpacing;
 import org.fencecore.slope.RailHeights;
@@ -30,10 +31,10 @@ public final class Stretch {
     private final List<Bay> bays;
     private final Optional<PostSpacing> spacing;
     private final TopLine topLine;
-    private final Optional<RailPieces> railPieces;
+    private final Optional<Once<RailPieces>> railPieces;
     private final Interval boarded;
     private final Optional<BoardLayout> boards;
-    private final List<BoardAtPost> boardsAtPosts;
+    private final Once<List<BoardAtPost>> boardsAtPosts;
     private final List<CourseRun> courses;
     private final FenceStyle style;
 
@@ -41,10 +42,10 @@ public final class Stretch {
             List<Bay> bays,
             Optional<PostSpacing> spacing,
             TopLine topLine,
-            Optional<RailPieces> railPieces,
+            Optional<Once<RailPieces>> railPieces,
             Interval boarded,
             Optional<BoardLayout> boards,
-            List<BoardAtPost> boardsAtPosts,
+            Once<List<BoardAtPost>> boardsAtPosts,
             List<CourseRun> courses,
             FenceStyle style) {
         this.bays = List.copyOf(bays);
@@ -53,7 +54,7 @@ public final class Stretch {
         this.railPieces = railPieces;
         this.boarded = boarded;
         this.boards = boards;
-        this.boardsAtPosts = List.copyOf(boardsAtPosts);
+        this.boardsAtPosts = boardsAtPosts;
         this.courses = List.copyOf(courses);
         this.style = style;
     }
@@ -130,7 +131,7 @@ public final class Stretch {
      * @return the pieces, over one or more bays each, joined on posts; empty for horizontal boards, which have no rails
      */
     public Optional<RailPieces> railPieces() {
-        return railPieces;
+        return railPieces.map(Once::get);
     }
 
     /**
@@ -191,7 +192,7 @@ public final class Stretch {
      * @return the number of boards, those left out at posts not counted
      */
     public int boardCount() {
-        long leftOut = boardsAtPosts.stream().filter(BoardAtPost::isLeftOut).count();
+        long leftOut = boardsAtPosts().stream().filter(BoardAtPost::isLeftOut).count();
         int horizontal = courses.stream().mapToInt(CourseRun::boardCount).sum();
         return boards.map(BoardLayout::count).orElse(0) - (int) leftOut + horizontal;
     }
@@ -202,7 +203,7 @@ public final class Stretch {
      * @return what is kept of each, along the run, unmodifiable
      */
     public List<BoardAtPost> boardsAtPosts() {
-        return boardsAtPosts;
+        return boardsAtPosts.get();
     }
 
     /**
@@ -237,7 +238,7 @@ public final class Stretch {
             }
             bay.kickBoards().forEach(board -> sheets.add(board.worksheet().within(bayPlace)));
         }
-        railPieces.ifPresent(pieces -> sheets.add(pieces.worksheet().within(place)));
+        railPieces().ifPresent(pieces -> sheets.add(pieces.worksheet().within(place)));
         boards.ifPresent(layout -> tell(sheets, layout, place));
         for (CourseRun part : courses) {
             String partPlace = courses.size() == 1

@@ -196,7 +196,7 @@ class NeverThrowsProperties {
                                 .build())
                         .gate(GateSpec.builder()
                                 .middleRail(hardware % 3 == 0)
-                                .joint(FrameJoint.values()[hardware % 4])
+                                .joint(List.of(FrameJoint.values()).get(hardware % 4))
                                 .build())
                         .build());
     }

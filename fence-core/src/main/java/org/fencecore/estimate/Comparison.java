@@ -20,7 +20,7 @@ import org.fencecore.units.Mass;
  *
  * <pre>{@code
  * Comparison posts = Comparison.of("6 ft", Estimate.of(closePosts, spec), "8 ft", Estimate.of(widePosts, spec));
- * posts.row("posts").difference();   // how many more the second takes
+ * posts.row("posts").difference();   // -2: the second takes two fewer
  * }</pre>
  */
 public final class Comparison {

@@ -20,14 +20,15 @@
  *         .salesTax(new BigDecimal("8.25"))
  *         .build();
  * Estimate estimate = Estimate.of(plan, spec);
- * estimate.materials().get(6);                      // 1 box of 350 of screws for 297, 34.97 USD
+ * estimate.materials().get(6).packs();              // 1, a box of 350 screws for 297
  * estimate.pricedMaterials();                       // 613.92
  * estimate.tax();                                   // 50.65
  * estimate.pricedLabour();                          // 501.90
  * estimate.total();                                 // 1166.47; empty as long as a price is missing
  * estimate.load().weight();                         // 1662.2 lb
- * estimate.load().trips(Mass.ofPounds(1000));       // two
- * estimate.schedule();                              // day 1 layout, digging, setting; day 4 rails, boards, gates
+ * estimate.load().trips(Mass.ofPounds(1000)).size();    // 2
+ * // Layout, digging and setting on the first, rails, boards and gates on the last.
+ * estimate.schedule().orElseThrow().days();         // OptionalInt[4]
  * }</pre>
  */
 @NullMarked

@@ -4,6 +4,9 @@ import java.util.List;
 import java.util.stream.IntStream;
 import org.fencecore.FencePlan;
 import org.fencecore.FencePlanner;
+import org.fencecore.estimate.Comparison;
+import org.fencecore.estimate.Estimate;
+import org.fencecore.estimate.EstimateSpec;
 import org.fencecore.geometry.Bearing;
 import org.fencecore.geometry.Profile;
 import org.fencecore.layout.BoardPattern;
@@ -15,7 +18,7 @@ import org.fencecore.survey.LotBoundary;
 import org.fencecore.takeoff.Takeoff;
 import org.fencecore.units.Length;
 
-/** For estimating software: thousands of invented lots planned in parallel, one taken off, and a what-if. */
+/** For estimating software: thousands of invented lots planned in parallel, one taken off and priced, and a what-if. */
 public final class ManyLotsExample {
 
     private ManyLotsExample() {}
@@ -28,6 +31,8 @@ public final class ManyLotsExample {
     public static void main(String[] args) {
         List<Site> lots =
                 IntStream.range(0, 2_000).mapToObj(ManyLotsExample::lot).toList();
+        EstimateSpec prices =
+                EstimateSpec.builder(PriceAndCompareExample.prices()).build();
         // README begins
         FenceStyle shadowbox = FenceStyle.builder().build();
         List<FencePlan> plans = lots.parallelStream()
@@ -41,13 +46,18 @@ public final class ManyLotsExample {
                         "not buildable: " + each.findings().get(0).code()));
 
         FencePlan plan = plans.get(7);
-        Takeoff.of(plan).materials().stream().limit(4).forEach(System.out::println);
+        Takeoff.of(plan).materials().stream().limit(3).forEach(System.out::println);
+        Estimate estimate = Estimate.of(plan, prices);
+        System.out.println("materials " + estimate.pricedMaterials() + ", all priced: " + estimate.isComplete());
 
         FenceStyle sideBySide = FenceStyle.builder()
                 .pattern(BoardPattern.sideBySide(Length.parse("5 1/2 in")))
                 .build();
         FencePlan other = FencePlanner.plan(plan.site(), sideBySide);
-        System.out.println(plan.boardCount() + " boards, side by side " + other.boardCount());
+        Comparison comparison = Comparison.of("shadowbox", estimate, "side by side", Estimate.of(other, prices));
+        System.out.println(
+                "side by side: " + comparison.row("boards").difference().orElseThrow() + " boards, "
+                        + comparison.row("materials").difference().orElseThrow() + " for materials");
         other.findings().stream()
                 .filter(finding -> !plan.findings().contains(finding))
                 .forEach(finding -> System.out.println(finding.code() + " at " + finding.place()));

@@ -80,7 +80,8 @@ public final class PriceAndCompareExample {
         return FencePlanner.plan(site, style);
     }
 
-    private static PriceBook prices() {
+    /** Invented prices of all that the examples buy for a fence with a walk gate. */
+    static PriceBook prices() {
         return PriceBook.in(USD)
                 .stick("4x4", Length.ofFeet(10), new BigDecimal("17.98"))
                 .stick("4x4", Length.ofFeet(12), new BigDecimal("22.50"))
@@ -95,6 +96,9 @@ public final class PriceAndCompareExample {
                 .item("gravel", new BigDecimal("6.15"))
                 .pack("exterior screw or ring-shank nail, under 2 1/4\"", "box", 350, new BigDecimal("34.97"))
                 .pack("structural screw, 3 1/2\"", "box", 50, new BigDecimal("28.50"))
+                .pack("structural screw, 5 1/2\"", "box", 50, new BigDecimal("41.25"))
+                .item("gate hinge with its screws", new BigDecimal("14.75"))
+                .item("gate latch with its screws", new BigDecimal("18.60"))
                 .item("batter board, two stakes and a crosspiece", new BigDecimal("6.40"))
                 .pack("mason's line", "roll", 250, new BigDecimal("7.95"))
                 .pack("stake", "bundle", 12, new BigDecimal("9.90"))

@@ -156,7 +156,7 @@ class CodeBlocksTest {
     /** Everything that a reader of the documents would have imported. */
     private static String imports() throws IOException {
         StringBuilder imports = new StringBuilder(
-                "import static org.fencecore.examples.Given.*;\nimport java.util.*;\nimport java.util.stream.*;\nimport java.util.function.*;\nimport java.nio.file.*;\nimport java.nio.charset.*;\n");
+                "import static org.fencecore.examples.Given.*;\nimport java.util.*;\nimport java.util.stream.*;\nimport java.math.*;\nimport java.time.*;\nimport java.util.function.*;\nimport java.nio.file.*;\nimport java.nio.charset.*;\n");
         for (Path sources : SOURCES) {
             try (Stream<Path> files = Files.walk(sources)) {
                 imports.append(files.filter(file -> file.endsWith("package-info.java"))

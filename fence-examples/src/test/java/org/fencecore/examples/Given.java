@@ -1,9 +1,15 @@
 package org.fencecore.examples;
 
+import java.math.BigDecimal;
+import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Currency;
 import java.util.List;
 import org.fencecore.FencePlan;
 import org.fencecore.FencePlanner;
+import org.fencecore.estimate.CrewRates;
+import org.fencecore.estimate.PriceBook;
+import org.fencecore.estimate.Task;
 import org.fencecore.gate.GateDesign;
 import org.fencecore.gate.GateLeaf;
 import org.fencecore.gate.GateSpec;
@@ -23,6 +29,8 @@ import org.fencecore.units.Length;
 
 /** Short names for what the blocks of the documents take as given; see {@code code-blocks.txt}. */
 public final class Given {
+
+    private static final Currency USD = Currency.getInstance("USD");
 
     private Given() {}
 
@@ -94,6 +102,44 @@ public final class Given {
                 .fenceOn(1)
                 .ground(1, shots(0, 0, feet, 0))
                 .gate(gate(30.625 / 12, 42.25)));
+    }
+
+    /** Invented prices for {@link #planWithGate} of 234 1/4 in. */
+    public static PriceBook book() {
+        return PriceBook.in(USD)
+                .stick("4x4", feet(10), new BigDecimal("17.98"))
+                .stick("2x4", feet(8), new BigDecimal("5.98"))
+                .stick("2x4", feet(10), new BigDecimal("7.48"))
+                .stick("2x4", feet(12), new BigDecimal("8.98"))
+                .stick("2x4", feet(14), new BigDecimal("10.78"))
+                .stick("2x4", feet(16), new BigDecimal("12.98"))
+                .stick("1x6", feet(6), new BigDecimal("3.47"))
+                .item("concrete mix", new BigDecimal("5.28"))
+                .item("gravel", new BigDecimal("6.15"))
+                .pack("exterior screw or ring-shank nail, under 2 1/4\"", "box", 350, new BigDecimal("34.97"))
+                .pack("structural screw, 3 1/2\"", "box", 50, new BigDecimal("28.50"))
+                .pack("structural screw, 5 1/2\"", "box", 50, new BigDecimal("41.25"))
+                .item("gate hinge with its screws", new BigDecimal("14.75"))
+                .item("gate latch with its screws", new BigDecimal("18.60"))
+                .item("batter board, two stakes and a crosspiece", new BigDecimal("6.40"))
+                .pack("mason's line", "roll", 250, new BigDecimal("7.95"))
+                .pack("stake", "bundle", 12, new BigDecimal("9.90"))
+                .item("post brace with its stake", BigDecimal.ZERO)
+                .item("marking paint", new BigDecimal("6.98"))
+                .build();
+    }
+
+    /** Invented times, at 42 an hour. */
+    public static CrewRates crew() {
+        return CrewRates.builder()
+                .takes(Task.LAYOUT, Duration.ofMinutes(10))
+                .takes(Task.DIGGING, Duration.ofMinutes(45))
+                .takes(Task.SETTING, Duration.ofMinutes(30))
+                .takes(Task.RAILS, Duration.ofMinutes(40))
+                .takes(Task.BOARDS, Duration.ofMinutes(3))
+                .takes(Task.GATES, Duration.ofHours(3))
+                .wage(new BigDecimal("42.00"), USD)
+                .build();
     }
 
     /** A leaf 56 in high. */

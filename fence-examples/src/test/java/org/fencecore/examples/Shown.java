@@ -12,6 +12,7 @@ import org.fencecore.units.Angle;
 import org.fencecore.units.Area;
 import org.fencecore.units.Force;
 import org.fencecore.units.Length;
+import org.fencecore.units.Mass;
 import org.fencecore.units.Moment;
 import org.fencecore.units.Pressure;
 import org.fencecore.units.Ratio;
@@ -50,6 +51,7 @@ final class Shown {
             new Unit<>("Pa", Pressure.class, Pressure::pascals),
             new Unit<>("lbf-ft", Moment.class, Moment::poundFeet),
             new Unit<>("lbf", Force.class, Force::poundsForce),
+            new Unit<>("lb", Mass.class, Mass::pounds),
             new Unit<>("m/s", Speed.class, Speed::metresPerSecond),
             new Unit<>("ft", Length.class, Length::feet),
             new Unit<>("in", Length.class, Length::inches),

@@ -9,6 +9,7 @@ import org.fencecore.gate.GateBrace;
 import org.fencecore.gate.GateLeaf;
 import org.fencecore.gate.HingeSide;
 import org.fencecore.geometry.ProfilePoint;
+import org.fencecore.internal.Once;
 import org.fencecore.units.Force;
 import org.fencecore.units.Length;
 import org.fencecore.units.Volume;
@@ -39,6 +40,7 @@ public final class LeafWeight {
     private final GateLeaf leaf;
     private final GateWood frameWood;
     private final List<LeafBoards> boards;
+    private final Once<Sums> sums = Once.of(this::sum);
 
     private LeafWeight(GateLeaf leaf, GateWood frameWood, List<LeafBoards> boards) {
         this.leaf = leaf;
@@ -110,11 +112,20 @@ public final class LeafWeight {
     }
 
     private Volume frameVolume() {
-        return leaf.pieces().stream().map(FramePiece::volume).reduce(Volume.ZERO, Volume::plus);
+        return sums.get().frame();
     }
 
     private Volume braceVolume() {
-        return leaf.braces().stream().map(GateBrace::volume).reduce(Volume.ZERO, Volume::plus);
+        return sums.get().braces();
+    }
+
+    /** Volumes, and weights times places in newtons times nanometres. */
+    private record Sums(Volume frame, Volume braces, double across, double up) {}
+
+    private Sums sum() {
+        Volume frame = leaf.pieces().stream().map(FramePiece::volume).reduce(Volume.ZERO, Volume::plus);
+        Volume braces = leaf.braces().stream().map(GateBrace::volume).reduce(Volume.ZERO, Volume::plus);
+        return new Sums(frame, braces, moments(true), moments(false));
     }
 
     /**
@@ -123,7 +134,7 @@ public final class LeafWeight {
      * @return the distance, to the nearest nanometre
      */
     public Length fromHingeEdge() {
-        double left = moments(true) / total().newtons();
+        double left = sums.get().across() / total().newtons();
         double width = leaf.width().nanometres();
         return Length.ofNanometres(Math.round(leaf.hingeSide() == HingeSide.LEFT ? left : width - left));
     }
@@ -134,7 +145,7 @@ public final class LeafWeight {
      * @return the height, to the nearest nanometre
      */
     public Length up() {
-        return Length.ofNanometres(Math.round(moments(false) / total().newtons()));
+        return Length.ofNanometres(Math.round(sums.get().up() / total().newtons()));
     }
 
     /** Sum of weight times place, in newtons times nanometres. */
