@@ -221,8 +221,11 @@ public final class EstimateSheet {
         return schedule.date(day).map(Object::toString).orElse(String.valueOf(day));
     }
 
-    private static String plain(Optional<BigDecimal> amount) {
-        return amount.map(BigDecimal::toPlainString).orElse(UNKNOWN);
+    /** With the digits of its currency, or more where it has more. */
+    private String plain(Optional<BigDecimal> amount) {
+        int digits = Math.max(0, estimate.currency().getDefaultFractionDigits());
+        return amount.map(money -> money.setScale(Math.max(digits, money.scale())).toPlainString())
+                .orElse(UNKNOWN);
     }
 
     /**
