@@ -82,6 +82,69 @@ public final class PoolGate {
     }
 
     /**
+     * Returns how high the gate is.
+     *
+     * @return its top, over the ground
+     */
+    public Length gateTop() {
+        return facts.gateTop;
+    }
+
+    /**
+     * Tells whether the gate opens away from the water.
+     *
+     * @return true if it does
+     */
+    public boolean opensAway() {
+        return facts.opensAway;
+    }
+
+    /**
+     * Tells whether the gate takes a lock.
+     *
+     * @return true if it does
+     */
+    public boolean isLockable() {
+        return facts.lockable;
+    }
+
+    /**
+     * Returns how high a release must be to sit anywhere.
+     *
+     * @return the height over the ground
+     */
+    public Length highRelease() {
+        return facts.highRelease;
+    }
+
+    /**
+     * Returns how far under the top a lower release must be.
+     *
+     * @return the least distance
+     */
+    public Length leastUnderTop() {
+        return facts.leastUnderTop;
+    }
+
+    /**
+     * Returns how wide openings near a lower release may be.
+     *
+     * @return the largest opening
+     */
+    public Length largestOpening() {
+        return facts.largestOpening;
+    }
+
+    /**
+     * Returns how far from a lower release openings count.
+     *
+     * @return the radius
+     */
+    public Length shieldRadius() {
+        return facts.shieldRadius;
+    }
+
+    /**
      * Tells whether it closes by itself.
      *
      * @return true if so
