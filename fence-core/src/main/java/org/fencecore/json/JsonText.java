@@ -7,6 +7,7 @@ import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.StreamReadConstraints;
+import com.fasterxml.jackson.core.exc.StreamConstraintsException;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import java.io.IOException;
@@ -19,6 +20,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.fencecore.worksheet.Written;
 
 /**
@@ -85,8 +87,10 @@ final class JsonText {
             }
             return node;
         } catch (JsonProcessingException e) {
-            UnreadableJsonException refusal =
-                    refusal(e.getLocation(), "this is not JSON: " + Written.printable(e.getOriginalMessage()));
+            String what = e instanceof StreamConstraintsException ? "this is over a limit: " : "this is not JSON: ";
+            UnreadableJsonException refusal = refusal(
+                    Objects.requireNonNullElseGet(e.getLocation(), parser::currentLocation),
+                    what + Written.printable(e.getOriginalMessage()));
             refusal.initCause(e);
             throw refusal;
         }

@@ -215,7 +215,11 @@ final class Quantities {
 
     private static <M> String written(M value, List<Unit<M>> units) {
         for (Unit<M> unit : units) {
-            String number = new BigDecimal(unit.in().applyAsDouble(value))
+            double in = unit.in().applyAsDouble(value);
+            if (!Double.isFinite(in)) {
+                continue; // too much of a smaller unit
+            }
+            String number = new BigDecimal(in)
                     .round(new MathContext(10))
                     .stripTrailingZeros()
                     .toPlainString();

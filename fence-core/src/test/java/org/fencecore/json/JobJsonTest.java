@@ -151,9 +151,9 @@ class JobJsonTest {
         assertRefused("{\"a\":".repeat(100_000), "/a".repeat(JsonText.DEEPEST), "deeper than 32 levels");
         assertRefused("{\"version\": " + "9".repeat(29) + "}", "/version", "at most 9 digits");
         assertRefused("{\"version\": " + "9".repeat(100) + "}", "/version", "may have at most 30");
-        assertRefused("{\"version\": " + "9".repeat(100_000) + "}", "/version", "not JSON");
+        assertRefused("{\"version\": " + "9".repeat(100_000) + "}", "/version", "over a limit");
         assertRefused("{\"name\": \"" + "n".repeat(1_001) + "\"}", "/name", "at most 1000");
-        assertRefused("{\"" + "n".repeat(100_000) + "\": 1}", "", "not JSON");
+        assertRefused("{\"" + "n".repeat(100_000) + "\": 1}", "", "over a limit");
         assertRefused(
                 LEAST.replace("[1]", "[" + "1,".repeat(10_000) + "1]"), "/site/fenceOn", "may have at most 10000");
     }

@@ -13,6 +13,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
+import org.fencecore.FencePlan;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -75,6 +77,22 @@ class SchemaTest {
                 job.replaceFirst("\"bearing\" :", "\"direction\" :"))) {
             assertThat(bad).isNotEqualTo(job);
             assertThat(problems(JobJson.schema(), bad)).isNotEmpty();
+        }
+    }
+
+    @Test
+    void theSampleJobsKeepToTheSchema() throws IOException {
+        List<Path> samples;
+        try (Stream<Path> files = Files.list(Path.of("../fence-examples/jobs"))) {
+            samples = files.toList();
+        }
+        assertThat(samples).hasSizeGreaterThanOrEqualTo(2);
+        for (Path sample : samples) {
+            String text = Files.readString(sample);
+            assertThat(problems(JobJson.schema(), text)).as("%s", sample).isEmpty();
+            FencePlan plan = JobJson.read(text).plan();
+            assertThat(plan.isBuildable()).as("%s is buildable: %s", sample, plan.findings()).isTrue();
+            assertThat(problems(PlanJson.schema(), PlanJson.write(plan))).isEmpty();
         }
     }
 }
