@@ -46,8 +46,7 @@ final class BoardShapes {
         private static boolean continues(List<BoardPlacement> boards, int start, int next) {
             BoardPlacement first = boards.get(start);
             BoardPlacement board = boards.get(next);
-            boolean step = next == start + 1
-                    || isNear(step(boards, next - 1), step(boards, start));
+            boolean step = next == start + 1 || isNear(step(boards, next - 1), step(boards, start));
             return step && isNear(board.width().nanometres(), first.width().nanometres());
         }
 

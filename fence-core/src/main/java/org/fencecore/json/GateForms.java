@@ -120,11 +120,13 @@ final class GateForms {
             .with(
                     usual("loadAtLatch", FORCE, GateHardware::loadAtLatch, "what hangs on the latch side"),
                     GateHardware.Builder::loadAtLatch)
+            .with(usual("openTo", ANGLE, GateHardware::openTo, "how far gates open"), GateHardware.Builder::openTo)
             .with(
-                    usual("openTo", ANGLE, GateHardware::openTo, "how far gates open"),
-                    GateHardware.Builder::openTo)
-            .with(
-                    usual("swingClearance", LENGTH, GateHardware::swingClearance, "the least room under a swinging leaf"),
+                    usual(
+                            "swingClearance",
+                            LENGTH,
+                            GateHardware::swingClearance,
+                            "the least room under a swinging leaf"),
                     GateHardware.Builder::swingClearance)
             .end(GateHardware.Builder::build);
 
@@ -154,9 +156,7 @@ final class GateForms {
             .with(
                     usual("selfLatching", FLAG, PoolGate::isSelfLatching, "whether it latches by itself"),
                     PoolGate.Builder::selfLatching)
-            .with(
-                    usual("lockable", FLAG, PoolGate::isLockable, "whether it takes a lock"),
-                    PoolGate.Builder::lockable)
+            .with(usual("lockable", FLAG, PoolGate::isLockable, "whether it takes a lock"), PoolGate.Builder::lockable)
             .with(
                     usual("releaseOnPoolSide", FLAG, PoolGate::isReleaseOnPoolSide, "on which side the release is"),
                     PoolGate.Builder::releaseOnPoolSide)

@@ -90,7 +90,11 @@ final class GateShapes {
             "leaf",
             "A leaf of a gate as it hangs.",
             required("name", TEXT, HungLeaf::name, "its name"),
-            required("hingeSide", Basics.oneOf(HingeSide.class), leaf -> leaf.leaf().hingeSide(), "where it hangs"),
+            required(
+                    "hingeSide",
+                    Basics.oneOf(HingeSide.class),
+                    leaf -> leaf.leaf().hingeSide(),
+                    "where it hangs"),
             required("place", INTERVAL, leaf -> leaf.leaf().place(), "where it is in the opening"),
             required("width", LENGTH, leaf -> leaf.leaf().width(), "how wide"),
             required("frameHeight", LENGTH, leaf -> leaf.leaf().frameHeight(), "how high its frame is"),

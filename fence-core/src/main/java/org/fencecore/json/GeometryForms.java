@@ -65,8 +65,7 @@ final class GeometryForms {
                     ProfilePoint::new)
             .end(point -> point);
 
-    static final Form<Profile> PROFILE =
-            Basics.as(listOf(PROFILE_POINT, MOST_POINTS), Profile::of, Profile::points);
+    static final Form<Profile> PROFILE = Basics.as(listOf(PROFILE_POINT, MOST_POINTS), Profile::of, Profile::points);
 
     static final Form<Corner> CORNER = Made.<Corner>named("corner", "Where two lines meet.")
             .from(
@@ -91,7 +90,11 @@ final class GeometryForms {
                     zone -> zone.point().isPresent(),
                     Made.<Zone>named("around", "A circle.")
                             .from(
-                                    required("centre", POINT, zone -> zone.point().orElseThrow(), "its middle"),
+                                    required(
+                                            "centre",
+                                            POINT,
+                                            zone -> zone.point().orElseThrow(),
+                                            "its middle"),
                                     required("margin", LENGTH, Zone::margin, "how far it reaches"),
                                     Zone::around)
                             .end(zone -> zone))

@@ -87,18 +87,14 @@ final class GroundForms {
                     SoilClass.class,
                     SoilClass::isPresumptive,
                     Made.<SoilClass>named("presumptive", "A class of the building code.")
-                            .from(
-                                    required("class", Basics.oneOf(soils()), soil -> soil, "the class"),
-                                    soil -> soil)
+                            .from(required("class", Basics.oneOf(soils()), soil -> soil, "the class"), soil -> soil)
                             .end(soil -> soil))
             .kind(
                     "symbol",
                     SoilClass.class,
                     soil -> false, // written as the class that it stands for
                     Made.<SoilClass>named("symbol", "A soil of the unified classification.")
-                            .from(
-                                    required("symbol", TEXT, SoilClass::name, "such as SM or CL"),
-                                    SoilClass::ofSymbol)
+                            .from(required("symbol", TEXT, SoilClass::name, "such as SM or CL"), SoilClass::ofSymbol)
                             .end(soil -> soil))
             .kind(
                     "tested",
@@ -123,7 +119,11 @@ final class GroundForms {
                     usual("edition", Basics.oneOf(AsceEdition.class), AsceWind::edition, "the edition"),
                     AsceWind.Builder::edition)
             .with(
-                    usual("exposure", Basics.oneOf(Exposure.class), AsceWind::exposure, "how open the surroundings are"),
+                    usual(
+                            "exposure",
+                            Basics.oneOf(Exposure.class),
+                            AsceWind::exposure,
+                            "how open the surroundings are"),
                     AsceWind.Builder::exposure)
             .with(
                     usual("topographicFactor", RATIO, AsceWind::topographicFactor, "Kzt"),

@@ -34,12 +34,7 @@ public final class Job {
     private final Paper paper;
 
     private Job(
-            Site site,
-            FenceStyle style,
-            Optional<String> name,
-            List<SetPost> setPosts,
-            TapeFormat tape,
-            Paper paper) {
+            Site site, FenceStyle style, Optional<String> name, List<SetPost> setPosts, TapeFormat tape, Paper paper) {
         this.site = site;
         this.style = style;
         this.name = name;

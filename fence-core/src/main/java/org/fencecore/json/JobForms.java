@@ -56,7 +56,11 @@ final class JobForms {
             .from(
                     required("version", VERSION_ONE, job -> VERSION, "the version of this format"),
                     required("site", SiteForms.SITE, Job::site, "what the ground is"),
-                    required("style", StyleForms.STYLE, Job::style, "what the owner wants; an empty object for the usual"),
+                    required(
+                            "style",
+                            StyleForms.STYLE,
+                            Job::style,
+                            "what the owner wants; an empty object for the usual"),
                     (version, site, style) -> Job.of(site, style))
             .with(maybe("name", TEXT, Job::name, "what the sheets call it"), Job::withName)
             .with(
@@ -65,9 +69,7 @@ final class JobForms {
             .with(
                     usual("tape", Basics.oneOf(tapes()), Job::tape, "how lengths are written on the sheets"),
                     Job::withTape)
-            .with(
-                    usual("paper", Basics.oneOf(papers()), Job::paper, "what drawings are printed on"),
-                    Job::withPaper)
+            .with(usual("paper", Basics.oneOf(papers()), Job::paper, "what drawings are printed on"), Job::withPaper)
             .end(job -> job);
 
     private JobForms() {}

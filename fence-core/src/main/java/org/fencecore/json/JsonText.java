@@ -113,38 +113,37 @@ final class JsonText {
         }
         JsonLocation at = parser.currentTokenLocation();
         JsonToken token = parser.currentToken();
-        Node.Kind kind =
-                switch (token) {
-                    case START_OBJECT -> Node.Kind.OBJECT;
-                    case START_ARRAY -> Node.Kind.LIST;
-                    case VALUE_STRING -> Node.Kind.TEXT;
-                    case VALUE_TRUE, VALUE_FALSE -> Node.Kind.FLAG;
-                    case VALUE_NULL -> Node.Kind.NULL;
-                    default -> Node.Kind.NUMBER;
-                };
-        Object content =
-                switch (kind) {
-                    case OBJECT -> members(depth + 1);
-                    case LIST -> items(depth + 1);
-                    case TEXT -> bounded("text", LONGEST_TEXT);
-                    case NUMBER -> bounded("number", LONGEST_NUMBER);
-                    case FLAG -> token == JsonToken.VALUE_TRUE;
-                    case NULL -> "";
-                };
+        Node.Kind kind = switch (token) {
+            case START_OBJECT -> Node.Kind.OBJECT;
+            case START_ARRAY -> Node.Kind.LIST;
+            case VALUE_STRING -> Node.Kind.TEXT;
+            case VALUE_TRUE, VALUE_FALSE -> Node.Kind.FLAG;
+            case VALUE_NULL -> Node.Kind.NULL;
+            default -> Node.Kind.NUMBER;
+        };
+        Object content = switch (kind) {
+            case OBJECT -> members(depth + 1);
+            case LIST -> items(depth + 1);
+            case TEXT -> bounded("text", LONGEST_TEXT);
+            case NUMBER -> bounded("number", LONGEST_NUMBER);
+            case FLAG -> token == JsonToken.VALUE_TRUE;
+            case NULL -> "";
+        };
         return new Node(kind, content, at.getLineNr(), at.getColumnNr());
     }
 
     private String bounded(String what, int longest) throws IOException {
         if (parser.getTextLength() > longest) {
-            throw refusal("this " + what + " has " + parser.getTextLength() + " characters; it may have at most "
-                    + longest);
+            throw refusal(
+                    "this " + what + " has " + parser.getTextLength() + " characters; it may have at most " + longest);
         }
         return parser.getText();
     }
 
     private void requireDepth(int depth) {
         if (depth > DEEPEST) {
-            throw refusal("objects and lists stand in each other deeper than " + DEEPEST + " levels, which is the limit");
+            throw refusal(
+                    "objects and lists stand in each other deeper than " + DEEPEST + " levels, which is the limit");
         }
     }
 

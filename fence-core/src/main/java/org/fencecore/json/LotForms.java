@@ -78,8 +78,7 @@ final class LotForms {
             }
             LotBoundary lot = corners.isPresent()
                     ? LotBoundary.ofCorners(corners.get())
-                    : LotBoundary.startingAt(
-                            start.orElse(Point.ORIGIN), courses.orElseThrow());
+                    : LotBoundary.startingAt(start.orElse(Point.ORIGIN), courses.orElseThrow());
             return facetsWithin.map(lot::withFacetsWithin).orElse(lot);
         }
     }

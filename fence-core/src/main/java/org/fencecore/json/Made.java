@@ -77,8 +77,7 @@ final class Made<T, B> extends Form<T> {
 
         <B, V, W, X> Begun<T, B> from(Field<T, V> one, Field<T, W> two, Field<T, X> three, Three<V, W, X, B> maker) {
             return begun(
-                    List.of(one, two, three),
-                    found -> maker.apply(found.get(one), found.get(two), found.get(three)));
+                    List.of(one, two, three), found -> maker.apply(found.get(one), found.get(two), found.get(three)));
         }
 
         <B, V, W, X, Y> Begun<T, B> from(
@@ -105,11 +104,7 @@ final class Made<T, B> extends Form<T> {
 
     /** An object that is begun, to be taken further. */
     record Begun<T, B>(
-            String name,
-            String about,
-            List<Field<T, ?>> fields,
-            Function<Found, B> begin,
-            List<Step<T, ?, B>> steps) {
+            String name, String about, List<Field<T, ?>> fields, Function<Found, B> begin, List<Step<T, ?, B>> steps) {
 
         <V> Begun<T, B> with(Field<T, V> field, BiFunction<B, V, B> step) {
             fields.add(field);

@@ -122,8 +122,7 @@ final class ObstacleForms {
 
     /** What any obstacle may have. */
     private static Made<Obstacle, Obstacle> named(Made.Begun<Obstacle, Obstacle> begun) {
-        return begun.with(
-                        usual("name", TEXT, Obstacle::name, "what it is called on this job"), Obstacle::withName)
+        return begun.with(usual("name", TEXT, Obstacle::name, "what it is called on this job"), Obstacle::withName)
                 .with(
                         usual("source", CITATION, Obstacle::source, "who asks for the clear distance"),
                         (obstacle, source) -> obstacle.withClear(obstacle.clear(), source))

@@ -96,7 +96,8 @@ final class Place {
     /** Refuses anything but what was written for the same. */
     void requireSame(Object written) {
         if (written instanceof Map<?, ?> members) {
-            List<String> names = members.keySet().stream().map(String.class::cast).toList();
+            List<String> names =
+                    members.keySet().stream().map(String.class::cast).toList();
             fields(names);
             members.forEach((name, member) -> field((String) name).requireSame(member));
         } else if (written instanceof List<?> values) {

@@ -69,8 +69,9 @@ final class PlanShapes {
 
         static List<Hole> of(FencePlan plan) {
             Map<FootingDesign, List<Integer>> posts = new LinkedHashMap<>();
-            plan.posts().forEach(post -> posts.computeIfAbsent(post.footing(), footing -> new ArrayList<>())
-                    .add(post.number()));
+            plan.posts()
+                    .forEach(post -> posts.computeIfAbsent(post.footing(), footing -> new ArrayList<>())
+                            .add(post.number()));
             List<Hole> holes = new ArrayList<>();
             posts.forEach((footing, numbers) -> holes.add(new Hole(footing, numbers)));
             return holes;
@@ -136,7 +137,11 @@ final class PlanShapes {
             required("from", COUNT, bay -> bay.from().number(), "the number of its first post"),
             required("to", COUNT, bay -> bay.to().number(), "the number of its second post"),
             required("spacing", LENGTH, Bay::spacing, "from centre to centre"),
-            required("treatment", Basics.oneOf(Treatment.class), bay -> bay.slope().treatment(), "racked or stepped"),
+            required(
+                    "treatment",
+                    Basics.oneOf(Treatment.class),
+                    bay -> bay.slope().treatment(),
+                    "racked or stepped"),
             required("bottomAtStart", LENGTH, bay -> bay.slope().bottomAtStart(), "the boards' bottoms at its start"),
             required("bottomAtEnd", LENGTH, bay -> bay.slope().bottomAtEnd(), "the boards' bottoms at its end"),
             required("rails", toldListOf(BAY_RAIL), Bay::rails, "its rails"),

@@ -152,7 +152,9 @@ final class Quantities {
     }
 
     private static Slope slope(String text) {
-        return text.endsWith(RISE_OVER_RUN) ? Slope.ofPercent(100).times(number(text, RISE_OVER_RUN)) : Slope.parse(text);
+        return text.endsWith(RISE_OVER_RUN)
+                ? Slope.ofPercent(100).times(number(text, RISE_OVER_RUN))
+                : Slope.parse(text);
     }
 
     private static String text(Slope slope) {
@@ -191,7 +193,8 @@ final class Quantities {
     @SafeVarargs
     private static <M> Form<M> measure(String name, String about, String example, Unit<M>... given) {
         List<Unit<M>> units = List.of(given);
-        String names = units.stream().map(Unit::name).filter(unit -> !unit.isEmpty()).collect(Collectors.joining(", "));
+        String names =
+                units.stream().map(Unit::name).filter(unit -> !unit.isEmpty()).collect(Collectors.joining(", "));
         return text(
                 name,
                 about + " Units: " + names + (units.get(units.size() - 1).name().isEmpty() ? ", or none." : "."),
@@ -223,7 +226,8 @@ final class Quantities {
                     .round(new MathContext(10))
                     .stripTrailingZeros()
                     .toPlainString();
-            if (number.length() <= LONGEST / 2 && unit.of().apply(Double.parseDouble(number)).equals(value)) {
+            if (number.length() <= LONGEST / 2
+                    && unit.of().apply(Double.parseDouble(number)).equals(value)) {
                 return unit.with(number);
             }
         }
@@ -238,8 +242,7 @@ final class Quantities {
             T read(Place place) {
                 String text = place.text("a text such as \"" + examples.get(0).replace("\"", "\\\"") + "\"");
                 if (text.length() > LONGEST) {
-                    throw place.refusal(
-                            name + " has " + text.length() + " characters; it may have at most " + LONGEST);
+                    throw place.refusal(name + " has " + text.length() + " characters; it may have at most " + LONGEST);
                 }
                 return place.make(() -> parse.apply(text));
             }

@@ -94,8 +94,7 @@ final class RuleForms {
                     usual(
                             "release",
                             RELEASE,
-                            rule -> new Triple(
-                                    rule.releaseHeight(), rule.releaseUnderTop(), rule.openingAtRelease()),
+                            rule -> new Triple(rule.releaseHeight(), rule.releaseUnderTop(), rule.openingAtRelease()),
                             "the release of a gate's latch"),
                     (rule, release) -> rule.release(release.first(), release.second(), release.third()))
             .end(PoolBarrier.Builder::build);
@@ -120,8 +119,7 @@ final class RuleForms {
                                     required(
                                             "triangle",
                                             TRIANGLE,
-                                            rule -> new Triangle(
-                                                    rule.corner(), rule.arrivingLeg(), rule.leavingLeg()),
+                                            rule -> new Triangle(rule.corner(), rule.arrivingLeg(), rule.leavingLeg()),
                                             "the triangle"),
                                     required("from", LENGTH, CornerVisibility::from, "the height from which it holds"),
                                     words(),
@@ -136,9 +134,7 @@ final class RuleForms {
                             .with(
                                     maybe("upTo", LENGTH, CornerVisibility::upTo, "the height up to which it holds"),
                                     CornerVisibility::withUpTo)
-                            .with(
-                                    exemption(CornerVisibility::exemptFrom),
-                                    CornerVisibility::withExemption)
+                            .with(exemption(CornerVisibility::exemptFrom), CornerVisibility::withExemption)
                             .end(rule -> rule))
             .kind(
                     "easement",
@@ -157,7 +153,11 @@ final class RuleForms {
                     Made.<ClearGround>named("setback", "How far a fence stays from a line.")
                             .from(
                                     required("line", LINE, RuleForms::line, "the line"),
-                                    required("distance", LENGTH, rule -> rule.zone().margin(), "the distance"),
+                                    required(
+                                            "distance",
+                                            LENGTH,
+                                            rule -> rule.zone().margin(),
+                                            "the distance"),
                                     words(),
                                     source(),
                                     ClearGround::setback)
@@ -176,8 +176,7 @@ final class RuleForms {
         return required("source", CITATION, LocalRule::source, "where the rule is written");
     }
 
-    private static <T extends LocalRule> Field<T, Ratio> exemption(
-            Function<T, Optional<Ratio>> get) {
+    private static <T extends LocalRule> Field<T, Ratio> exemption(Function<T, Optional<Ratio>> get) {
         return maybe("exemption", RATIO, get, "how open a fence must be to be left out of it");
     }
 

@@ -70,12 +70,10 @@ final class SiteForms {
             .with(
                     maybe("surface", GroundForms.SURFACE, Site::surface, "the ground as a surface"),
                     (Site.Builder site, Surface surface) -> site.ground(surface))
-            .with(
-                    usual("gates", listOf(GateForms.LOCATION, MOST_GATES), Site::gates, "the gates"),
-                    (site, gates) -> {
-                        gates.forEach(site::gate);
-                        return site;
-                    })
+            .with(usual("gates", listOf(GateForms.LOCATION, MOST_GATES), Site::gates, "the gates"), (site, gates) -> {
+                gates.forEach(site::gate);
+                return site;
+            })
             .with(
                     usual("obstacles", ObstacleForms.OBSTACLES, Site::obstacles, "what is in the way"),
                     Site.Builder::obstacles)

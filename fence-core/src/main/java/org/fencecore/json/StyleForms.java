@@ -45,7 +45,11 @@ final class StyleForms {
                     usual("railDepth", LENGTH, RailSpec::railDepth, "how deep a rail is, square to it"),
                     RailSpec.Builder::railDepth)
             .with(
-                    usual("topRailBelowTops", LENGTH, RailSpec::topRailBelowTops, "how far boards stand over the top rail"),
+                    usual(
+                            "topRailBelowTops",
+                            LENGTH,
+                            RailSpec::topRailBelowTops,
+                            "how far boards stand over the top rail"),
                     RailSpec.Builder::topRailBelowTops)
             .with(
                     usual(
@@ -103,7 +107,11 @@ final class StyleForms {
             .end(SlopeSpec.Builder::build);
 
     static final Form<TopShape> TOP = Kinds.<TopShape>named("top", "How the tops of the boards run.")
-            .kind("straight", TopShape.class, TopShape::isStraight, top("straight", "To the string.", TopShape::straight))
+            .kind(
+                    "straight",
+                    TopShape.class,
+                    TopShape::isStraight,
+                    top("straight", "To the string.", TopShape::straight))
             .kind(
                     "followingGround",
                     TopShape.class,
@@ -162,7 +170,11 @@ final class StyleForms {
                             .from(
                                     required("shaft", LENGTH, HoleShape::width, "how wide above the bell"),
                                     required("atBottom", LENGTH, HoleShape::bottomWidth, "how wide at the bottom"),
-                                    required("height", LENGTH, hole -> hole.bell().orElseThrow(), "how high the bell is"),
+                                    required(
+                                            "height",
+                                            LENGTH,
+                                            hole -> hole.bell().orElseThrow(),
+                                            "how high the bell is"),
                                     HoleShape::belled)
                             .end(hole -> hole))
             .kind(
@@ -298,7 +310,11 @@ final class StyleForms {
                     usual("postSpacing", POST_SPACING, FenceStyle::postSpacing, "how posts are spaced"),
                     FenceStyle.Builder::postSpacing)
             .with(
-                    usual("postAboveBoards", LENGTH, FenceStyle::postAboveBoards, "how far posts stand over the boards"),
+                    usual(
+                            "postAboveBoards",
+                            LENGTH,
+                            FenceStyle::postAboveBoards,
+                            "how far posts stand over the boards"),
                     FenceStyle.Builder::postAboveBoards)
             .with(
                     usual(
@@ -328,15 +344,14 @@ final class StyleForms {
     }
 
     private static Optional<Grading> grading(Lumber lumber) {
-        return lumber.species()
-                .flatMap(species -> lumber.grade().map(grade -> new Grading(species, grade)));
+        return lumber.species().flatMap(species -> lumber.grade().map(grade -> new Grading(species, grade)));
     }
 
     private static Optional<ReferenceValues> values(Lumber lumber) {
         Optional<ReferenceValues> own = lumber.ownValues();
         own.ifPresent(values -> {
-            ReferenceValues given = ReferenceValues.given(
-                    values.source(), values.bending(), values.shear(), values.elasticity());
+            ReferenceValues given =
+                    ReferenceValues.given(values.source(), values.bending(), values.shear(), values.elasticity());
             if (!given.equals(values)) {
                 throw new IllegalArgumentException("values of " + lumber + " were " + values
                         + ", taken from the library's own table; grade the lumber by species and grade instead");

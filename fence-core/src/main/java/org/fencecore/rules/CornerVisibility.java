@@ -113,8 +113,7 @@ public final class CornerVisibility extends LocalRule {
             throw new IllegalArgumentException(
                     "upTo was " + newUpTo + ", not over the lower limit of " + from + "; swap them");
         }
-        return new CornerVisibility(
-                corner, arrivingLeg, leavingLeg, from, newUpTo, exemptFrom, words(), source());
+        return new CornerVisibility(corner, arrivingLeg, leavingLeg, from, newUpTo, exemptFrom, words(), source());
     }
 
     /**
@@ -126,14 +125,7 @@ public final class CornerVisibility extends LocalRule {
      */
     public CornerVisibility withExemption(Ratio openness) {
         return new CornerVisibility(
-                corner,
-                arrivingLeg,
-                leavingLeg,
-                from,
-                upTo,
-                requireShare("openness", openness),
-                words(),
-                source());
+                corner, arrivingLeg, leavingLeg, from, upTo, requireShare("openness", openness), words(), source());
     }
 
     /**

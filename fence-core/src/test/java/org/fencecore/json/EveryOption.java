@@ -210,14 +210,17 @@ final class EveryOption {
                 .withName("every option")
                 .withTape(TapeFormat.inches(16))
                 .withPaper(Paper.TABLOID)
-                .withSetPosts(List.of(
-                        SetPost.of(1, Job.of(site, style()).plan().posts().get(0).centre())
-                                .withExposed(inches(75))));
+                .withSetPosts(List.of(SetPost.of(
+                                1, Job.of(site, style()).plan().posts().get(0).centre())
+                        .withExposed(inches(75))));
     }
 
     private static FenceStyle style() {
         ReferenceValues own = ReferenceValues.given(
-                Citation.of("mill certificate", "", ""), Pressure.ofPsi(900), Pressure.ofPsi(150), Pressure.ofPsi(1.2e6));
+                Citation.of("mill certificate", "", ""),
+                Pressure.ofPsi(900),
+                Pressure.ofPsi(150),
+                Pressure.ofPsi(1.2e6));
         return FenceStyle.builder()
                 .pattern(BoardPattern.boardAndBatten(inches(5.5), inches(2.5))
                         .withLaps(inches(0.5), inches(0.75), inches(1))
@@ -381,9 +384,7 @@ final class EveryOption {
                 .chord(feet(60))
                 .chordBearing(Bearing.ofAzimuth(Angle.ofDegrees(77.123456789)))
                 .build();
-        Point end = Point.ORIGIN
-                .plus(Bearing.NORTH, feet(70))
-                .plus(curve.bearing(), curve.distance());
+        Point end = Point.ORIGIN.plus(Bearing.NORTH, feet(70)).plus(curve.bearing(), curve.distance());
         LotBoundary lot = LotBoundary.of(List.of(
                 Plans.course(0, 70),
                 curve,

@@ -151,12 +151,14 @@ class EveryOptionTest {
         Set<String> names = names();
         Set<String> without = new TreeSet<>();
         for (Class<?> type : BUILDERS) {
-            methods(type, type).filter(method -> !has(names, type, method)).forEach(method -> without.add(
-                    type.getName() + "." + method.getName()));
+            methods(type, type)
+                    .filter(method -> !has(names, type, method))
+                    .forEach(method -> without.add(type.getName() + "." + method.getName()));
         }
         for (Class<?> type : MADE_BY_FACTORIES) {
-            methods(type, type).filter(method -> !has(names, type, method)).forEach(method -> without.add(
-                    type.getName() + "." + method.getName()));
+            methods(type, type)
+                    .filter(method -> !has(names, type, method))
+                    .forEach(method -> without.add(type.getName() + "." + method.getName()));
         }
         assertThat(without).as("methods without a field in the job's JSON").isEmpty();
     }
@@ -228,8 +230,8 @@ class EveryOptionTest {
         Set<String> all = new TreeSet<>();
         fields(schema, "", all);
         schema.get("$defs").properties().forEach(definition -> fields(definition.getValue(), definition.getKey(), all));
-        all.removeIf(field -> ONLY_READ.contains(field.substring(field.lastIndexOf('/') + 1))
-                || field.startsWith("soil/symbol/"));
+        all.removeIf(field ->
+                ONLY_READ.contains(field.substring(field.lastIndexOf('/') + 1)) || field.startsWith("soil/symbol/"));
         assertThat(written).containsAll(all);
     }
 

@@ -55,7 +55,8 @@ class JobJsonTest {
         FencePlan plan = JobJson.read(LEAST).plan();
         assertThat(plan.isBuildable()).isTrue();
         assertThat(plan.runs()).hasSize(1);
-        assertThat(plan.posts().get(0).ground()).isGreaterThan(plan.posts().get(7).ground());
+        assertThat(plan.posts().get(0).ground())
+                .isGreaterThan(plan.posts().get(7).ground());
     }
 
     @Test
@@ -69,7 +70,8 @@ class JobJsonTest {
     @Test
     void whatIsWrittenSaysEverythingAndReadsBack() {
         String written = JobJson.write(JobJson.read(LEAST));
-        assertThat(written).contains("\"setback\" : \"6 in\"", "\"treatment\" : \"RACKED\"", "\"woodScrews\"", "\"tape\"");
+        assertThat(written)
+                .contains("\"setback\" : \"6 in\"", "\"treatment\" : \"RACKED\"", "\"woodScrews\"", "\"tape\"");
         assertThat(JobJson.write(JobJson.read(written))).isEqualTo(written);
     }
 
@@ -124,7 +126,8 @@ class JobJsonTest {
         String bad = LEAST.replace("[1]", "[1, true]");
         assertThatExceptionOfType(UnreadableJsonException.class)
                 .isThrownBy(() -> JobJson.read(bad))
-                .withMessage("/site/fenceOn/1 (line 10, column 20): here stands true or false; it must be a whole number")
+                .withMessage(
+                        "/site/fenceOn/1 (line 10, column 20): here stands true or false; it must be a whole number")
                 .satisfies(refusal -> {
                     assertThat(refusal.line()).isEqualTo(10);
                     assertThat(refusal.column()).isEqualTo(20);

@@ -11,7 +11,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -61,7 +60,8 @@ class SchemaTest {
                 .getSchema(SchemaLocation.of("https://json-schema.org/draft/2020-12/schema"));
         assertThat(meta.validate(JobJson.schema(), InputFormat.JSON)).isEmpty();
         assertThat(meta.validate(PlanJson.schema(), InputFormat.JSON)).isEmpty();
-        assertThat(meta.validate("{\"type\": \"no such type\"}", InputFormat.JSON)).isNotEmpty();
+        assertThat(meta.validate("{\"type\": \"no such type\"}", InputFormat.JSON))
+                .isNotEmpty();
     }
 
     @Test
