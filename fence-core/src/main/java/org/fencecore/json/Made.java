@@ -5,6 +5,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -24,7 +25,7 @@ final class Made<T, B> extends Form<T> {
 
         @SuppressWarnings("unchecked") // the field's own form read it
         <V> V get(Field<?, V> field) {
-            return (V) values.get(field.name());
+            return (V) Objects.requireNonNull(values.get(field.name()), field.name());
         }
     }
 

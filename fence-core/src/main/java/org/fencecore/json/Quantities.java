@@ -191,6 +191,7 @@ final class Quantities {
 
     /** A quantity in one of some units, the last of them that which it holds. */
     @SafeVarargs
+    @SuppressWarnings("varargs") // they are only gone through
     private static <M> Form<M> measure(String name, String about, String example, Unit<M>... given) {
         List<Unit<M>> units = List.of(given);
         String names =

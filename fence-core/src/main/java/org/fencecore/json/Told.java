@@ -22,6 +22,7 @@ final class Told<T> extends Shape<T> {
     }
 
     @SafeVarargs
+    @SuppressWarnings("varargs") // they are only gone through
     static <T> Told<T> of(String name, String about, Field<T, ?>... fields) {
         return new Told<>(name, about, List.of(fields));
     }

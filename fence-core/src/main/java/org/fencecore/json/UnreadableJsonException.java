@@ -9,9 +9,16 @@ public final class UnreadableJsonException extends RuntimeException {
 
     private static final long serialVersionUID = 1L;
 
+    /** The field that is wrong, as a JSON Pointer. */
     private final String path;
+
+    /** The line where its value begins. */
     private final int line;
+
+    /** The column where its value begins. */
     private final int column;
+
+    /** What is wrong. */
     private final String problem;
 
     UnreadableJsonException(String path, int line, int column, String problem) {
