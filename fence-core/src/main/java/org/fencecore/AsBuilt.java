@@ -33,10 +33,10 @@ final class AsBuilt {
     private final Site site;
     private final FenceStyle style;
     private final Map<Integer, SetPost> set;
-    private final List<Finding> findings;
+    private final Findings findings;
     private final Length half;
 
-    private AsBuilt(Site site, FenceStyle style, Map<Integer, SetPost> set, List<Finding> findings) {
+    private AsBuilt(Site site, FenceStyle style, Map<Integer, SetPost> set, Findings findings) {
         this.site = site;
         this.style = style;
         this.set = set;
@@ -46,12 +46,12 @@ final class AsBuilt {
 
     /** The lines as planned, moved; a post measured nearer to another's place than to its own is left where it was planned. */
     static List<LaidLine> move(
-            Site site, FenceStyle style, List<LaidLine> planned, Map<Integer, SetPost> set, List<Finding> findings) {
+            Site site, FenceStyle style, List<LaidLine> planned, Map<Integer, SetPost> set, Findings findings) {
         return new AsBuilt(site, style, believable(planned, set, findings), findings).move(planned);
     }
 
     private static Map<Integer, SetPost> believable(
-            List<LaidLine> planned, Map<Integer, SetPost> set, List<Finding> findings) {
+            List<LaidLine> planned, Map<Integer, SetPost> set, Findings findings) {
         Map<Integer, SetPost> believed = new HashMap<>(set);
         for (LaidLine laid : planned) {
             List<PostRow.Spot> spots = laid.row().spots();

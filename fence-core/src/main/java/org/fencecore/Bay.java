@@ -1,6 +1,8 @@
 package org.fencecore;
 
 import java.util.List;
+import java.util.function.Supplier;
+import org.fencecore.internal.Once;
 import org.fencecore.slope.FittedBay;
 import org.fencecore.slope.KickBoard;
 import org.fencecore.units.Length;
@@ -14,15 +16,15 @@ public final class Bay {
     private final Post from;
     private final Post to;
     private final FittedBay slope;
-    private final List<BayRail> rails;
+    private final Once<List<BayRail>> rails;
     private final List<KickBoard> kickBoards;
 
-    Bay(int number, Post from, Post to, FittedBay slope, List<BayRail> rails, List<KickBoard> kickBoards) {
+    Bay(int number, Post from, Post to, FittedBay slope, Supplier<List<BayRail>> rails, List<KickBoard> kickBoards) {
         this.number = number;
         this.from = from;
         this.to = to;
         this.slope = slope;
-        this.rails = List.copyOf(rails);
+        this.rails = Once.of(rails);
         this.kickBoards = List.copyOf(kickBoards);
     }
 
@@ -68,7 +70,7 @@ public final class Bay {
      * @return the marks of each rail on the two posts; none where the bay is too steep for rails
      */
     public List<BayRail> rails() {
-        return rails;
+        return rails.get();
     }
 
     /**

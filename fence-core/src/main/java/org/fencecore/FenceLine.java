@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.fencecore.boarding.CornerBoards;
 import org.fencecore.geometry.Corner;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Polyline;
@@ -17,7 +18,6 @@ import org.fencecore.style.FenceStyle;
 import org.fencecore.terrain.GroundUnder;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
-import org.fencecore.units.Ratio;
 import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Written;
@@ -139,19 +139,15 @@ final class FenceLine {
                 meetsAtEnd ? end.map(corner -> longPoint(corner, half, face)).orElse(half) : half);
     }
 
-    /**
-     * How far the outside boards reach. The arriving run's stop where the rails' outer faces meet; the first board that
-     * leaves covers their edge, which lies the board's thickness times the sine of the corner further back.
-     */
+    /** How far the outside boards reach: at a corner as {@link CornerBoards} tells, and else to the posts' edges. */
     Past boardsPast(boolean meetsAtStart, boolean meetsAtEnd) {
         return new Past(
-                meetsAtStart ? start.map(this::pastToLappedEdge).orElse(half) : half,
-                meetsAtEnd ? end.map(corner -> pastTo(corner, face)).orElse(half) : half);
+                meetsAtStart ? start.map(corner -> at(corner).leavingBefore()).orElse(half) : half,
+                meetsAtEnd ? end.map(corner -> at(corner).arrivingPast()).orElse(half) : half);
     }
 
-    private Length pastToLappedEdge(Corner corner) {
-        return pastTo(corner, face)
-                .plus(boardThickness.times(Ratio.of(corner.interiorAngle().sin())));
+    private CornerBoards at(Corner corner) {
+        return CornerBoards.at(corner, face, boardThickness);
     }
 
     /** How far past a corner post's middle the lines meet that lie so far outside both post lines; negative if before. */
@@ -165,7 +161,7 @@ final class FenceLine {
     }
 
     /** The ground under the post line, in stations along it; empty, with a finding, when the shots do not cover it. */
-    Optional<Profile> ground(Site site, List<Finding> findings) {
+    Optional<Profile> ground(Site site, Findings findings) {
         Optional<Profile> shots = site.ground(side);
         Interval needed = alongSide();
         if (shots.isEmpty() && site.surface().isPresent()) {
@@ -204,9 +200,9 @@ final class FenceLine {
                 covering.get().between(needed.start(), needed.end()).shiftedBy(startAlongSide.negated(), Length.ZERO));
     }
 
-    private Optional<Profile> underSurface(Surface surface, List<Finding> findings) {
+    private Optional<Profile> underSurface(Surface surface, Findings findings) {
         GroundUnder ground = GroundUnder.of(Polyline.of(List.of(postLine.start(), postLine.end())), surface);
-        ground.findings().forEach(finding -> findings.add(finding.within(name)));
+        findings.later(ground::findings, name);
         return ground.profile();
     }
 

@@ -68,7 +68,7 @@ final class FencePath {
         return Length.max(Length.ZERO, Length.max(stretch.start().minus(station), station.minus(stretch.end())));
     }
 
-    static FencePath of(Site site, FenceStyle style, List<Finding> findings) {
+    static FencePath of(Site site, FenceStyle style, Findings findings) {
         if (site.line().isPresent()) {
             return along(site.line().get(), site.lineOutside(), style, findings);
         }
@@ -79,7 +79,7 @@ final class FencePath {
     }
 
     /** A line given point by point is the string; the posts stand half their width inside it. */
-    private static FencePath along(Polyline line, Side outside, FenceStyle style, List<Finding> findings) {
+    private static FencePath along(Polyline line, Side outside, FenceStyle style, Findings findings) {
         List<Point> points = line.points();
         int sides = points.size() - 1;
         boolean closed = points.get(0).equals(points.get(sides));
@@ -162,7 +162,7 @@ final class FencePath {
         /** A straight piece of the moved boundary: which facet of the outline it follows, and where it runs. */
         private record Edge(int facet, Segment string, Segment postLine, int startNode, int endNode) {}
 
-        FencePath path(List<Finding> findings) {
+        FencePath path(Findings findings) {
             for (int facet = 0; facet < sides.size(); facet++) {
                 Corner corner = outline.corner(facet);
                 if (FenceLine.isTooSharp(corner)) {
@@ -217,7 +217,7 @@ final class FencePath {
             return new FencePath(List.copyOf(lines));
         }
 
-        private void tellCurves(Map<Integer, List<Edge>> bySide, List<Finding> findings) {
+        private void tellCurves(Map<Integer, List<Edge>> bySide, Findings findings) {
             for (LotSide side : site.lot().sides()) {
                 List<Edge> parts = bySide.getOrDefault(side.number(), List.of());
                 if (side.isCurved() && !parts.isEmpty()) {
@@ -300,7 +300,7 @@ final class FencePath {
                     : Optional.empty();
         }
 
-        private void tellLostSides(List<Edge> edges, List<Finding> findings) {
+        private void tellLostSides(List<Edge> edges, Findings findings) {
             List<Integer> left = edges.stream().map(this::side).toList();
             for (int side : site.fencedSides()) {
                 if (!edges.isEmpty() && !left.contains(side)) {

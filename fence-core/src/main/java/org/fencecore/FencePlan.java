@@ -12,6 +12,8 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.fencecore.footing.FootingDesign;
 import org.fencecore.footing.HoleList;
+import org.fencecore.rules.GatePart;
+import org.fencecore.rules.PoolBarrier;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.worksheet.Finding;
@@ -31,7 +33,7 @@ public final class FencePlan {
     private final FenceStyle style;
     private final List<Run> runs;
     private final List<Post> posts;
-    private final List<Finding> findings;
+    private final Findings findings;
     private final Map<Integer, SetPost> set;
 
     FencePlan(
@@ -39,13 +41,13 @@ public final class FencePlan {
             FenceStyle style,
             List<Run> runs,
             List<Post> posts,
-            List<Finding> findings,
+            Findings findings,
             Map<Integer, SetPost> set) {
         this.site = site;
         this.style = style;
         this.runs = List.copyOf(runs);
         this.posts = List.copyOf(posts);
-        this.findings = List.copyOf(findings);
+        this.findings = findings;
         this.set = Map.copyOf(set);
     }
 
@@ -113,8 +115,30 @@ public final class FencePlan {
     }
 
     /**
-     * Returns every board as the pattern places it: those of the stretches along the fence, outside face first, then those
-     * of the gates. What is left of those that meet a post is told by {@link Stretch#boardsAtPosts}.
+     * Returns the rules for pools that hold for a gate.
+     *
+     * @param gate one of {@link #gates}
+     * @return those of the site's rules that it is part of the barrier for
+     * @throws IllegalArgumentException if it is the gate of another plan
+     */
+    public List<PoolBarrier> poolBarriers(GateBay gate) {
+        Run run = runs.stream()
+                .filter(each -> each.gates().contains(gate))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException(
+                        "gate was " + gate + " of another plan; take it from the gates of this one"));
+        GatePart part = RuleCheck.gate(style, run, gate);
+        return site.rules().list().stream()
+                .filter(PoolBarrier.class::isInstance)
+                .map(PoolBarrier.class::cast)
+                .filter(rule -> rule.concerns(part))
+                .toList();
+    }
+
+    /**
+     * Returns every upright board as the pattern places it: those of the stretches along the fence, outside face first, then those
+     * of the gates. What is left of those that meet a post is told by {@link Stretch#boardsAtPosts}; horizontal boards are
+     * told by {@link Stretch#courses} and {@link HungLeaf#courses}.
      *
      * @return an unmodifiable view that works out a board when it is asked for
      */
@@ -164,17 +188,18 @@ public final class FencePlan {
      *   <li>blockers of gates: {@code gate-without-fence}, {@code gate-wider-than-run}, {@code gate-off-run},
      *       {@code gates-overlap}, {@code gate-leaves-no-post}, {@code gate-too-narrow};
      *   <li>warnings: {@code over-the-boundary}, {@code holes-run-together}, {@code gate-gap},
-     *       {@code gate-rake-steep}, {@code gate-opens-over-boundary};
+     *       {@code gate-rake-steep}, {@code gate-boards-tall}, {@code gate-opens-over-boundary};
      *   <li>of posts as set: blocker {@code set-post-misplaced}; warnings {@code post-out-of-line}, {@code bay-too-wide},
      *       {@code set-post-too-short}, {@code set-footing-shallow}; note {@code gate-remeasured};
      *   <li>notes: {@code curve-in-parts}, {@code ground-continued}, {@code gate-moved}, {@code gate-swing-unknown},
-     *       {@code gate-not-weighed}, {@code gate-latch-chamfer}.
+     *       {@code gate-not-weighed}, {@code gate-latch-chamfer}, {@code gate-open-wind}, {@code boards-ripped},
+     *       {@code courses-break}, {@code courses-off-at-gate}, {@code courses-not-checked}.
      * </ul>
      *
-     * @return the findings, unmodifiable
+     * @return the findings, worked out when first asked for, unmodifiable
      */
     public List<Finding> findings() {
-        return findings;
+        return findings.all();
     }
 
     /**
@@ -224,7 +249,7 @@ public final class FencePlan {
      * @return true if no finding is a blocker
      */
     public boolean isBuildable() {
-        return findings.stream().noneMatch(finding -> finding.severity() == Severity.BLOCKER);
+        return findings().stream().noneMatch(finding -> finding.severity() == Severity.BLOCKER);
     }
 
     /**
@@ -235,7 +260,7 @@ public final class FencePlan {
      */
     public FencePlan requireBuildable() {
         if (!isBuildable()) {
-            throw new NotBuildableException(findings.stream()
+            throw new NotBuildableException(findings().stream()
                     .filter(finding -> finding.severity() == Severity.BLOCKER)
                     .toList());
         }
@@ -245,7 +270,8 @@ public final class FencePlan {
     /**
      * Works out the calculations behind the plan, written line by line and built when asked for: how the lot closes; for
      * every run the wind in its hardest zone, where a wind is said; for every stretch the spacing of its posts, each bay with the rail marks at its first post, and the boards; for every
-     * gate each leaf, its braces, boards, weight, hinges, their screws, what slack means at the latch, and its swing; each
+     * gate each leaf, its braces, boards, weight, hinges, their screws, its post, the wind on it, what slack means at the
+     * latch, and its swing; each
      * footing once, its embedment, its concrete and, where its wood and the wind are known, the strength of the post; and the
      * strength of rails, once for bays that are alike, where their wood is known.
      *
@@ -261,10 +287,14 @@ public final class FencePlan {
         for (Run run : runs) {
             run.wind().ifPresent(wind -> sheets.add(wind.worksheet().within(run.toString())));
             for (Stretch stretch : run.stretches()) {
-                sheets.addAll(stretch.worksheets(run.toString(), style));
+                sheets.addAll(stretch.worksheets(run.toString()));
             }
             for (GateBay gate : run.gates()) {
                 sheets.addAll(gate.worksheets(run.toString()));
+                GatePart part = RuleCheck.gate(style, run, gate);
+                String place = run + ", " + gate.name();
+                poolBarriers(gate)
+                        .forEach(rule -> sheets.add(rule.worksheet(part).within(place)));
             }
         }
         Map<FootingDesign, List<Post>> alike =

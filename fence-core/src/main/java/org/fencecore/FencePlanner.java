@@ -1,7 +1,6 @@
 package org.fencecore;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -64,7 +63,8 @@ public final class FencePlanner {
 
     /** Plans the fence to the posts that stand already; none, for a fence that is yet to be built. */
     static FencePlan plan(Site site, FenceStyle style, Map<Integer, SetPost> set) {
-        List<Finding> findings = new ArrayList<>(site.lot().findings());
+        Findings findings = new Findings();
+        findings.later(site.lot()::findings);
         Optional<Polygon> outline = site.lot().outline();
         List<LaidLine> laid = outline.isPresent() ? lay(site, style, findings) : List.of();
         Map<Integer, Post> planned = new HashMap<>();
@@ -97,10 +97,10 @@ public final class FencePlanner {
                     findings));
         }
         List<Post> posts = book.posts(findings);
-        findings.addAll(PostSpace.check(posts, style));
-        checkObstacles(site, style, path, posts, findings);
+        findings.later(() -> PostSpace.check(posts, style));
+        findings.later(() -> checkObstacles(site, style, path, posts));
         if (site.line().isPresent() || !set.isEmpty()) {
-            outline.ifPresent(lot -> findings.addAll(BoundaryCheck.of(lot, path.lines(), posts, style)));
+            outline.ifPresent(lot -> findings.later(() -> BoundaryCheck.of(lot, path.lines(), posts, style)));
         }
         Map<Integer, Post> byNumber = posts.stream().collect(Collectors.toMap(Post::number, post -> post));
         List<Run> runs = new ArrayList<>();
@@ -108,25 +108,25 @@ public final class FencePlanner {
         for (RunDraft draft : drafts) {
             Run run = draft.build(byNumber, bays);
             bays += run.stretches().stream().mapToInt(s -> s.bays().size()).sum();
+            findings.later(run::throughGates);
             runs.add(run);
         }
-        outline.ifPresent(lot -> findings.addAll(BoundaryCheck.ofGates(lot, runs)));
-        findings.addAll(new RailLoads(site, style).findings(runs));
-        findings.addAll(RuleCheck.of(site.rules(), style, runs));
-        findings.sort(Comparator.comparing(Finding::severity).reversed());
+        outline.ifPresent(lot -> findings.later(() -> BoundaryCheck.ofGates(lot, runs)));
+        findings.later(() -> new RailLoads(site, style).findings(runs));
+        findings.later(() -> RuleCheck.of(site.rules(), style, runs));
         return new FencePlan(site, style, runs, posts, findings, set);
     }
 
-    private static List<LaidLine> lay(Site site, FenceStyle style, List<Finding> findings) {
+    private static List<LaidLine> lay(Site site, FenceStyle style, Findings findings) {
         FencePath path = FencePath.of(site, style, findings);
         if (path.lines().isEmpty()) {
             return List.of();
         }
         if (site.line().isEmpty()) {
-            checkOverhang(site, style, findings);
+            findings.later(() -> checkOverhang(site, style));
         }
-        checkCornerHeights(site, path, findings);
-        checkGates(site, findings);
+        findings.later(() -> checkCornerHeights(site, path));
+        findings.later(() -> checkGates(site));
         Map<FenceLine, List<GateLocation>> gates = new HashMap<>();
         for (GateLocation gate : site.gates()) {
             path.lineOf(gate)
@@ -166,7 +166,8 @@ public final class FencePlanner {
         }
     }
 
-    private static void checkGates(Site site, List<Finding> findings) {
+    private static List<Finding> checkGates(Site site) {
+        List<Finding> findings = new ArrayList<>();
         for (GateLocation gate : site.gates()) {
             if (!site.fencedSides().contains(gate.side())) {
                 findings.add(Finding.blocker(
@@ -176,11 +177,12 @@ public final class FencePlanner {
                         .withRemedy("fence that side, or put the gate on one that is"));
             }
         }
+        return findings;
     }
 
     /** Line posts were kept clear of what is in the way where that could be; corner, end and gate posts cannot move. */
-    private static void checkObstacles(
-            Site site, FenceStyle style, FencePath path, List<Post> posts, List<Finding> findings) {
+    private static List<Finding> checkObstacles(Site site, FenceStyle style, FencePath path, List<Post> posts) {
+        List<Finding> findings = new ArrayList<>();
         Length hole = style.holeDiameter().dividedBy(2);
         for (Post post : posts) {
             findings.addAll(site.obstacles().atPost(post.toString(), post.centre(), hole));
@@ -192,10 +194,12 @@ public final class FencePlanner {
         if (!posts.isEmpty()) {
             findings.add(site.obstacles().undergroundNote());
         }
+        return findings;
     }
 
     /** Two sides' shots of the corner they share must agree, or their heights are not of one datum. */
-    private static void checkCornerHeights(Site site, FencePath path, List<Finding> findings) {
+    private static List<Finding> checkCornerHeights(Site site, FencePath path) {
+        List<Finding> findings = new ArrayList<>();
         for (FenceLine line : path.lines()) {
             int side = line.side;
             int next = side % site.sideCount() + 1;
@@ -219,6 +223,7 @@ public final class FencePlanner {
                         finding.withRemedy("check the datum and the shots; the corner post takes the lower height"));
             }
         }
+        return findings;
     }
 
     private static Optional<Length> height(Site site, int side, Length station) {
@@ -228,23 +233,22 @@ public final class FencePlanner {
     }
 
     /** No part of the fence may stand over the boundary: neither boards and rails, nor the caps, nor the concrete. */
-    private static void checkOverhang(Site site, FenceStyle style, List<Finding> findings) {
+    private static List<Finding> checkOverhang(Site site, FenceStyle style) {
         Length face = FenceLine.facing(style);
         Length hole = style.holeDiameter().minus(style.postLumber().width()).dividedBy(2);
         Length cap = style.postCapWidth().minus(style.postLumber().width()).dividedBy(2);
         Length reach = Length.max(Length.max(face, cap), hole);
-        if (reach.compareTo(site.setback()) > 0) {
-            findings.add(Finding.warning(
-                            "over-the-boundary",
-                            "lot",
-                            (reach.equals(hole)
-                                            ? "the post holes"
-                                            : reach.equals(face) ? "rails and boards" : "post caps")
-                                    + " reach "
-                                    + Written.tape(reach, Rounding.UP) + " outside the string, and the boundary is "
-                                    + Written.tape(site.setback()) + " away")
-                    .withRemedy("set the string at least " + Written.tape(reach, Rounding.UP) + " inside the boundary")
-                    .withSource(Citation.GEOMETRY));
+        if (reach.compareTo(site.setback()) <= 0) {
+            return List.of();
         }
+        return List.of(Finding.warning(
+                        "over-the-boundary",
+                        "lot",
+                        (reach.equals(hole) ? "the post holes" : reach.equals(face) ? "rails and boards" : "post caps")
+                                + " reach "
+                                + Written.tape(reach, Rounding.UP) + " outside the string, and the boundary is "
+                                + Written.tape(site.setback()) + " away")
+                .withRemedy("set the string at least " + Written.tape(reach, Rounding.UP) + " inside the boundary")
+                .withSource(Citation.GEOMETRY));
     }
 }

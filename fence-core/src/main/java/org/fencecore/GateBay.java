@@ -6,10 +6,11 @@ import java.util.Optional;
 import org.fencecore.gate.GateDesign;
 import org.fencecore.gate.GateLeaf;
 import org.fencecore.gate.HingeSide;
-import org.fencecore.gate.hang.PoolGate;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
+import org.fencecore.internal.Once;
 import org.fencecore.site.GateLocation;
+import org.fencecore.slope.BayTop;
 import org.fencecore.worksheet.Worksheet;
 
 /**
@@ -23,8 +24,8 @@ public final class GateBay {
     private final Interval opening;
     private final GateDesign design;
     private final Profile bottomLine;
-    private final List<HungLeaf> leaves;
-    private final Optional<PoolGate> pool;
+    private final BayTop top;
+    private final Once<List<HungLeaf>> leaves;
 
     GateBay(
             GateLocation location,
@@ -33,16 +34,20 @@ public final class GateBay {
             Interval opening,
             GateDesign design,
             Profile bottomLine,
-            List<HungLeaf> leaves,
-            Optional<PoolGate> pool) {
+            BayTop top,
+            Once<List<HungLeaf>> leaves) {
         this.location = location;
         this.from = from;
         this.to = to;
         this.opening = opening;
         this.design = design;
         this.bottomLine = bottomLine;
-        this.leaves = List.copyOf(leaves);
-        this.pool = pool;
+        this.top = top;
+        this.leaves = leaves;
+    }
+
+    GateBay withLeaves(Once<List<HungLeaf>> blown) {
+        return new GateBay(location, from, to, opening, design, bottomLine, top, blown);
     }
 
     /**
@@ -78,7 +83,7 @@ public final class GateBay {
      * @return the hinge post of the only leaf, or of the active one of two
      */
     public Post hingePost() {
-        return hingePost(leaves.get(leaves.size() > 1 && leaf().hingeSide() == HingeSide.RIGHT ? 1 : 0));
+        return hingePost(leaves().get(leaves().size() > 1 && leaf().hingeSide() == HingeSide.RIGHT ? 1 : 0));
     }
 
     /**
@@ -89,7 +94,7 @@ public final class GateBay {
      * @throws IllegalArgumentException if it is the leaf of another gate
      */
     public Post hingePost(HungLeaf leaf) {
-        if (!leaves.contains(leaf)) {
+        if (!leaves().contains(leaf)) {
             throw new IllegalArgumentException("leaf was " + leaf + ", which does not hang in " + name()
                     + "; take it from the leaves of this gate");
         }
@@ -138,7 +143,7 @@ public final class GateBay {
      * @return one or two leaves, unmodifiable
      */
     public List<HungLeaf> leaves() {
-        return leaves;
+        return leaves.get();
     }
 
     /**
@@ -151,12 +156,12 @@ public final class GateBay {
     }
 
     /**
-     * Returns the gate as the rule of a pool's barrier looks at it.
+     * Returns where the tops of its boards run, over both leaves where there are two.
      *
-     * @return the pool gate, empty away from a pool
+     * @return the tops over the opening, by station along the run, in the datum of the shots
      */
-    public Optional<PoolGate> pool() {
-        return pool;
+    public BayTop top() {
+        return top;
     }
 
     /**
@@ -174,15 +179,17 @@ public final class GateBay {
      * @return the number of boards on both faces
      */
     public int boardCount() {
-        return leaves.stream().mapToInt(HungLeaf::boardCount).sum();
+        return leaves().stream().mapToInt(HungLeaf::boardCount).sum();
     }
 
     List<Worksheet> worksheets(String side) {
         List<Worksheet> sheets = new ArrayList<>();
-        for (HungLeaf leaf : leaves) {
+        if (!top.shape().isStraight()) {
+            sheets.add(top.worksheet(opening.middle()).within(side + ", " + name() + ", middle of the opening"));
+        }
+        for (HungLeaf leaf : leaves()) {
             leaf.worksheets().forEach(sheet -> sheets.add(sheet.within(side + ", " + leaf.name())));
         }
-        pool.ifPresent(gate -> sheets.add(gate.worksheet().within(side + ", " + name())));
         return sheets;
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiFunction;
+import org.fencecore.boarding.BoardCuts;
 import org.fencecore.gate.GateDesign;
 import org.fencecore.gate.GateLeaf;
 import org.fencecore.gate.GateSpec;
@@ -13,18 +14,20 @@ import org.fencecore.gate.hang.GateSwing;
 import org.fencecore.gate.hang.HingeLoads;
 import org.fencecore.gate.hang.HingeSeat;
 import org.fencecore.gate.hang.HingeSpec;
-import org.fencecore.gate.hang.PoolGate;
 import org.fencecore.geometry.Clearance;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Side;
 import org.fencecore.geometry.Surface;
+import org.fencecore.internal.Once;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.Face;
 import org.fencecore.site.GateLocation;
+import org.fencecore.slope.BayTop;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.style.GateHardware;
 import org.fencecore.units.Length;
+import org.fencecore.units.Rounding;
 import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
@@ -43,18 +46,15 @@ final class GateHanging {
     private final Profile ground;
     private final Optional<Surface> surface;
     private final BiFunction<Length, String, Optional<BoardLayout>> boards;
-    private final List<Finding> findings;
+    private final Findings findings;
 
     /** A gate that hangs, before its posts are finished. */
     record HungGate(
-            GatePlacing.Placed placed,
-            GateDesign design,
-            Profile bottomLine,
-            List<HungLeaf> leaves,
-            Optional<PoolGate> pool) {
+            GatePlacing.Placed placed, GateDesign design, Profile bottomLine, BayTop top, List<HungLeaf> leaves) {
 
         GateBay between(Post from, Post to) {
-            return new GateBay(placed.location(), from, to, placed.opening(), design, bottomLine, leaves, pool);
+            return new GateBay(
+                    placed.location(), from, to, placed.opening(), design, bottomLine, top, Once.known(leaves));
         }
     }
 
@@ -69,7 +69,7 @@ final class GateHanging {
             Profile ground,
             Optional<Surface> surface,
             BiFunction<Length, String, Optional<BoardLayout>> boards,
-            List<Finding> findings) {
+            Findings findings) {
         this.style = style;
         this.line = line;
         this.ground = ground;
@@ -90,17 +90,26 @@ final class GateHanging {
         Slope rising = location.isRaked() ? rake(posts, place) : Slope.LEVEL;
         GateDesign design =
                 design(location, gate.opening().length()).withRake(beginsLeft() ? rising : rising.negated());
-        design.findings()
-                .forEach(finding -> findings.add(offerTwo(design, finding).within(place)));
+        findings.later(
+                () -> design.findings().stream()
+                        .map(finding -> offerTwo(design, finding))
+                        .toList(),
+                place);
         Profile bottoms = location.isRaked() ? raked(gate.opening(), posts, rising) : level(gate.opening());
-        checkGap(bottoms, !rising.isZero(), place);
+        findings.later(() -> gap(bottoms, !rising.isZero(), place));
+        BayTop top = BayTop.over(
+                bottoms,
+                ground,
+                style.gateTop(),
+                style.slope().clearance(),
+                style.rails().boardLength());
+        findings.later(() -> top.findings(location.name(), style.rails().topRailBelowTops()), line.name);
+        findings.later(() -> overhang(top, place));
         List<HungLeaf> leaves = new ArrayList<>();
         for (GateLeaf leaf : design.leaves()) {
-            leaves.add(hang(leaf, design, gate, bottoms));
+            leaves.add(hang(leaf, design, gate, bottoms, top));
         }
-        Optional<PoolGate> pool = location.pool().map(wanted -> atPool(wanted, design, location, bottoms, leaves));
-        pool.ifPresent(its -> tell(its.findings(), place));
-        return new HungGate(gate, design, bottoms, leaves, pool);
+        return new HungGate(gate, design, bottoms, top, leaves);
     }
 
     private GateDesign design(GateLocation location, Length opening) {
@@ -162,24 +171,44 @@ final class GateHanging {
                 .build();
     }
 
-    private void checkGap(Profile bottoms, boolean raked, String place) {
+    private List<Finding> gap(Profile bottoms, boolean raked, String place) {
         Length gap = ground.clearanceUnder(bottoms).max();
-        if (gap.compareTo(style.slope().maximumClearance()) > 0) {
-            findings.add(Finding.warning(
-                            "gate-gap",
-                            place,
-                            (raked
-                                            ? "the leaf follows the posts over ground that dips"
-                                            : "the leaf hangs level over ground that falls")
-                                    + ", so the gap under it grows to " + Written.tape(gap) + ", over the maximum of "
-                                    + Written.tape(style.slope().maximumClearance()))
-                    .withRemedy((raked ? "" : "rake the gate, ")
-                            + "level the ground under it, close the gap, or move it to flatter ground")
-                    .withSource(Citation.COMMON_PRACTICE));
+        if (gap.compareTo(style.slope().maximumClearance()) <= 0) {
+            return List.of();
         }
+        return List.of(Finding.warning(
+                        "gate-gap",
+                        place,
+                        (raked
+                                        ? "the leaf follows the posts over ground that dips"
+                                        : "the leaf hangs level over ground that falls")
+                                + ", so the gap under it grows to " + Written.tape(gap) + ", over the maximum of "
+                                + Written.tape(style.slope().maximumClearance()))
+                .withRemedy((raked ? "" : "rake the gate, ")
+                        + "level the ground under it, close the gap, or move it to flatter ground")
+                .withSource(Citation.COMMON_PRACTICE));
     }
 
-    private HungLeaf hang(GateLeaf leaf, GateDesign design, GatePlacing.Placed gate, Profile bottoms) {
+    /** Thin boards far above the last rail bend and cup. */
+    private List<Finding> overhang(BayTop top, String place) {
+        Length over = top.longest()
+                .minus(style.rails().boardLength())
+                .plus(style.rails().topRailBelowTops());
+        if (over.compareTo(style.gate().reasonableOverhang()) <= 0) {
+            return List.of();
+        }
+        return List.of(Finding.warning(
+                        "gate-boards-tall",
+                        place,
+                        "boards stand up to " + Written.tape(over, Rounding.UP)
+                                + " above the top rail of the frame, over the "
+                                + Written.tape(style.gate().reasonableOverhang()) + " held reasonable")
+                .withRemedy("let the top rise less, set the top rail nearer to the tops, or tie the boards with a"
+                        + " batten along their tops")
+                .withSource(Citation.COMMON_PRACTICE));
+    }
+
+    private HungLeaf hang(GateLeaf leaf, GateDesign design, GatePlacing.Placed gate, Profile bottoms, BayTop top) {
         boolean left = leaf.hingeSide() == HingeSide.LEFT;
         String name = gate.location().name() + (design.isPair() ? (left ? " left leaf" : " right leaf") : "");
         String place = line.name + ", " + name;
@@ -187,32 +216,78 @@ final class GateHanging {
         Length leftEdge = beginsLeft()
                 ? gate.opening().start().plus(leaf.place().start())
                 : gate.opening().end().minus(leaf.place().start());
-        Optional<BoardLayout> boarding = boards.apply(leaf.width(), place);
-        Optional<HingeLoads> loads = loads(leaf, boarding, place);
-        loads.ifPresent(its -> tell(its.findings(), place));
-        List<HingeSeat> seats = loads.map(its -> seats(leaf, its.hinges())).orElse(List.of());
-        seats.forEach(seat -> tell(seat.findings(), place));
+        Length bottom = bottoms.elevationAt(leftEdge);
+        Optional<BoardCuts> boarding = style.boards().isHorizontal()
+                ? Optional.empty()
+                : boards.apply(leaf.width(), place).map(layout -> cuts(layout, top, leftEdge));
+        Optional<CourseRun> courses = style.boards().isHorizontal()
+                ? CourseFitting.onLeaf(style, leaf.width(), bottom, leaf.rake(), place, findings)
+                : Optional.empty();
+        Length thickness = thickness(boarding.map(BoardCuts::layout), courses);
+        Optional<HingeLoads> loads = loads(leaf, boarding, courses, place);
+        loads.ifPresent(its -> findings.later(its::findings, place));
+        Once<List<HingeSeat>> seats =
+                Once.of(() -> loads.map(its -> seats(leaf, its.hinges())).orElse(List.of()));
+        findings.later(
+                () -> seats.get().stream()
+                        .flatMap(seat -> seat.findings().stream())
+                        .toList(),
+                place);
         return new HungLeaf(
                 name,
                 leaf,
                 hingesAtStart,
-                bottoms.elevationAt(leftEdge),
+                bottom,
+                bottom.plus(style.rails().bottomRailAboveBottoms()),
+                beginsLeft()
+                        ? Interval.of(leftEdge, leftEdge.plus(leaf.width()))
+                        : Interval.of(leftEdge.minus(leaf.width()), leftEdge),
                 boarding,
-                swing(leaf, hingesAtStart, gate, bottoms, place),
+                courses,
+                thickness,
+                swing(leaf, hingesAtStart, gate, bottoms, thickness, place),
                 loads,
                 seats,
-                chamfer(leaf, design, place));
+                chamfer(leaf, design, thickness, place),
+                Optional.empty(),
+                Optional.empty());
     }
 
-    private Optional<HingeLoads> loads(GateLeaf leaf, Optional<BoardLayout> boarding, String place) {
+    /** Under the tops of the whole opening, seen from outside: there, a run that goes to the left counts backwards. */
+    private BoardCuts cuts(BoardLayout layout, BayTop top, Length leftEdge) {
+        return beginsLeft()
+                ? BoardCuts.under(layout, top, leftEdge, style.boards().ends())
+                : BoardCuts.under(
+                        layout,
+                        top.reversed(),
+                        leftEdge.negated(),
+                        style.boards().ends());
+    }
+
+    /** Of the frame with what is on its faces: boards outside, and behind or over their gaps a second row. */
+    private Length thickness(Optional<BoardLayout> boarding, Optional<CourseRun> courses) {
+        Length frame = style.gateLumber().thickness();
+        Length board = style.boardLumber().thickness();
+        if (boarding.isEmpty()) {
+            return courses.isPresent() ? frame.plus(board) : frame;
+        }
+        boolean second =
+                boarding.get().count() > boarding.get().row(Face.OUTSIDE).count();
+        Length cover = style.hasBattens() ? style.battenLumber().thickness() : board;
+        return frame.plus(board).plus(second ? cover : Length.ZERO);
+    }
+
+    private Optional<HingeLoads> loads(
+            GateLeaf leaf, Optional<BoardCuts> boarding, Optional<CourseRun> courses, String place) {
         if (leaf.pieces().isEmpty()) {
             // The leaf's own blocker says why it cannot be made.
             return Optional.empty();
         }
-        Optional<HingeLoads> loads = LeafScale.weigh(leaf, boarding, style).map(weight -> {
-            GateHardware hardware = style.gateHardware();
-            return HingeLoads.of(weight, hardware.hingesOn(leaf, hardware.woodOf(style.gateLumber())));
-        });
+        Optional<HingeLoads> loads = LeafScale.weigh(leaf, boarding, courses, style)
+                .map(weight -> {
+                    GateHardware hardware = style.gateHardware();
+                    return HingeLoads.of(weight, hardware.hingesOn(leaf, hardware.woodOf(style.gateLumber())));
+                });
         if (loads.isEmpty()) {
             findings.add(Finding.note(
                             "gate-not-weighed",
@@ -228,7 +303,9 @@ final class GateHanging {
         GateHardware hardware = style.gateHardware();
         List<Length> heights = hinges.heightsOn(leaf);
         // No wider than lies on the frame at the lowest and the highest hinge.
-        Length width = Length.min(hardware.strapWidth(), heights.get(0).times(2));
+        Length overTop = leaf.frameHeight().minus(heights.get(heights.size() - 1));
+        Length width = Length.min(
+                hardware.strapWidth(), Length.min(heights.get(0), overTop).times(2));
         Length reach = Length.min(hardware.strapReach(), leaf.width());
         return heights.stream()
                 .map(height -> reach.isZero()
@@ -238,10 +315,15 @@ final class GateHanging {
     }
 
     private Optional<GateSwing> swing(
-            GateLeaf leaf, boolean hingesAtStart, GatePlacing.Placed gate, Profile bottoms, String place) {
-        Optional<GateSwing> swing = surface.flatMap(shots ->
-                LeafSwing.of(leaf, hingesAtStart, gate.location(), gate.opening(), bottoms, line, style, shots));
-        swing.ifPresent(clear -> tell(clear.findings(), place));
+            GateLeaf leaf,
+            boolean hingesAtStart,
+            GatePlacing.Placed gate,
+            Profile bottoms,
+            Length thickness,
+            String place) {
+        Optional<GateSwing> swing = surface.flatMap(shots -> LeafSwing.of(
+                leaf, hingesAtStart, gate.location(), gate.opening(), bottoms, line, style, thickness, shots));
+        swing.ifPresent(clear -> findings.later(clear::findings, place));
         if (surface.isPresent() && swing.isEmpty()) {
             findings.add(Finding.note(
                             "gate-swing-unknown",
@@ -253,11 +335,10 @@ final class GateHanging {
     }
 
     /** The pins are in the face that the leaf opens from, so that only the latch stile may touch as it turns. */
-    private Chamfer chamfer(GateLeaf leaf, GateDesign design, String place) {
+    private Chamfer chamfer(GateLeaf leaf, GateDesign design, Length depth, String place) {
         GateSpec spec = leaf.spec();
         Length gap = design.isPair() ? spec.centreGap() : spec.latchGap();
         Length pinToEdge = leaf.width().plus(style.gateHardware().pinOf(spec));
-        Length depth = LeafSwing.thickness(style);
         boolean sizeable = pinToEdge.compareTo(HIGHEST) <= 0 && depth.compareTo(HIGHEST) <= 0;
         if (!sizeable || depth.compareTo(pinToEdge.plus(gap)) >= 0) {
             return Chamfer.NONE;
@@ -273,27 +354,5 @@ final class GateHanging {
                     .withSource(Citation.GEOMETRY));
         }
         return chamfer;
-    }
-
-    private PoolGate atPool(
-            PoolGate wanted, GateDesign design, GateLocation location, Profile bottoms, List<HungLeaf> leaves) {
-        Length top = ground.clearanceUnder(bottoms).min().plus(style.rails().boardLength());
-        Length opening =
-                design.isPair() ? design.spec().centreGap() : design.spec().latchGap();
-        boolean seeThrough = !style.pattern().isLapped();
-        for (HungLeaf leaf : leaves) {
-            Optional<Length> between =
-                    leaf.boards().map(layout -> layout.row(Face.OUTSIDE).gap()).filter(gap -> seeThrough);
-            opening = Length.max(opening, between.orElse(Length.ZERO));
-        }
-        return wanted.toBuilder()
-                .gateTop(Length.min(Length.max(top, Length.ofNanometres(1)), HIGHEST))
-                .opensAway(location.opensOutward() == location.waterInside())
-                .widestOpeningNearRelease(opening)
-                .build();
-    }
-
-    private void tell(List<Finding> news, String place) {
-        news.forEach(finding -> findings.add(finding.within(place)));
     }
 }

@@ -25,9 +25,9 @@ final class GatePlacing {
     private final Length half;
     private final Length hole;
     private final FenceStyle style;
-    private final List<Finding> findings;
+    private final Findings findings;
 
-    private GatePlacing(FenceLine line, FenceStyle style, List<Finding> findings) {
+    private GatePlacing(FenceLine line, FenceStyle style, Findings findings) {
         this.line = line;
         this.style = style;
         this.half = style.postLumber().width().dividedBy(2);
@@ -35,7 +35,7 @@ final class GatePlacing {
         this.findings = findings;
     }
 
-    static List<Placed> place(List<GateLocation> gates, FenceLine line, FenceStyle style, List<Finding> findings) {
+    static List<Placed> place(List<GateLocation> gates, FenceLine line, FenceStyle style, Findings findings) {
         return new GatePlacing(line, style, findings).placeAll(gates);
     }
 

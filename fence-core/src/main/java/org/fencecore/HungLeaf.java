@@ -3,13 +3,18 @@ package org.fencecore;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fencecore.boarding.BoardCuts;
 import org.fencecore.gate.GateBrace;
 import org.fencecore.gate.GateLeaf;
 import org.fencecore.gate.hang.Chamfer;
 import org.fencecore.gate.hang.GateSwing;
 import org.fencecore.gate.hang.HingeLoads;
+import org.fencecore.gate.hang.HingePostLoad;
 import org.fencecore.gate.hang.HingeSeat;
 import org.fencecore.gate.hang.LatchDrop;
+import org.fencecore.gate.hang.LeafWind;
+import org.fencecore.geometry.Interval;
+import org.fencecore.internal.Once;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Worksheet;
@@ -26,31 +31,69 @@ public final class HungLeaf {
     private final GateLeaf leaf;
     private final boolean hingesAtStart;
     private final Length boardBottom;
-    private final Optional<BoardLayout> boards;
+    private final Length frameBottom;
+    private final Interval stations;
+    private final Optional<BoardCuts> cuts;
+    private final Optional<CourseRun> courses;
+    private final Length thickness;
     private final Optional<GateSwing> swing;
     private final Optional<HingeLoads> loads;
-    private final List<HingeSeat> seats;
+    private final Once<List<HingeSeat>> seats;
     private final Chamfer chamfer;
+    private final Optional<HingePostLoad> onPost;
+    private final Optional<LeafWind> windShut;
 
     HungLeaf(
             String name,
             GateLeaf leaf,
             boolean hingesAtStart,
             Length boardBottom,
-            Optional<BoardLayout> boards,
+            Length frameBottom,
+            Interval stations,
+            Optional<BoardCuts> cuts,
+            Optional<CourseRun> courses,
+            Length thickness,
             Optional<GateSwing> swing,
             Optional<HingeLoads> loads,
-            List<HingeSeat> seats,
-            Chamfer chamfer) {
+            Once<List<HingeSeat>> seats,
+            Chamfer chamfer,
+            Optional<HingePostLoad> onPost,
+            Optional<LeafWind> windShut) {
         this.name = name;
         this.leaf = leaf;
         this.hingesAtStart = hingesAtStart;
         this.boardBottom = boardBottom;
-        this.boards = boards;
+        this.frameBottom = frameBottom;
+        this.stations = stations;
+        this.cuts = cuts;
+        this.courses = courses;
+        this.thickness = thickness;
         this.swing = swing;
         this.loads = loads;
-        this.seats = List.copyOf(seats);
+        this.seats = seats;
         this.chamfer = chamfer;
+        this.onPost = onPost;
+        this.windShut = windShut;
+    }
+
+    /** The same once its post stands and the wind on its line is known. */
+    HungLeaf withLoads(HingePostLoad post, Optional<LeafWind> shut) {
+        return new HungLeaf(
+                name,
+                leaf,
+                hingesAtStart,
+                boardBottom,
+                frameBottom,
+                stations,
+                cuts,
+                courses,
+                thickness,
+                swing,
+                loads,
+                seats,
+                chamfer,
+                Optional.of(post),
+                shut);
     }
 
     /**
@@ -71,6 +114,11 @@ public final class HungLeaf {
         return leaf;
     }
 
+    /** The part of the run it takes up when it is shut. */
+    Interval stations() {
+        return stations;
+    }
+
     /** Tells whether it hangs on the post where the opening begins, going along the run. */
     boolean hingesAtStart() {
         return hingesAtStart;
@@ -87,12 +135,51 @@ public final class HungLeaf {
     }
 
     /**
-     * Returns the boards on it, full at both of its edges.
+     * Returns how high its frame begins.
      *
-     * @return the boards from its left edge seen from outside; empty when it is too narrow for the pattern
+     * @return the height of the lower left corner of the frame seen from outside, in the datum of the shots
+     */
+    public Length frameBottom() {
+        return frameBottom;
+    }
+
+    /**
+     * Returns the upright boards on it, full at both of its edges.
+     *
+     * @return the boards from its left edge seen from outside; empty when it is too narrow for the pattern, or its boards
+     *     are horizontal
      */
     public Optional<BoardLayout> boards() {
-        return boards;
+        return cuts.map(BoardCuts::layout);
+    }
+
+    /**
+     * Returns how its upright boards are cut.
+     *
+     * @return the cuts, in the order of the layout's boards, their heights in the datum of the shots; empty without upright
+     *     boards
+     */
+    public Optional<BoardCuts> cuts() {
+        return cuts;
+    }
+
+    /**
+     * Returns the horizontal boards on it, each from edge to edge.
+     *
+     * @return the boards, stations from its left edge seen from outside; empty for upright boards, and when it is too low
+     *     for the pattern
+     */
+    public Optional<CourseRun> courses() {
+        return courses;
+    }
+
+    /**
+     * Returns how thick it is from face to face: its frame with the boards on one face or both.
+     *
+     * @return the thickness, without hinges and latch
+     */
+    public Length thickness() {
+        return thickness;
     }
 
     /**
@@ -115,12 +202,40 @@ public final class HungLeaf {
     }
 
     /**
+     * Returns what its hinge post gets from it as it stands open: its weight, and the wind where one is known.
+     *
+     * @return the load of the post; empty when {@link #loads} is
+     */
+    public Optional<HingePostLoad> onPost() {
+        return onPost;
+    }
+
+    /**
+     * Returns the wind on it when it is shut: held by the latch, or of two leaves the fixed one by its rod in the ground with
+     * the other pushing it.
+     *
+     * @return the wind; empty where no wind is known, or {@link #loads} is
+     */
+    public Optional<LeafWind> windShut() {
+        return windShut;
+    }
+
+    /**
+     * Returns the wind on it when it stands open and nothing holds its far end.
+     *
+     * @return the wind; empty where no wind is known, or {@link #loads} is
+     */
+    public Optional<LeafWind> windOpen() {
+        return onPost.flatMap(HingePostLoad::leafWind);
+    }
+
+    /**
      * Returns what is behind each hinge.
      *
      * @return the wood behind the hinges, the lowest first; none when its frame cannot be made
      */
     public List<HingeSeat> hingeSeats() {
-        return seats;
+        return seats.get();
     }
 
     /**
@@ -129,7 +244,9 @@ public final class HungLeaf {
      * @return their lengths, the lowest first
      */
     public List<Length> blocks() {
-        return seats.stream().flatMap(seat -> seat.blockLength().stream()).toList();
+        return hingeSeats().stream()
+                .flatMap(seat -> seat.blockLength().stream())
+                .toList();
     }
 
     /**
@@ -167,19 +284,25 @@ public final class HungLeaf {
     }
 
     int boardCount() {
-        return boards.map(BoardLayout::count).orElse(0);
+        return boards().map(BoardLayout::count)
+                .or(() -> courses.map(CourseRun::boardCount))
+                .orElse(0);
     }
 
     List<Worksheet> worksheets() {
         List<Worksheet> sheets = new ArrayList<>();
         sheets.add(leaf.worksheet());
         leaf.braces().forEach(brace -> sheets.add(brace.worksheet()));
-        boards.ifPresent(layout -> sheets.add(layout.worksheet()));
+        boards().ifPresent(layout -> sheets.add(layout.worksheet()));
+        courses.ifPresent(its -> sheets.add(its.layout().worksheet()));
         loads.ifPresent(its -> {
             sheets.add(its.leafWeight().worksheet());
             sheets.add(its.worksheet());
             its.hinges().screws().ifPresent(screws -> sheets.add(screws.worksheet()));
         });
+        onPost.ifPresent(post -> sheets.add(post.worksheet()));
+        windShut.ifPresent(wind -> sheets.add(wind.worksheet()));
+        windOpen().ifPresent(wind -> sheets.add(wind.worksheet()));
         dropFromDiagonals().ifPresent(drop -> sheets.add(drop.worksheet()));
         dropFromSlip().ifPresent(drop -> sheets.add(drop.worksheet()));
         swing.ifPresent(over -> sheets.add(over.worksheet()));

@@ -30,6 +30,7 @@ final class LeafSwing {
             Profile bottomLine,
             FenceLine line,
             FenceStyle style,
+            Length thickness,
             Surface ground) {
         Side opensTo = location.opensOutward() ? line.outside : line.outside.opposite();
         Length half = style.postLumber().width().dividedBy(2);
@@ -45,15 +46,8 @@ final class LeafSwing {
                 .openTo(style.gateHardware().openTo())
                 .bottom(bottomLine.elevationAt(pin))
                 .rake(hingesAtStart ? rising : rising.negated())
-                .thickness(thickness(style))
+                .thickness(thickness)
                 .clearance(style.gateHardware().swingClearance())
                 .buildWhereKnown();
-    }
-
-    /** A leaf with its boards, of which there may be a layer on either face, or two on one. */
-    static Length thickness(FenceStyle style) {
-        return style.gateLumber()
-                .thickness()
-                .plus(style.boardLumber().thickness().times(2));
     }
 }

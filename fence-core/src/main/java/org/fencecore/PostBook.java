@@ -16,8 +16,11 @@ import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Point;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
+import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Moment;
+import org.fencecore.units.Pressure;
+import org.fencecore.units.Ratio;
 import org.fencecore.units.Rounding;
 import org.fencecore.units.Slope;
 import org.fencecore.wind.FenceWind;
@@ -33,6 +36,9 @@ final class PostBook {
 
     /** Taller than any fence: a post that would stand higher comes from a wrong shot. */
     private static final Length TALLEST = Length.ofFeet(40);
+
+    /** No shape of the tops rises higher; ground that does comes from a wrong shot. */
+    private static final Length HIGHEST_ARCH = Length.ofFeet(10);
 
     private final Site site;
     private final FenceStyle style;
@@ -59,6 +65,8 @@ final class PostBook {
     /** What a footing depends on within one plan. */
     private record Demand(Length exposed, LateralLoad load) {}
 
+    private record OpenLeaf(FenceLine line, Interval leaf, Length high) {}
+
     /** One post in the making. */
     static final class Entry {
         final int number;
@@ -70,6 +78,8 @@ final class PostBook {
         private Slope topGrade = Slope.LEVEL;
         /** What of each line the post holds in the wind, from halfway before it to halfway after. */
         private final Map<FenceLine, Interval> held = new LinkedHashMap<>(2);
+
+        private final List<OpenLeaf> open = new ArrayList<>(0);
 
         private Entry(int number, PostKind kind, Point centre, Length ground) {
             this.number = number;
@@ -114,6 +124,18 @@ final class PostBook {
             hung = hung.plus(moment);
         }
 
+        /** Adds a leaf that hangs on the post and may stand open to the wind, where it is shut and how high it is at most. */
+        void open(FenceLine line, Interval leaf, Length high) {
+            open.add(new OpenLeaf(line, leaf, high));
+        }
+
+        /** How much higher than the fence's boards a leaf at the post stands. */
+        private Length over(Length boardLength) {
+            Length most =
+                    open.stream().map(leaf -> leaf.high().minus(boardLength)).reduce(Length.ZERO, Length::max);
+            return Length.min(most, HIGHEST_ARCH);
+        }
+
         Map<FenceLine, Interval> held() {
             return held;
         }
@@ -128,7 +150,12 @@ final class PostBook {
         return entry;
     }
 
-    List<Post> posts(List<Finding> findings) {
+    /** Tells how much of a line the boards of a part of it close to the wind. */
+    void close(FenceLine line, Ratio solid) {
+        winds.close(line, solid);
+    }
+
+    List<Post> posts(Findings findings) {
         List<Post> posts = new ArrayList<>(entries.size());
         entries.values().forEach(entry -> winds.meet(entry.held().keySet()));
         Length least = style.slope()
@@ -171,9 +198,14 @@ final class PostBook {
             }
             posts.add(post);
         }
-        findings.addAll(winds.findings());
-        findings.addAll(FootingNotes.of(posts, style.postLumber()));
+        findings.later(winds::findings);
+        findings.later(() -> FootingNotes.of(posts, style.postLumber()));
         return posts;
+    }
+
+    /** The pressure of the wind on a part of a line, where it is known; all posts must be entered. */
+    Optional<Pressure> pressureOn(FenceLine line, Interval part) {
+        return WindLoads.pressure(site, winds.on(line), part);
     }
 
     /** The wind on a line; all posts must be entered. */
@@ -182,8 +214,7 @@ final class PostBook {
     }
 
     /** What is in the ground stays there; where it is now too little, that is told. */
-    private FootingDesign footingInTheGround(
-            Entry entry, SetPost standing, FootingDesign needed, List<Finding> findings) {
+    private FootingDesign footingInTheGround(Entry entry, SetPost standing, FootingDesign needed, Findings findings) {
         String place = "post " + entry.number;
         if (standing.exposed().isPresent() && standing.exposed().get().compareTo(entry.exposed()) < 0) {
             findings.add(Finding.warning(
@@ -208,8 +239,19 @@ final class PostBook {
 
     private FootingDesign footing(Entry entry) {
         Length exposed = Length.min(entry.exposed(), TALLEST);
-        Demand demand = new Demand(exposed, winds.load(entry.held(), exposed).withGate(entry.hung));
+        Demand demand = new Demand(exposed, load(entry, exposed).withGate(entry.hung));
         return footings.computeIfAbsent(demand, known -> FootingDesign.forPost(known.load(), spec(known)));
+    }
+
+    /** The fence's wind with the gates shut, or that on the leaves as they stand open, whichever bends the post more. */
+    private LateralLoad load(Entry entry, Length exposed) {
+        Length over = entry.over(style.rails().boardLength());
+        LateralLoad shut = winds.load(entry.held(), exposed, over);
+        LateralLoad open = LateralLoad.NONE;
+        for (OpenLeaf leaf : entry.open) {
+            open = open.together(winds.load(leaf.line(), leaf.leaf(), exposed, over), Angle.ZERO);
+        }
+        return open.moment().compareTo(shut.moment()) > 0 ? open : shut;
     }
 
     private FootingSpec spec(Demand demand) {

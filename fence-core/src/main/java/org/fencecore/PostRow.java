@@ -102,7 +102,7 @@ final class PostRow {
             List<GatePlacing.Placed> gates,
             FenceStyle style,
             List<Interval> forbidden,
-            List<Finding> findings) {
+            Findings findings) {
         Laying laying = new Laying(line, style, forbidden, findings);
         laying.lay(gates);
         return new PostRow(laying.spots, laying.parts);
@@ -114,11 +114,11 @@ final class PostRow {
         private final FenceLine line;
         private final FenceStyle style;
         private final List<Interval> forbidden;
-        private final List<Finding> findings;
+        private final Findings findings;
         private final List<Spot> spots = new ArrayList<>();
         private final List<Part> parts = new ArrayList<>();
 
-        Laying(FenceLine line, FenceStyle style, List<Interval> forbidden, List<Finding> findings) {
+        Laying(FenceLine line, FenceStyle style, List<Interval> forbidden, Findings findings) {
             this.line = line;
             this.style = style;
             this.forbidden = forbidden;

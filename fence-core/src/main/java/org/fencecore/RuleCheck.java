@@ -3,13 +3,13 @@ package org.fencecore;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
-import org.fencecore.gate.hang.PoolGate;
+import org.fencecore.gate.GateSpec;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
-import org.fencecore.geometry.ProfilePoint;
 import org.fencecore.geometry.Segment;
 import org.fencecore.geometry.Side;
 import org.fencecore.layout.Face;
@@ -17,9 +17,8 @@ import org.fencecore.rules.FencePart;
 import org.fencecore.rules.GatePart;
 import org.fencecore.rules.LocalRules;
 import org.fencecore.rules.PostPart;
+import org.fencecore.site.GateLocation;
 import org.fencecore.slope.FittedBay;
-import org.fencecore.slope.KickBoard;
-import org.fencecore.slope.SlopeSpec;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
@@ -92,8 +91,7 @@ final class RuleCheck {
         FittedBay slope = bay.slope();
         Profile.Builder bottom = Profile.builder();
         Profile.Builder top = Profile.builder();
-        boolean closed = style.slope().underBoards() != SlopeSpec.UnderBoards.OPEN
-                && slope.clearance().max().compareTo(KickBoard.DEEPEST) <= 0;
+        boolean closed = style.slope().closes(slope.clearance().max());
         Interval stations = Interval.of(slope.start(), slope.end());
         SortedSet<Length> places = new TreeSet<>(List.of(stations.middle()));
         stretch.slope()
@@ -110,7 +108,7 @@ final class RuleCheck {
                     station,
                     clamp(stretch.topLine()
                             .topIn(slope, place)
-                            .plus(style.postAboveBoards())
+                            .plus(Length.max(Length.ZERO, style.postAboveBoards()))
                             .minus(ground)));
         }
         FencePart.Builder part = along(run, Interval.of(slope.start(), slope.end()))
@@ -137,6 +135,17 @@ final class RuleCheck {
         if (nearest != null && nearest.isPositive()) {
             part.horizontals(nearest, run.outside().opposite());
         }
+        stretch.courses().stream()
+                .filter(courses -> courses.stations().contains(stations.middle()))
+                .map(courses -> courses.layout().courses().row(Face.OUTSIDE))
+                .forEach(courses -> {
+                    part.opening(courses.gap());
+                    if (courses.count() == 1 || !courses.gap().isPositive()) {
+                        part.withoutHorizontals();
+                    } else {
+                        part.horizontals(courses.pitch(), run.outside());
+                    }
+                });
         return part.build();
     }
 
@@ -148,34 +157,53 @@ final class RuleCheck {
         return gates;
     }
 
+    /** A gate as the rules see it. */
+    static GatePart gate(FenceStyle style, Run run, GateBay gate) {
+        return new RuleCheck(style).gate(run, gate);
+    }
+
     private GatePart gate(Run run, GateBay gate) {
         Profile.Builder bottom = Profile.builder();
         Profile.Builder top = Profile.builder();
         Interval opening = gate.opening();
-        for (ProfilePoint ground :
-                run.ground().between(opening.start(), opening.end()).points()) {
-            Length station = ground.station().minus(opening.start());
-            Length up = clamp(gate.bottomLine().elevationAt(ground.station()).minus(ground.elevation()));
-            bottom.point(station, up);
-            top.point(station, clamp(up.plus(style.rails().boardLength())));
+        SortedSet<Length> places = new TreeSet<>(List.of(opening.middle()));
+        run.ground().between(opening.start(), opening.end()).points().forEach(point -> places.add(point.station()));
+        for (Length place : places) {
+            Length station = place.minus(opening.start());
+            Length ground = run.ground().elevationAt(place);
+            bottom.point(station, clamp(gate.bottomLine().elevationAt(place).minus(ground)));
+            top.point(station, clamp(gate.top().topAt(place).minus(ground)));
         }
         FencePart leaf = along(run, opening)
                 .bottom(bottom.build())
                 .top(top.build())
                 .openness(openness)
                 .build();
+        GateLocation location = gate.location();
         Side inside = run.outside().opposite();
-        GatePart part =
-                GatePart.of(gate.name(), leaf).withSwing(gate.location().opensOutward() ? run.outside() : inside);
-        if (gate.pool().isEmpty()) {
-            return part;
+        GatePart part = GatePart.of(gate.name(), leaf)
+                .withSwing(location.opensOutward() ? run.outside() : inside)
+                .withSelfClosing(location.isSelfClosing())
+                .withSelfLatching(location.isSelfLatching())
+                .withLock(location.isLockable())
+                .withOpeningAtRelease(openingNearLatch(gate));
+        return location.releaseHeight()
+                .map(up -> part.withRelease(up, location.isReleaseInside() ? inside : run.outside()))
+                .orElse(part);
+    }
+
+    /** The gap at the latch, or between two boards that nothing stands behind. */
+    private Length openingNearLatch(GateBay gate) {
+        GateSpec spec = gate.design().spec();
+        Length opening = gate.design().isPair() ? spec.centreGap() : spec.latchGap();
+        for (HungLeaf leaf : gate.leaves()) {
+            Optional<Length> between = leaf.boards()
+                    .or(() -> leaf.courses().map(part -> part.layout().courses()))
+                    .map(layout -> layout.row(Face.OUTSIDE).gap())
+                    .filter(gap -> !style.pattern().isLapped());
+            opening = Length.max(opening, between.orElse(Length.ZERO));
         }
-        PoolGate pool = gate.pool().get();
-        boolean releaseInside = pool.isReleaseOnPoolSide() == gate.location().waterInside();
-        return part.withSelfClosing(pool.isSelfClosing())
-                .withSelfLatching(pool.isSelfLatching())
-                .withRelease(pool.release(), releaseInside ? inside : run.outside())
-                .withOpeningAtRelease(pool.widestOpeningNearRelease());
+        return opening;
     }
 
     private FencePart.Builder along(Run run, Interval stations) {

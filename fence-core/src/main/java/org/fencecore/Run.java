@@ -1,5 +1,6 @@
 package org.fencecore;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fencecore.geometry.Corner;
@@ -7,8 +8,13 @@ import org.fencecore.geometry.Point;
 import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Segment;
 import org.fencecore.geometry.Side;
+import org.fencecore.layout.BoardLayout;
+import org.fencecore.layout.GateBoards;
 import org.fencecore.units.Length;
 import org.fencecore.wind.FenceWind;
+import org.fencecore.worksheet.Citation;
+import org.fencecore.worksheet.Finding;
+import org.fencecore.worksheet.Written;
 
 /**
  * The fence along one straight line: a side of the lot, or a part of one.
@@ -17,6 +23,9 @@ import org.fencecore.wind.FenceWind;
  * centres, half a post further in. Stations along the run are level distances from the centre of its first post.
  */
 public final class Run {
+
+    /** Courses that are further apart in height do not read as one; common practice, no source. */
+    private static final Length SEEN = Length.ofInches(0.25);
 
     private final int side;
     private final String name;
@@ -200,6 +209,79 @@ public final class Run {
      */
     public Optional<FenceWind> wind() {
         return wind;
+    }
+
+    /**
+     * Returns the boards of a gate's leaves with those beside them, to see whether the pattern reads through.
+     *
+     * @param gate one of its gates
+     * @return for each leaf from left to right as seen from outside its boards, with those of the fence or the other leaf on
+     *     either side; empty when no leaf has upright boards
+     */
+    public List<GateBoards> boardsThrough(GateBay gate) {
+        return gate.leaves().stream()
+                .flatMap(leaf -> through(gate, leaf).stream())
+                .toList();
+    }
+
+    private Optional<GateBoards> through(GateBay gate, HungLeaf leaf) {
+        boolean beginsLeft = outside == Side.RIGHT;
+        Optional<BoardLayout> arriving = before(gate).flatMap(Stretch::boards);
+        Optional<BoardLayout> leaving = after(gate).flatMap(Stretch::boards);
+        List<HungLeaf> leaves = gate.leaves();
+        int at = leaves.indexOf(leaf);
+        Optional<BoardLayout> left = at > 0 ? leaves.get(at - 1).boards() : beginsLeft ? arriving : leaving;
+        Optional<BoardLayout> right =
+                at + 1 < leaves.size() ? leaves.get(at + 1).boards() : beginsLeft ? leaving : arriving;
+        return leaf.boards().map(boards -> GateBoards.of(left, boards, right));
+    }
+
+    private Optional<Stretch> before(GateBay gate) {
+        return stretches.stream().filter(each -> each.to().equals(gate.from())).findFirst();
+    }
+
+    private Optional<Stretch> after(GateBay gate) {
+        return stretches.stream().filter(each -> each.from().equals(gate.to())).findFirst();
+    }
+
+    /** What keeps boards from reading through its gates. */
+    List<Finding> throughGates() {
+        List<Finding> findings = new ArrayList<>();
+        for (GateBay gate : gates) {
+            for (HungLeaf leaf : gate.leaves()) {
+                through(gate, leaf)
+                        .ifPresent(boards ->
+                                boards.findings().forEach(finding -> findings.add(finding.within(name + ", " + leaf))));
+            }
+            if (gate.leaves().stream().anyMatch(leaf -> leaf.courses().isPresent())) {
+                coursesThrough(gate).ifPresent(findings::add);
+            }
+        }
+        return findings;
+    }
+
+    private Optional<Finding> coursesThrough(GateBay gate) {
+        List<Length> off = new ArrayList<>();
+        before(gate)
+                .ifPresent(stretch -> off.add(off(gate, stretch, gate.opening().start())));
+        after(gate)
+                .ifPresent(stretch -> off.add(off(gate, stretch, gate.opening().end())));
+        return off.stream()
+                .reduce(Length::max)
+                .filter(most -> most.compareTo(SEEN) > 0)
+                .map(most -> Finding.note(
+                                "courses-off-at-gate",
+                                name + ", " + gate,
+                                "the courses on the gate are up to " + Written.tape(most) + " off those beside it")
+                        .withRemedy("rake the gate, level the ground at it, or move it to flatter ground")
+                        .withSource(Citation.COMMON_PRACTICE));
+    }
+
+    private static Length off(GateBay gate, Stretch stretch, Length station) {
+        return gate.bottomLine()
+                .elevationAt(station)
+                .minus(stretch.slope().bottomAt(station))
+                .abs();
     }
 
     @Override

@@ -5,10 +5,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import org.fencecore.boarding.BoardMovement;
+import org.fencecore.gate.hang.HingePostLoad;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Surface;
+import org.fencecore.internal.Once;
 import org.fencecore.layout.BoardLayout;
+import org.fencecore.layout.Fitting;
 import org.fencecore.layout.PostSpacing;
 import org.fencecore.slope.FittedBay;
 import org.fencecore.slope.KickBoard;
@@ -22,8 +26,10 @@ import org.fencecore.slope.SlopeSpec;
 import org.fencecore.slope.TopLine;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
+import org.fencecore.units.Pressure;
 import org.fencecore.units.Rounding;
 import org.fencecore.units.Slope;
+import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Severity;
 import org.fencecore.worksheet.Written;
@@ -42,7 +48,7 @@ final class RunDraft {
     private final FenceLine.Past railsPast;
     private final FenceLine.Past boardsPast;
     private final PostBook book;
-    private final List<Finding> findings;
+    private final Findings findings;
     private final Length half;
     private final List<PostBook.Entry> posts = new ArrayList<>();
     private final List<Length> stations = new ArrayList<>();
@@ -55,9 +61,10 @@ final class RunDraft {
             int firstPost,
             Optional<PostSpacing> spacing,
             TopLine top,
-            RailPieces railPieces,
+            Optional<Once<RailPieces>> railPieces,
             Interval boarded,
-            Optional<BoardLayout> boards) {
+            Optional<BoardLayout> boards,
+            List<CourseRun> courses) {
 
         SlopeFit slope() {
             return top.fit();
@@ -76,7 +83,7 @@ final class RunDraft {
             boolean meetsAtStart,
             boolean meetsAtEnd,
             PostBook book,
-            List<Finding> findings) {
+            Findings findings) {
         this.style = style;
         this.line = line;
         this.ground = ground;
@@ -85,7 +92,7 @@ final class RunDraft {
         this.book = book;
         this.findings = findings;
         this.half = style.postLumber().width().dividedBy(2);
-        this.hanging = new GateHanging(style, line, ground, surface, this::fit, findings);
+        this.hanging = new GateHanging(style, line, ground, surface, this::fitLeaf, findings);
         row.spots().forEach(this::enter);
         row.parts().forEach(this::buildBetween);
     }
@@ -101,7 +108,7 @@ final class RunDraft {
         } else if (part.isLeftOut()) {
             posts.subList(part.first(), part.last() + 1).forEach(this::reachUsual);
         } else {
-            tell(part.findings(), name(part));
+            findings.later(part::findings, name(part));
             fence(part);
         }
     }
@@ -111,6 +118,26 @@ final class RunDraft {
         Interval between = Interval.of(stations.get(first), stations.get(first + 1));
         posts.get(first).carry(line, Interval.of(between.start(), between.middle()));
         posts.get(first + 1).carry(line, Interval.of(between.middle(), between.end()));
+    }
+
+    /**
+     * Both posts of a single leaf hold half of it. Of two leaves the fixed one is held at its foot, so that its own wind and
+     * half of the other's bend its post; the other post holds its own, for a leaf may stand ajar.
+     */
+    private void carry(int first, GateHanging.HungGate hung) {
+        carry(first);
+        Length start = stations.get(first);
+        Length end = stations.get(first + 1);
+        Length part = end.minus(start).portion(3, 4);
+        for (HungLeaf leaf : hung.leaves()) {
+            if (hung.design().isPair() && !leaf.leaf().equals(hung.design().activeLeaf())) {
+                boolean atStart = leaf.hingesAtStart();
+                posts.get(atStart ? first : first + 1)
+                        .carry(
+                                line,
+                                atStart ? Interval.of(start, start.plus(part)) : Interval.of(end.minus(part), end));
+            }
+        }
     }
 
     private void reachUsual(PostBook.Entry post) {
@@ -142,15 +169,35 @@ final class RunDraft {
             return;
         }
         SlopeFit slope = SlopeFit.of(ground, at, style.slope());
-        tell(slope.findings(), name(part));
+        findings.later(slope::findings, name(part));
         TopLine top = TopLine.of(style.top(), slope, style.rails().boardLength());
-        tell(top.findings(style.rails().topRailBelowTops()), name(part));
+        findings.later(() -> top.findings(style.rails().topRailBelowTops()), name(part));
         reach(top, first, at);
-        Optional<BoardLayout> boards = fit(boarded.get().length(), name(part));
-        RailPieces pieces = RailPieces.lay(
-                slope, style.rails(), railed.get(), style.postLumber().width());
-        tell(railFindings(pieces), name(part));
-        stretches.add(new StretchDraft(first, part.spacing(), top, pieces, boarded.get(), boards));
+        Optional<BoardLayout> boards = Optional.empty();
+        Optional<Once<RailPieces>> pieces = Optional.empty();
+        List<CourseRun> courses = List.of();
+        if (style.boards().isHorizontal()) {
+            courses = new CourseFitting(style, slope, boarded.get(), name(part), findings).fit();
+            courses.forEach(each -> close(each.layout().courses(), name(part)));
+        } else {
+            boards = fit(boarded.get().length(), name(part))
+                    .map(layout -> keptOff(layout, at, boarded.get().start()));
+            boards.ifPresent(layout -> close(layout, name(part)));
+            Once<RailPieces> laid = Once.of(() -> RailPieces.lay(
+                    slope, style.rails(), railed.get(), style.postLumber().width()));
+            findings.later(() -> railFindings(laid.get()), name(part));
+            pieces = Optional.of(laid);
+        }
+        stretches.add(new StretchDraft(first, part.spacing(), top, pieces, boarded.get(), boards, courses));
+    }
+
+    /** Where posts end low enough to be notched round, inside boards are moved so that the fewest meet one. */
+    private BoardLayout keptOff(BoardLayout layout, List<Length> at, Length start) {
+        boolean areNotched = style.postAboveBoards().negated().compareTo(BoardAtPost.LEAST_HEAD) >= 0;
+        return areNotched
+                ? BoardAtPost.keptOff(
+                        layout, bodies(at, start), style.boardLumber().thickness())
+                : layout;
     }
 
     /** Lets the posts of a stretch reach over the tops of its boards. */
@@ -228,8 +275,39 @@ final class RunDraft {
             return Optional.empty();
         }
         BoardLayout layout = BoardLayout.fit(clear, style.pattern());
-        tell(layout.findings(), place);
+        findings.later(layout::findings, place);
         return Optional.of(layout);
+    }
+
+    private Optional<BoardLayout> fitLeaf(Length width, String place) {
+        Optional<BoardLayout> boards = fit(width, place);
+        boards.ifPresent(layout -> findings.later(
+                () -> rips(layout, place, "the leaf", "narrower", "wider, by the opening or the gaps beside it")));
+        return boards;
+    }
+
+    /** What the boards as laid out close of the wind, and how they move. */
+    private void close(BoardLayout layout, String place) {
+        book.close(line, style.privacy(layout).solid());
+        style.boards().wood().ifPresent(wood -> {
+            findings.later(() -> BoardMovement.of(layout, wood).findings(wood.allowedGap()), place);
+        });
+        findings.later(() -> style.boards().isHorizontal()
+                ? rips(layout, place, "the fence", "lower", "higher")
+                : rips(layout, place, "the boarding", "shorter", "longer, by moving the post at either end"));
+    }
+
+    /** Says what length would need no rip, so that a post, a gate or the height can be changed. */
+    private static List<Finding> rips(BoardLayout layout, String place, String what, String less, String more) {
+        if (layout.choice() == Fitting.FULL_BOARDS) {
+            return List.of();
+        }
+        Length shorter = layout.clearLength().minus(layout.flushShorter());
+        Length longer = layout.flushLonger().minus(layout.clearLength());
+        return List.of(Finding.note("boards-ripped", place, layout.reason())
+                .withRemedy("for full boards alone make " + what + " " + Written.tape(shorter, Rounding.UP) + " " + less
+                        + " or " + Written.tape(longer, Rounding.UP) + " " + more)
+                .withSource(Citation.GEOMETRY));
     }
 
     private List<BoardAtPost> boardsAtPosts(StretchDraft draft, List<Post> own) {
@@ -237,34 +315,44 @@ final class RunDraft {
             return List.of();
         }
         int past = draft.firstPost() + draft.slope().bays().size() + 1;
-        List<Interval> bodies = stations.subList(draft.firstPost(), past).stream()
-                .map(at -> Interval.of(at.minus(half), at.plus(half))
-                        .shiftedBy(draft.boarded().start().negated()))
+        List<Interval> bodies = bodies(
+                stations.subList(draft.firstPost(), past), draft.boarded().start());
+        return List.copyOf(BoardAtPost.among(
+                draft.boards().get(), own.subList(draft.firstPost(), past), bodies, board -> {
+                    Length middle = Interval.of(board.left(), board.right())
+                            .shiftedBy(draft.boarded().start())
+                            .middle();
+                    return draft.top().topIn(draft.slope().bayAt(middle), middle);
+                }));
+    }
+
+    /** From where to where each post stands, from the start of the boarding. */
+    private List<Interval> bodies(List<Length> posts, Length start) {
+        return posts.stream()
+                .map(at -> Interval.of(at.minus(half), at.plus(half)).shiftedBy(start.negated()))
                 .toList();
-        return BoardAtPost.among(draft.boards().get(), own.subList(draft.firstPost(), past), bodies);
     }
 
     private void hang(GatePlacing.Placed gate, int first) {
         Interval between = Interval.of(stations.get(first), stations.get(first + 1));
         GateHanging.HungGate hung = hanging.hang(gate, between);
-        Length above = style.rails().boardLength().plus(style.postAboveBoards());
         PostBook.Entry start = posts.get(first);
         PostBook.Entry end = posts.get(first + 1);
-        start.reach(hung.bottomLine().elevationAt(gate.opening().start()).plus(above));
-        end.reach(hung.bottomLine().elevationAt(gate.opening().end()).plus(above));
-        carry(first);
+        start.reach(hung.top().topAt(gate.opening().start()).plus(style.postAboveBoards()));
+        end.reach(hung.top().topAt(gate.opening().end()).plus(style.postAboveBoards()));
+        carry(first, hung);
         for (HungLeaf leaf : hung.leaves()) {
-            leaf.loads().ifPresent(loads -> (leaf.hingesAtStart() ? start : end).hang(LeafScale.onPost(loads, style)));
+            PostBook.Entry post = leaf.hingesAtStart() ? start : end;
+            leaf.loads()
+                    .ifPresent(loads -> post.hang(
+                            HingePostLoad.of(loads, style.postLumber().width()).moment()));
+            post.open(line, leaf.stations(), hung.top().longest());
         }
         gates.add(new GateDraft(first, hung));
     }
 
     private String name(PostRow.Part part) {
         return line.name + ", post " + posts.get(part.first()).number + " to post " + posts.get(part.last()).number;
-    }
-
-    private void tell(List<Finding> news, String place) {
-        news.forEach(finding -> findings.add(finding.within(place)));
     }
 
     /** Puts the run together from the finished posts; bays are numbered on from those of the runs before. */
@@ -278,13 +366,14 @@ final class RunDraft {
             List<Bay> bays = new ArrayList<>();
             for (int bay = 0; bay < draft.slope().bays().size(); bay++) {
                 number++;
+                FittedBay slope = draft.slope().bays().get(bay);
                 bays.add(new Bay(
                         number,
                         own.get(draft.firstPost() + bay),
                         own.get(draft.firstPost() + bay + 1),
-                        draft.slope().bays().get(bay),
-                        rails(draft.slope().bays().get(bay)),
-                        kickBoards(draft.slope().bays().get(bay))));
+                        slope,
+                        () -> rails(slope),
+                        kickBoards(slope)));
             }
             built.add(new Stretch(
                     bays,
@@ -293,12 +382,20 @@ final class RunDraft {
                     draft.railPieces(),
                     draft.boarded(),
                     draft.boards(),
-                    boardsAtPosts(draft, own)));
+                    Once.of(() -> boardsAtPosts(draft, own)),
+                    draft.courses(),
+                    style));
         }
-        List<GateBay> hung = gates.stream()
-                .map(draft -> draft.gate().between(own.get(draft.firstPost()), own.get(draft.firstPost() + 1)))
-                .toList();
+        List<GateBay> hung = gates.stream().map(draft -> finish(draft, own)).toList();
         return new Run(line, ground, own, built, hung, book.windOn(line));
+    }
+
+    private GateBay finish(GateDraft draft, List<Post> own) {
+        GateBay gate = draft.gate().between(own.get(draft.firstPost()), own.get(draft.firstPost() + 1));
+        Optional<Pressure> pressure = book.pressureOn(line, gate.opening());
+        Once<List<HungLeaf>> blown = Once.of(() -> new GateWind(style, gate, pressure).blow());
+        findings.later(() -> GateWind.findings(blown.get(), line.name, gate.name()));
+        return gate.withLeaves(blown);
     }
 
     private List<KickBoard> kickBoards(FittedBay slope) {
@@ -308,7 +405,7 @@ final class RunDraft {
     }
 
     private List<BayRail> rails(FittedBay slope) {
-        if (slope.grade().abs().compareTo(SlopeFit.STEEPEST) > 0) {
+        if (style.boards().isHorizontal() || slope.grade().abs().compareTo(SlopeFit.STEEPEST) > 0) {
             // The slope's own finding says so; there is no rail to set in it.
             return List.of();
         }
@@ -320,6 +417,6 @@ final class RunDraft {
         for (int rail = 0; rail < from.size(); rail++) {
             rails.add(new BayRail(rail + 1, from.get(rail), to.get(rail)));
         }
-        return rails;
+        return List.copyOf(rails);
     }
 }

@@ -3,9 +3,12 @@ package org.fencecore;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fencecore.boarding.BoardCuts;
+import org.fencecore.boarding.BoardMovement;
+import org.fencecore.boarding.Privacy;
 import org.fencecore.geometry.Interval;
+import org.fencecore.internal.Once;
 import org.fencecore.layout.BoardLayout;
-import org.fencecore.layout.BoardPlacement;
 import org.fencecore.layout.PostSpacing;
 import org.fencecore.slope.RailHeights;
 import org.fencecore.slope.RailPieces;
@@ -14,6 +17,7 @@ import org.fencecore.slope.TopLine;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Worksheet;
+import org.fencecore.worksheet.Written;
 
 /**
  * The fence between two fixed posts (corner, end or gate): its bays, the pieces of its rails, and the boards that run
@@ -27,26 +31,32 @@ public final class Stretch {
     private final List<Bay> bays;
     private final Optional<PostSpacing> spacing;
     private final TopLine topLine;
-    private final RailPieces railPieces;
+    private final Optional<Once<RailPieces>> railPieces;
     private final Interval boarded;
     private final Optional<BoardLayout> boards;
-    private final List<BoardAtPost> boardsAtPosts;
+    private final Once<List<BoardAtPost>> boardsAtPosts;
+    private final List<CourseRun> courses;
+    private final FenceStyle style;
 
     Stretch(
             List<Bay> bays,
             Optional<PostSpacing> spacing,
             TopLine topLine,
-            RailPieces railPieces,
+            Optional<Once<RailPieces>> railPieces,
             Interval boarded,
             Optional<BoardLayout> boards,
-            List<BoardAtPost> boardsAtPosts) {
+            Once<List<BoardAtPost>> boardsAtPosts,
+            List<CourseRun> courses,
+            FenceStyle style) {
         this.bays = List.copyOf(bays);
         this.spacing = spacing;
         this.topLine = topLine;
         this.railPieces = railPieces;
         this.boarded = boarded;
         this.boards = boards;
-        this.boardsAtPosts = List.copyOf(boardsAtPosts);
+        this.boardsAtPosts = boardsAtPosts;
+        this.courses = List.copyOf(courses);
+        this.style = style;
     }
 
     /**
@@ -118,10 +128,10 @@ public final class Stretch {
     /**
      * Returns its rails in the pieces they are cut in.
      *
-     * @return the pieces, over one or more bays each, joined on posts
+     * @return the pieces, over one or more bays each, joined on posts; empty for horizontal boards, which have no rails
      */
-    public RailPieces railPieces() {
-        return railPieces;
+    public Optional<RailPieces> railPieces() {
+        return railPieces.map(Once::get);
     }
 
     /**
@@ -135,22 +145,45 @@ public final class Stretch {
     }
 
     /**
-     * Returns the boards.
+     * Returns the upright boards.
      *
-     * @return the layout, its zero at the start of {@link #boarded}; empty when the stretch is too short for the pattern
+     * @return the layout, its zero at the start of {@link #boarded}; empty when the stretch is too short for the pattern, or
+     *     its boards are horizontal
      */
     public Optional<BoardLayout> boards() {
         return boards;
     }
 
     /**
-     * Returns how long a board of the outside face, or of the other one, must be.
+     * Returns the horizontal boards, part by part: a part ends where the fence bends or steps.
      *
-     * @param board a board of its layout
-     * @return the length to cut it to before its ends are cut to the lines, see {@link TopLine#boardLength}
+     * @return the parts along the run, unmodifiable; empty for upright boards
      */
-    public Length boardLength(BoardPlacement board) {
-        return topLine.boardLength(Interval.of(board.left(), board.right()).shiftedBy(boarded.start()));
+    public List<CourseRun> courses() {
+        return courses;
+    }
+
+    /**
+     * Returns how every upright board is cut: its length from the line of the bottoms, or from the ground, to that of the
+     * tops, its ends, dog-ears and width.
+     *
+     * @return the cuts, in the order of the layout's boards, their heights in the datum of the shots; empty without upright
+     *     boards
+     */
+    public Optional<BoardCuts> cuts() {
+        return boards.map(layout ->
+                BoardCuts.under(layout, topLine, boarded.start(), style.boards().ends()));
+    }
+
+    /**
+     * Returns what one sees between the boards.
+     *
+     * @return the privacy, for horizontal boards of the first part; empty without boards
+     */
+    public Optional<Privacy> privacy() {
+        return boards.or(() ->
+                        courses.stream().findFirst().map(part -> part.layout().courses()))
+                .map(style::privacy);
     }
 
     /**
@@ -159,8 +192,9 @@ public final class Stretch {
      * @return the number of boards, those left out at posts not counted
      */
     public int boardCount() {
-        long leftOut = boardsAtPosts.stream().filter(BoardAtPost::isLeftOut).count();
-        return boards.map(BoardLayout::count).orElse(0) - (int) leftOut;
+        long leftOut = boardsAtPosts().stream().filter(BoardAtPost::isLeftOut).count();
+        int horizontal = courses.stream().mapToInt(CourseRun::boardCount).sum();
+        return boards.map(BoardLayout::count).orElse(0) - (int) leftOut + horizontal;
     }
 
     /**
@@ -169,7 +203,7 @@ public final class Stretch {
      * @return what is kept of each, along the run, unmodifiable
      */
     public List<BoardAtPost> boardsAtPosts() {
-        return boardsAtPosts;
+        return boardsAtPosts.get();
     }
 
     /**
@@ -182,10 +216,14 @@ public final class Stretch {
     }
 
     /** Spacing, bays with their rails, and boards. */
-    List<Worksheet> worksheets(String side, FenceStyle style) {
+    List<Worksheet> worksheets(String side) {
         List<Worksheet> sheets = new ArrayList<>();
         String place = side + ", " + this;
         spacing.ifPresent(posts -> sheets.add(posts.worksheet().within(place)));
+        // On level ground every treatment is the same.
+        if (bays.stream().anyMatch(bay -> !bay.slope().rise().isZero())) {
+            sheets.add(slope().choice().worksheet().within(place));
+        }
         for (int i = 0; i < bays.size(); i++) {
             Bay bay = bays.get(i);
             String bayPlace = side + ", " + bay + ", " + bay.from();
@@ -198,10 +236,29 @@ public final class Stretch {
                         .worksheet()
                         .within(bayPlace));
             }
+            bay.kickBoards().forEach(board -> sheets.add(board.worksheet().within(bayPlace)));
         }
-        sheets.add(railPieces.worksheet().within(place));
-        boards.ifPresent(layout -> sheets.add(layout.worksheet().within(place)));
+        railPieces().ifPresent(pieces -> sheets.add(pieces.worksheet().within(place)));
+        boards.ifPresent(layout -> tell(sheets, layout, place));
+        for (CourseRun part : courses) {
+            String partPlace = courses.size() == 1
+                    ? place
+                    : place + ", from " + Written.station(part.stations().start());
+            sheets.add(part.layout().worksheet().within(partPlace));
+            movement(part.layout().courses())
+                    .ifPresent(moved -> sheets.add(moved.worksheet().within(partPlace)));
+        }
+        privacy().ifPresent(seen -> sheets.add(seen.worksheet().within(place)));
         return sheets;
+    }
+
+    private void tell(List<Worksheet> sheets, BoardLayout layout, String place) {
+        sheets.add(layout.worksheet().within(place));
+        movement(layout).ifPresent(moved -> sheets.add(moved.worksheet().within(place)));
+    }
+
+    private Optional<BoardMovement> movement(BoardLayout layout) {
+        return style.boards().wood().map(wood -> BoardMovement.of(layout, wood));
     }
 
     @Override

@@ -14,6 +14,7 @@ import org.fencecore.geometry.Interval;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Angle;
+import org.fencecore.units.Force;
 import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
 import org.fencecore.units.Ratio;
@@ -34,12 +35,16 @@ final class WindLoads {
     /** Nor must posts in one zone. */
     private static final double PRESSURE_STEP = 0.01;
 
+    /** What no post feels. */
+    private static final Force LEAST = Force.ofPoundsForce(0.01);
+
     /** From this turn on, fence round a corner shelters the end of a line; common practice, no source. */
     private static final Angle RETURN = Angle.ofDegrees(45);
 
     private final Site site;
     private final FenceStyle style;
     private final Map<FenceLine, Ends> ends = new HashMap<>();
+    private final Map<FenceLine, Ratio> solid = new HashMap<>();
     private final Map<FenceLine, FenceWind> winds = new LinkedHashMap<>();
 
     WindLoads(Site site, FenceStyle style) {
@@ -82,23 +87,26 @@ final class WindLoads {
         return a.postLine.bearing().turnTo(b.postLine.bearing()).abs();
     }
 
-    /** The load of the parts of lines that one post holds. */
-    LateralLoad load(Map<FenceLine, Interval> held, Length exposed) {
+    /** The load of the parts of lines that one post holds, of which a gate may stand higher than the fence. */
+    LateralLoad load(Map<FenceLine, Interval> held, Length exposed, Length gateOver) {
         LateralLoad load = LateralLoad.NONE;
         FenceLine before = null;
         for (Map.Entry<FenceLine, Interval> part : held.entrySet()) {
-            LateralLoad more = load(part.getKey(), part.getValue(), exposed);
+            LateralLoad more = load(part.getKey(), part.getValue(), exposed, gateOver);
             load = before == null ? more : load.together(more, turn(before, part.getKey()));
             before = part.getKey();
         }
         return load;
     }
 
-    private LateralLoad load(FenceLine line, Interval part, Length exposed) {
-        Optional<Pressure> pressure = pressure(site, on(line), part);
+    /** The load of a part of a line. */
+    LateralLoad load(FenceLine line, Interval part, Length exposed, Length gateOver) {
+        Length top = exposed.plus(Length.max(arch(), gateOver));
+        Length bottom = style.slope().clearance();
         Length width = part.length().roundedTo(SPAN_STEP, Rounding.UP);
-        return pressure.map(
-                        psf -> LateralLoad.ofPressure(psf, width, style.slope().clearance(), exposed.plus(arch())))
+        return pressure(site, on(line), part)
+                .filter(psf -> psf.times(width.times(top.minus(bottom))).compareTo(LEAST) >= 0)
+                .map(psf -> LateralLoad.ofPressure(psf, width, bottom, top))
                 .orElse(LateralLoad.NONE);
     }
 
@@ -123,7 +131,7 @@ final class WindLoads {
                 .length(line.postLine.length())
                 .bottom(bottom)
                 .top(bottom.plus(style.rails().boardLength()).plus(arch()))
-                .solidFraction(solid(style))
+                .solidFraction(solid(line))
                 .returnAtStart(of.atStart)
                 .returnAtEnd(of.atEnd)
                 .build();
@@ -132,6 +140,16 @@ final class WindLoads {
     /** An arch stands higher than its posts; counted as if it did so all along. */
     private Length arch() {
         return Length.max(Length.ZERO, style.top().overPosts());
+    }
+
+    /** Tells how much of a line boards close as laid out; of its parts the most solid counts, which the wind loads most. */
+    void close(FenceLine line, Ratio part) {
+        solid.merge(line, part, (one, other) -> one.compareTo(other) >= 0 ? one : other);
+    }
+
+    /** Where no boards were laid out it is the pattern that is taken. */
+    private Ratio solid(FenceLine line) {
+        return solid.getOrDefault(line, solid(style));
     }
 
     /** Which part of the boarded face is closed; how thick the boards are does not matter to that. */

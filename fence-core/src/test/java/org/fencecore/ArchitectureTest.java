@@ -67,6 +67,7 @@ class ArchitectureTest {
             List.of("org.fencecore.site", "org.fencecore.style"),
             List.of("org.fencecore"),
             List.of("org.fencecore.takeoff", "org.fencecore.drawing", "org.fencecore.stakeout"),
+            List.of("org.fencecore.estimate"),
             List.of("org.fencecore.packet"),
             List.of("org.fencecore.json"));
 

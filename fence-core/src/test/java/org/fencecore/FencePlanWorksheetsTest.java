@@ -51,7 +51,7 @@ class FencePlanWorksheetsTest {
     @Test
     void theSheetsOfOneLevelSide() {
         assertThat(titles(FencePlanner.plan(Plans.levelSide().build(), USUAL)))
-                .hasSize(1 + 1 + 2 * 7 + 1 + 1 + 2)
+                .hasSize(1 + 1 + 2 * 7 + 1 + 1 + 1 + 2)
                 .startsWith(
                         "Closure of the lot",
                         "side 1, post 1 to post 8: Post spacing",
@@ -62,6 +62,7 @@ class FencePlanWorksheetsTest {
                         "side 1, bay 7, post 7: Rail marks above the ground at a post",
                         "side 1, post 1 to post 8: Pieces of the rails",
                         "side 1, post 1 to post 8: Boards, outside row",
+                        "side 1, post 1 to post 8: Privacy",
                         "posts 1 to 8: Embedment of a post",
                         "posts 1 to 8: Hole and concrete of a post");
     }
@@ -123,6 +124,15 @@ class FencePlanWorksheetsTest {
                         results,
                         place + "Wood screws of a hinge in withdrawal",
                         loads.hinges().screws().orElseThrow().ofHinge());
+                take(results, place + "Hinge post", leaf.onPost().orElseThrow().atGround());
+                take(
+                        results,
+                        place + "Wind on a leaf held at its latch edge",
+                        leaf.windShut().orElseThrow().mostAtHinge());
+                take(
+                        results,
+                        place + "Wind on a leaf that nothing holds",
+                        leaf.windOpen().orElseThrow().mostAtHinge());
                 take(
                         results,
                         place + "Drop at the latch from unequal diagonals",
@@ -150,8 +160,18 @@ class FencePlanWorksheetsTest {
     }
 
     private static void takeStretch(Map<String, Object> results, Run run, Stretch stretch) {
+        take(
+                results,
+                run + ", " + stretch + ": Privacy",
+                stretch.privacy().orElseThrow().solid());
         Object spacing = results.remove(run + ", " + stretch + ": Post spacing");
         assertThat(spacing).isEqualTo(stretch.length().dividedBy(stretch.bays().size()));
+        if (stretch.bays().stream().anyMatch(bay -> !bay.slope().rise().isZero())) {
+            take(
+                    results,
+                    run + ", " + stretch + ": Choice of the treatment",
+                    stretch.slope().choice().best().treatment());
+        }
         for (Bay bay : stretch.bays()) {
             String place = run + ", " + bay + ", " + bay.from();
             String racked = results.keySet().stream()
@@ -166,7 +186,7 @@ class FencePlanWorksheetsTest {
         take(
                 results,
                 run + ", " + stretch + ": Pieces of the rails",
-                stretch.railPieces().totalLength());
+                stretch.railPieces().orElseThrow().totalLength());
         take(
                 results,
                 run + ", " + stretch + ": Boards, outside row",

@@ -63,11 +63,12 @@ class FencePlannerTest {
                 .hasSize(7)
                 .allSatisfy(bay -> assertThat(bay.spacing()).isEqualTo(in(83.5)));
 
-        assertThat(plan.stretches().get(0).railPieces().pieces())
+        assertThat(plan.stretches().get(0).railPieces().orElseThrow().pieces())
                 .hasSize(12)
                 .extracting(RailPiece::length)
                 .containsOnly(in(85.25), in(167), in(168.75));
-        assertThat(plan.stretches().get(0).railPieces().totalLength()).isEqualTo(in(3 * 588));
+        assertThat(plan.stretches().get(0).railPieces().orElseThrow().totalLength())
+                .isEqualTo(in(3 * 588));
         assertThat(plan.bays().get(3).rails())
                 .extracting(rail -> rail.from().top())
                 .containsExactly(in(9.5), in(9.5 + 57 / 2.0 + 1.75), in(70));
@@ -237,7 +238,7 @@ class FencePlannerTest {
     }
 
     private static RailPiece lastPiece(Stretch stretch) {
-        return stretch.railPieces().pieces().stream()
+        return stretch.railPieces().orElseThrow().pieces().stream()
                 .filter(piece -> piece.toPost() == stretch.bays().size())
                 .findFirst()
                 .orElseThrow();
@@ -254,7 +255,12 @@ class FencePlannerTest {
 
         Bay bay = plan.bays().get(3);
         assertThat(bay.slope().grade().percent()).isCloseTo(5, offset(1e-6));
-        assertThat(plan.stretches().get(0).railPieces().totalLength().inches())
+        assertThat(plan.stretches()
+                        .get(0)
+                        .railPieces()
+                        .orElseThrow()
+                        .totalLength()
+                        .inches())
                 .isCloseTo(3 * 588 * Math.sqrt(1.0025), offset(1e-5));
         RailMarks top = bay.rails().get(2).from();
         assertThat(top.top()).isEqualTo(in(70));

@@ -12,7 +12,7 @@ import org.fencecore.drawing.GateView;
 import org.fencecore.drawing.PlanView;
 import org.fencecore.drawing.SwingArc;
 import org.fencecore.gate.HingeSide;
-import org.fencecore.gate.hang.PoolGate;
+import org.fencecore.gate.hang.LeafWind;
 import org.fencecore.geometry.Plane;
 import org.fencecore.geometry.Point;
 import org.fencecore.geometry.Polyline;
@@ -20,6 +20,8 @@ import org.fencecore.geometry.Side;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.layout.Face;
 import org.fencecore.packet.BuildSheet;
+import org.fencecore.rules.LocalRules;
+import org.fencecore.rules.PoolBarrier;
 import org.fencecore.site.GateLocation;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
@@ -27,8 +29,10 @@ import org.fencecore.style.GateHardware;
 import org.fencecore.takeoff.MaterialLine;
 import org.fencecore.takeoff.Takeoff;
 import org.fencecore.units.Length;
+import org.fencecore.units.Pressure;
 import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Finding;
+import org.fencecore.worksheet.Worksheet;
 import org.junit.jupiter.api.Test;
 
 /** Gates of one leaf and of two, level and raked, as they hang in a plan. */
@@ -132,6 +136,89 @@ class HungGatePlanTest {
                         .gate()
                         .isZero())
                 .isTrue();
+    }
+
+    private static FencePlan windy(GateLocation.Builder gate) {
+        return FencePlanner.plan(
+                levelSide().gate(gate.build()).windPressure(Pressure.ofPsf(15)).build(), USUAL);
+    }
+
+    /**
+     * 15 psf on 6 ft of boards, all the way from the fixed post: half the bay beside it, and of an opening of 8 ft with two
+     * half posts three quarters for the fixed leaf, half for the active one.
+     */
+    @Test
+    void thePostOfAFixedLeafIsBentByHalfOfTheOtherLeafToo() {
+        FencePlan plan = windy(gate(96).twoLeaves(true));
+        GateBay gate = plan.gates().get(0);
+        HungLeaf active = gate.leaves().get(0);
+        HungLeaf fixed = gate.leaves().get(1);
+        double opening = 99.5 / 12;
+        double bay = bayBeside(plan, gate.hingePost(fixed), gate.hingePost(active));
+        assertThat(gate.hingePost(fixed).footing().load().force().poundsForce())
+                .isCloseTo(15 * 6 * (bay / 2 + opening * 0.75), within(1.0));
+        double other = bayBeside(plan, gate.hingePost(active), gate.hingePost(fixed));
+        assertThat(gate.hingePost(active).footing().load().force().poundsForce())
+                .isCloseTo(15 * 6 * (other / 2 + opening / 2), within(1.0));
+
+        // 47 1/4 in of leaf: 15 x 3.9375 x 6 = 354.4 lbf, and with its pins 1/4 in off (0.25 + 23.625) / 47.5 of it
+        // held.
+        LeafWind shut = fixed.windShut().orElseThrow();
+        assertThat(shut.force().poundsForce()).isCloseTo(354.375, within(0.01));
+        assertThat(shut.atLatchEdge().poundsForce()).isCloseTo(2 * 354.375 * 23.875 / 47.5, within(0.01));
+        assertThat(shut.atGround().poundFeet()
+                        / active.windShut().orElseThrow().atGround().poundFeet())
+                .isBetween(2.9, 3.1);
+        assertThat(plan.worksheets())
+                .extracting(Worksheet::title)
+                .contains(
+                        "side 1, gate right leaf: Hinge post",
+                        "side 1, gate right leaf: Wind on a leaf held at its latch edge",
+                        "side 1, gate right leaf: Wind on a leaf that nothing holds");
+    }
+
+    private static double bayBeside(FencePlan plan, Post post, Post acrossTheGate) {
+        int step = post.number() - acrossTheGate.number();
+        Post next = plan.posts().get(post.number() - 1 + step);
+        return next.centre().distanceTo(post.centre()).feet();
+    }
+
+    /** The gate is the whole fence but for 1 ft beside its hinge post: open it catches more than shut. */
+    @Test
+    void aLeafLeftOpenMayDecideItsFooting() {
+        Polyline line = Polyline.of(
+                List.of(Point.of(Length.ofFeet(5), Length.ofFeet(30)), Point.of(Length.ofFeet(14), Length.ofFeet(30))));
+        GateLocation six = GateLocation.named("gate")
+                .onSide(1)
+                .centredAt(Length.ofFeet(4))
+                .clearOpening(Length.ofFeet(6))
+                .build();
+        Site.Builder site = Site.on(rectangle(60, 60))
+                .fenceAlong(line, Side.RIGHT)
+                .ground(Plane.of(Point.ORIGIN, Length.ZERO, Slope.LEVEL, Slope.LEVEL))
+                .gate(six);
+        FencePlan plan = FencePlanner.plan(site.windPressure(Pressure.ofPsf(15)).build(), USUAL);
+        GateBay gate = plan.gates().get(0);
+        HungLeaf leaf = gate.leaves().get(0);
+        LeafWind open = leaf.windOpen().orElseThrow();
+        assertThat(gate.hingePost().footing().load().force().poundsForce())
+                .isCloseTo(open.force().poundsForce(), within(1.0));
+        Finding caution = finding(plan, "gate-open-wind");
+        assertThat(caution.place()).isEqualTo("side 1, gate");
+        assertThat(caution.remedy()).contains("shut and latch it before a storm");
+        assertThat(codes(level(gate(48)))).doesNotContain("gate-open-wind");
+        // Without a wind the weight is told all the same.
+        HungLeaf still = level(gate(48)).gates().get(0).leaves().get(0);
+        assertThat(still.windOpen()).isEmpty();
+        assertThat(still.windShut()).isEmpty();
+        assertThat(still.onPost().orElseThrow().moment())
+                .isEqualTo(level(gate(48))
+                        .gates()
+                        .get(0)
+                        .hingePost()
+                        .footing()
+                        .load()
+                        .gate());
     }
 
     /** A frame 64 in high has three hinges (common practice, no source); the middle strap has no rail behind it. */
@@ -267,24 +354,104 @@ class HungGatePlanTest {
         assertThat(GateView.of(plan.gates().get(0)).description()).contains("two leaves");
     }
 
-    /** ISPSC 305 as parameters: away from the water; a release under 54 in has no opening over 1/2 in near it. */
+    private static FencePlan atPool(GateLocation.Builder gate, Side water, FenceStyle style) {
+        PoolBarrier rule = PoolBarrier.builder(water, "pool barrier", PoolBarrier.PUBLISHED)
+                .build();
+        Site site = levelSide()
+                .gate(gate.selfClosing(true).selfLatching(true).lockable(true).build())
+                .rules(LocalRules.of(List.of(rule)))
+                .build();
+        return FencePlanner.plan(site, style);
+    }
+
+    /**
+     * ISPSC 305 as parameters: away from the water; a release under 54 in has no opening over 1/2 in near it. The lot is
+     * on the right of its side.
+     */
     @Test
     void aPoolGateIsHeldAgainstItsRule() {
-        PoolGate low = PoolGate.builder().release(Length.ofInches(48)).build();
-        assertThat(codes(level(gate(42).pool(low, true)))).contains("pool-gate-opens-in");
-        FencePlan out = level(gate(42).pool(low, true).opensOutward(true));
-        assertThat(codes(out)).noneMatch(code -> code.startsWith("pool-"));
-        assertThat(codes(level(gate(42).pool(low, false)))).noneMatch(code -> code.startsWith("pool-"));
+        GateLocation.Builder low = gate(42).latchRelease(Length.ofInches(48), true);
+        assertThat(codes(atPool(low, Side.RIGHT, USUAL))).contains("pool-gate-swing");
+        FencePlan out = atPool(low.opensOutward(true), Side.RIGHT, USUAL);
+        assertThat(codes(out)).noneMatch(code -> code.startsWith("pool-gate"));
+        assertThat(codes(atPool(low.opensOutward(false).latchRelease(Length.ofInches(48), false), Side.LEFT, USUAL)))
+                .noneMatch(code -> code.startsWith("pool-gate"));
         FenceStyle spaced = FenceStyle.builder()
                 .pattern(BoardPattern.spaced(Length.ofInches(5.5), Length.ofInches(2)))
                 .build();
-        FencePlan open = level(gate(42).pool(low, true).opensOutward(true), spaced);
-        assertThat(finding(open, "pool-release-shield").place()).isEqualTo("side 1, gate, pool gate");
+        GateLocation.Builder inside = gate(42).opensOutward(true).latchRelease(Length.ofInches(48), true);
+        Finding open = finding(atPool(inside, Side.RIGHT, spaced), "pool-gate-release");
+        assertThat(open.place()).isEqualTo("gate");
+        assertThat(open.message()).contains("near openings of up to");
         assertThat(out.worksheets()).anyMatch(sheet -> sheet.title().equals("side 1, gate: Pool gate"));
         assertThat(BuildSheet.of(out, Takeoff.of(out)).toText().replaceAll("\\s+", " "))
-                .contains("at the pool: opens away from the water")
-                .contains("release of the latch 4' 0\" above the ground: on the pool side, at least 3\" under the top")
-                .contains("self-closing gate hinge");
+                .contains("pool barrier: opens away from the water")
+                .contains("pool barrier: release of the latch 4' 6\" up or higher, or on the side of the water, 3\" or")
+                .contains("release of the latch 4' 0\" above the ground, worked from inside the lot")
+                .contains("self-closing gate hinge")
+                .contains("self-latching gate latch that takes a lock");
+        GateBay other = level(gate(42)).gates().get(0);
+        assertThatThrownBy(() -> out.poolBarriers(other)).hasMessageContaining("of another plan");
+    }
+
+    @Test
+    void aGateThatIsNotSaidToShutItselfIsToldAtAPool() {
+        PoolBarrier rule = PoolBarrier.builder(Side.RIGHT, "pool barrier", PoolBarrier.PUBLISHED)
+                .build();
+        FencePlan plan = FencePlanner.plan(
+                levelSide()
+                        .gate(gate(42).opensOutward(true).build())
+                        .rules(LocalRules.of(List.of(rule)))
+                        .build(),
+                USUAL);
+        assertThat(codes(plan)).contains("pool-gate-closing", "pool-gate-lock", "pool-not-told");
+        assertThatThrownBy(() -> gate(42).latchRelease(Length.ZERO, true).build())
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("release of the latch of gate was 0");
+    }
+
+    /** Frame 1 1/2, boards 3/4, battens 1/2 in: as many layers as there are. */
+    @Test
+    void aLeafIsAsThickAsWhatIsOnIt() {
+        assertThat(thickness(BoardPattern.shadowbox(Length.ofInches(5.5)).withLap(Length.ofInches(1)), 42))
+                .isEqualTo(Length.ofInches(3));
+        assertThat(thickness(BoardPattern.sideBySide(Length.ofInches(5.5)), 42)).isEqualTo(Length.ofInches(2.25));
+        assertThat(thickness(BoardPattern.boardOnBoard(Length.ofInches(5.5)), 42))
+                .isEqualTo(Length.ofInches(3));
+        FenceStyle battens = FenceStyle.builder()
+                .pattern(BoardPattern.boardAndBatten(
+                        Length.ofInches(5.5), USUAL.battenLumber().width()))
+                .build();
+        assertThat(level(gate(42), battens).gates().get(0).leaves().get(0).thickness())
+                .isEqualTo(Length.ofInches(2.25).plus(battens.battenLumber().thickness()));
+        // Too narrow for a board: the frame alone.
+        assertThat(thickness(BoardPattern.sideBySide(Length.ofInches(5.5)), 5)).isEqualTo(Length.ofInches(1.5));
+    }
+
+    private static Length thickness(BoardPattern pattern, double opening) {
+        FenceStyle style = FenceStyle.builder().pattern(pattern).build();
+        return level(gate(opening), style).gates().get(0).leaves().get(0).thickness();
+    }
+
+    /** At 10 % the strap finds the rail behind it; at 25 % it needs a block, cut to the raked rail. */
+    @Test
+    void strapsOfARakedLeafLieLevel() {
+        FencePlan gentle = onPlane(10, 0, gate(48).raked(true), Side.RIGHT);
+        HungLeaf leaf = gentle.gates().get(0).leaves().get(0);
+        assertThat(leaf.blocks()).hasSize(1);
+        assertThat(codes(gentle)).doesNotContain("hinge-off-frame");
+        FencePlan steep = onPlane(25, 0, gate(48).raked(true), Side.RIGHT);
+        assertThat(steep.gates().get(0).leaves().get(0).blocks()).hasSize(3);
+        assertThat(codes(steep)).doesNotContain("hinge-off-frame");
+        assertThat(BuildSheet.of(steep, Takeoff.of(steep)).toText().replaceAll("\\s+", " "))
+                .contains("straps level, square to them and not along the rails")
+                .contains("fitted to the brace and to the raked rail");
+        FenceStyle low = FenceStyle.builder()
+                .gateHardware(
+                        GateHardware.builder().hingeInset(Length.ofInches(2)).build())
+                .build();
+        FencePlan told = FencePlanner.plan(steep.site(), low);
+        assertThat(finding(told, "hinge-off-frame").remedy()).contains("shorter strap");
     }
 
     /**

@@ -14,10 +14,10 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
+import org.fencecore.boarding.BoardEnds;
 import org.fencecore.footing.PostSetting;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.gate.HingeSide;
-import org.fencecore.gate.hang.PoolGate;
 import org.fencecore.geometry.Bearing;
 import org.fencecore.geometry.Corner;
 import org.fencecore.geometry.Plane;
@@ -44,6 +44,7 @@ import org.fencecore.slope.RailSpec;
 import org.fencecore.slope.SlopeSpec;
 import org.fencecore.slope.TopShape;
 import org.fencecore.slope.Treatment;
+import org.fencecore.style.BoardStyle;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.style.GateHardware;
 import org.fencecore.style.Lumber;
@@ -54,7 +55,10 @@ import org.fencecore.terrain.ShotSurface;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
+import org.fencecore.units.Ratio;
 import org.fencecore.units.Slope;
+import org.fencecore.wood.WoodInUse;
+import org.fencecore.wood.WoodSpecies;
 import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Worksheet;
 
@@ -115,11 +119,9 @@ class NeverThrowsProperties {
                         .twoLeaves((wishes & 1) != 0)
                         .raked((wishes & 2) != 0)
                         .opensOutward((wishes & 4) != 0)
-                        .pool(
-                                PoolGate.builder()
-                                        .release(Length.ofInches(40 + wishes))
-                                        .build(),
-                                (wishes & 8) != 0)
+                        .selfClosing((wishes & 8) != 0)
+                        .selfLatching((wishes & 8) != 0)
+                        .latchRelease(Length.ofInches(40 + wishes), (wishes & 8) != 0)
                         .build())
                 .list()
                 .ofMaxSize(3)
@@ -159,10 +161,14 @@ class NeverThrowsProperties {
     @Provide
     Arbitrary<FenceStyle> styles() {
         return Combinators.combine(
-                        Arbitraries.of(
+                        boards(Arbitraries.of(
                                 BoardPattern.shadowbox(Length.ofInches(5.5)).withLap(Length.ofInches(1)),
                                 BoardPattern.sideBySide(Length.ofInches(5.5)),
-                                BoardPattern.spaced(Length.ofInches(5.5), Length.ofInches(2))),
+                                BoardPattern.spaced(Length.ofInches(5.5), Length.ofInches(2)),
+                                BoardPattern.spaced(Length.ofInches(5.5), Length.ofInches(2))
+                                        .withGapAtEnds(),
+                                BoardPattern.boardOnBoard(Length.ofInches(5.5)),
+                                BoardPattern.boardAndBatten(Length.ofInches(5.5), Length.ofInches(2.5)))),
                         Arbitraries.of(Lumber.fourByFour(), Lumber.sixBySix()),
                         Arbitraries.doubles().between(0.75, 20).ofScale(2),
                         Arbitraries.doubles().between(5.5, 30).ofScale(1),
@@ -175,11 +181,8 @@ class NeverThrowsProperties {
                                 TopShape.arched(Length.ofInches(8)),
                                 TopShape.dipped(Length.ofInches(8))),
                         rails())
-                .as((pattern, posts, spacing, hole, hardware, slope, top, rails) -> FenceStyle.builder()
+                .as((boards, posts, spacing, hole, hardware, slope, top, rails) -> boards.on(slope, top)
                         .gateHardware(hardware(hardware))
-                        .pattern(pattern)
-                        .slope(slope)
-                        .top(top)
                         .rails(rails)
                         .postLumber(posts)
                         .postSpacing(PostSpacingSpec.builder()
@@ -194,8 +197,42 @@ class NeverThrowsProperties {
                         .build());
     }
 
+    /** Boards that lie, where all else takes that, with ends cut in every way and posts of every height. */
+    private record Boards(BoardPattern pattern, BoardEnds ends, boolean lying, Length postsAbove) {
+
+        FenceStyle.Builder on(SlopeSpec slope, TopShape top) {
+            FenceStyle.Builder style = FenceStyle.builder().pattern(pattern).slope(slope);
+            WoodInUse wood = WoodInUse.of(WoodSpecies.LOBLOLLY_PINE, Ratio.ofPercent(19))
+                    .between(Ratio.ofPercent(12), Ratio.ofPercent(25));
+            boolean lies = lying
+                    && !pattern.isLapped()
+                    && !pattern.hasGapAtEnds()
+                    && slope.underBoards() != SlopeSpec.UnderBoards.BOARDS_TO_GROUND;
+            return lies
+                    ? style.boards(BoardStyle.horizontal().withWood(wood))
+                    : style.boards(BoardStyle.upright().withEnds(ends).withWood(wood))
+                            .top(top)
+                            .postAboveBoards(postsAbove);
+        }
+    }
+
+    private static Arbitrary<Boards> boards(Arbitrary<BoardPattern> patterns) {
+        return Combinators.combine(
+                        patterns,
+                        Arbitraries.of(
+                                BoardEnds.square(),
+                                BoardEnds.square().withDogEars(Length.ofInches(1.5)),
+                                BoardEnds.square().withSlopedTop().withSlopedBottom()),
+                        Arbitraries.of(true, false),
+                        Arbitraries.of(0, 2, -4).map(Length::ofInches))
+                .as(Boards::new);
+    }
+
     private static GateHardware hardware(int size) {
-        GateHardware.Builder hardware = GateHardware.builder().hingeInset(Length.ofInches(size + 0.5));
+        GateHardware.Builder hardware = GateHardware.builder();
+        if (size % 3 != 1) {
+            hardware.hingeInset(Length.ofInches(size + 0.5));
+        }
         return (size % 2 == 0
                         ? hardware.butts(Length.ofInches(size + 1))
                         : hardware.straps(Length.ofInches(size), Length.ofInches(3 * size)))
@@ -242,7 +279,11 @@ class NeverThrowsProperties {
         }
         if (plan.isBuildable()) {
             assertThat(plan.runs().stream().map(Run::side).distinct()).hasSameSizeAs(site.fencedSides());
-            assertThat(plan.bays()).allSatisfy(bay -> assertThat(bay.rails()).isNotEmpty());
+            assertThat(plan.bays())
+                    .allSatisfy(bay -> assertThat(bay.rails().isEmpty())
+                            .isEqualTo(style.boards().isHorizontal()));
+            assertThat(plan.stretches())
+                    .allSatisfy(stretch -> assertThat(stretch.boardCount()).isPositive());
         }
         assertThat(plan.worksheets()).isNotEmpty();
         assertThat(BuildPacket.of(plan).files()).containsKey("build-sheet.txt");

@@ -11,6 +11,7 @@ import org.fencecore.geometry.Point;
 import org.fencecore.geometry.Polyline;
 import org.fencecore.geometry.Side;
 import org.fencecore.geometry.Zone;
+import org.fencecore.layout.BoardPattern;
 import org.fencecore.rules.ClearGround;
 import org.fencecore.rules.CornerVisibility;
 import org.fencecore.rules.HeightLimit;
@@ -18,7 +19,9 @@ import org.fencecore.rules.LocalRule;
 import org.fencecore.rules.LocalRules;
 import org.fencecore.rules.PoolBarrier;
 import org.fencecore.site.Site;
+import org.fencecore.style.BoardStyle;
 import org.fencecore.style.FenceStyle;
+import org.fencecore.style.Lumber;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
@@ -108,6 +111,27 @@ class RulesInPlanTest {
         assertThat(against(right.height(Length.ofFeet(7)).build()))
                 .extracting(Finding::code)
                 .contains("pool-height");
+    }
+
+    /** Courses 6 in apart are a ladder on the outside, unless they leave no gap for a foot. */
+    @Test
+    void boardsThatLieAreALadderOnTheOutside() {
+        LocalRules water = LocalRules.of(List.of(PoolBarrier.builder(Side.RIGHT, "pool barrier", PoolBarrier.PUBLISHED)
+                .build()));
+        for (BoardPattern pattern : List.of(
+                BoardPattern.spaced(Length.ofInches(5.5), Length.ofInches(0.5)),
+                BoardPattern.sideBySide(Length.ofInches(5.5)).withGaps(Length.ZERO, Length.ZERO, Length.ZERO))) {
+            FenceStyle lying = FenceStyle.builder()
+                    .pattern(pattern)
+                    .boards(BoardStyle.horizontal())
+                    .boardLumber(Lumber.of("1x6", Length.ofInches(0.75), Length.ofInches(5.5))
+                            .soldIn(Length.ofFeet(16)))
+                    .build();
+            boolean ladder = pattern.preferredGap().isPositive();
+            assertThat(FencePlanner.plan(levelSide().rules(water).build(), lying).findings().stream()
+                            .anyMatch(finding -> finding.code().equals("pool-climbable")))
+                    .isEqualTo(ladder);
+        }
     }
 
     /** A drain 2 ft wide each side crosses where the fourth post was to stand, 258 1/4 in up the side: the post moves. */

@@ -39,8 +39,18 @@ class SetPostsTest {
                 .toList());
         assertThat(again.findings()).isEqualTo(PLANNED.findings());
         assertThat(again.boards()).isEqualTo(PLANNED.boards());
-        assertThat(again.stretches().get(0).railPieces().worksheet().toText())
-                .isEqualTo(PLANNED.stretches().get(0).railPieces().worksheet().toText());
+        assertThat(again.stretches()
+                        .get(0)
+                        .railPieces()
+                        .orElseThrow()
+                        .worksheet()
+                        .toText())
+                .isEqualTo(PLANNED.stretches()
+                        .get(0)
+                        .railPieces()
+                        .orElseThrow()
+                        .worksheet()
+                        .toText());
         assertThat(again.posts()).allMatch(Post::isSet);
         assertThat(PLANNED.posts()).noneMatch(Post::isSet);
     }
@@ -50,7 +60,7 @@ class SetPostsTest {
     void raisesTheRailsToWhereAPostStands() {
         FencePlan built = PLANNED.withSetPosts(List.of(set(3, 168, 0.25)));
         assertThat(built.bays().subList(1, 3)).extracting(Bay::spacing).containsExactly(in(84.5), in(82.5));
-        assertThat(built.stretches().get(0).railPieces().pieces()).anySatisfy(piece -> {
+        assertThat(built.stretches().get(0).railPieces().orElseThrow().pieces()).anySatisfy(piece -> {
             assertThat(piece.fromPost()).isEqualTo(1);
             assertThat(piece.length()).isEqualTo(in(84.5 + (piece.bays() == 2 ? 82.5 : 0)));
         });

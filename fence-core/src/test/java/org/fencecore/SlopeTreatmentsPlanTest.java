@@ -69,7 +69,7 @@ class SlopeTreatmentsPlanTest {
                 }
             }
         }
-        for (RailPiece piece : stretch.railPieces().pieces()) {
+        for (RailPiece piece : stretch.railPieces().orElseThrow().pieces()) {
             for (Bay bay : stretch.bays().subList(piece.fromPost(), piece.toPost())) {
                 assertThat(piece.endCut().degrees())
                         .isCloseTo(bay.slope().endCut().degrees(), offset(1e-6));
@@ -90,7 +90,7 @@ class SlopeTreatmentsPlanTest {
         Bay bay = plan.bays().get(3);
         BayRail top = bay.rails().get(2);
         assertThat(bay.slope().rise()).isEqualTo(Length.ZERO);
-        assertThat(plan.stretches().get(0).railPieces().pieces())
+        assertThat(plan.stretches().get(0).railPieces().orElseThrow().pieces())
                 .allSatisfy(piece -> assertThat(piece.length()).isEqualTo(piece.run()))
                 .allSatisfy(piece -> assertThat(piece.endCut().degrees()).isZero());
         assertThat(top.from().top().minus(top.to().top())).isEqualTo(bay.slope().groundRise());
@@ -103,9 +103,18 @@ class SlopeTreatmentsPlanTest {
         for (Treatment treatment : Treatment.values()) {
             FencePlan plan = FencePlanner.plan(Plans.levelSide().build(), style(treatment));
             assertThat(plan.posts()).extracting(Post::exposed).containsOnly(Length.ofInches(74));
-            assertThat(plan.stretches().get(0).railPieces().worksheet().toText())
-                    .isEqualTo(
-                            racked.stretches().get(0).railPieces().worksheet().toText());
+            assertThat(plan.stretches()
+                            .get(0)
+                            .railPieces()
+                            .orElseThrow()
+                            .worksheet()
+                            .toText())
+                    .isEqualTo(racked.stretches()
+                            .get(0)
+                            .railPieces()
+                            .orElseThrow()
+                            .worksheet()
+                            .toText());
         }
     }
 }

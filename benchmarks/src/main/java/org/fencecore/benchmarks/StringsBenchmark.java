@@ -13,7 +13,7 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * What the fewest strings cost over gently rolling ground with a shot at each post, against the racked line, which looks
+ * What the fewest strings cost over gently rolling ground with one or three shots a bay, against the racked line, which looks
  * at each bay by itself.
  *
  * <p>{@code java -jar benchmarks/target/benchmarks.jar Strings}
@@ -27,7 +27,11 @@ public class StringsBenchmark extends SteadyBenchmark {
     @Param({"100", "1000", "10000"})
     int bays = 100;
 
-    private Profile ground = ground(bays);
+    /** How many shots there are from post to post. */
+    @Param({"1", "3"})
+    int shots = 1;
+
+    private Profile ground = ground(bays, shots);
     private List<Length> posts = posts(bays);
     private final SlopeSpec spec = SlopeSpec.builder()
             .clearance(Length.ofInches(1.5))
@@ -38,7 +42,7 @@ public class StringsBenchmark extends SteadyBenchmark {
     /** Makes ground of that size. */
     @Setup
     public void takeGround() {
-        ground = ground(bays);
+        ground = ground(bays, shots);
         posts = posts(bays);
     }
 
@@ -49,11 +53,11 @@ public class StringsBenchmark extends SteadyBenchmark {
     }
 
     /** Waves of 40 in over 750 ft, and up to a quarter of an inch of roughness. */
-    private static Profile ground(int bays) {
+    private static Profile ground(int bays, int shots) {
         Random random = new Random(1);
         Profile.Builder ground = Profile.builder();
-        for (int post = 0; post <= bays; post++) {
-            double feet = BAY_FEET * post;
+        for (int shot = 0; shot <= bays * shots; shot++) {
+            double feet = BAY_FEET * shot / shots;
             double inches = 40 * Math.sin(feet / 120) + random.nextDouble() / 2 - 0.25;
             ground.point(Length.ofFeet(feet), Length.ofInches(inches));
         }

@@ -98,7 +98,7 @@ class PlainFenceTest {
     private static void railsAgree(FencePlan plan, PlainFence plain) {
         int before = 0;
         for (Stretch stretch : plan.stretches()) {
-            for (RailPiece piece : stretch.railPieces().pieces()) {
+            for (RailPiece piece : stretch.railPieces().orElseThrow().pieces()) {
                 double length = 0;
                 for (int bay = piece.fromPost(); bay < piece.toPost(); bay++) {
                     length += plain.railLength[before + bay];

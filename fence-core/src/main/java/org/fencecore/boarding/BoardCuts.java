@@ -7,12 +7,19 @@ import java.util.List;
 import java.util.Objects;
 import java.util.RandomAccess;
 import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import org.fencecore.geometry.Clearance;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.ProfilePoint;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.BoardPlacement;
 import org.fencecore.layout.Face;
+import org.fencecore.slope.BayTop;
+import org.fencecore.slope.FittedBay;
+import org.fencecore.slope.SlopeSpec;
+import org.fencecore.slope.TopLine;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
@@ -50,14 +57,21 @@ import org.fencecore.worksheet.Written;
 public final class BoardCuts {
 
     private final BoardLayout layout;
-    private final Profile top;
-    private final Profile bottom;
+    private final Function<Interval, BoardEdge> lower;
+    private final Function<Interval, BoardEdge> upper;
     private final BoardEnds ends;
+    private final boolean allSquare;
 
-    private BoardCuts(BoardLayout layout, Profile top, Profile bottom, BoardEnds ends) {
+    private BoardCuts(
+            BoardLayout layout,
+            Function<Interval, BoardEdge> lower,
+            Function<Interval, BoardEdge> upper,
+            BoardEnds ends,
+            boolean allSquare) {
         this.layout = layout;
-        this.top = top;
-        this.bottom = bottom;
+        this.allSquare = allSquare;
+        this.lower = lower;
+        this.upper = upper;
         this.ends = ends;
     }
 
@@ -82,11 +96,119 @@ public final class BoardCuts {
             throw new IllegalArgumentException("top was " + between.min() + " over bottom at " + between.minStation()
                     + "; it must be over it all along, so check which line is which and their datum");
         }
+        requireDogEars(layout, ends);
+        return new BoardCuts(
+                layout,
+                board -> along(bottom, board, ends.hasSlopedBottom()),
+                board -> along(top, board, ends.hasSlopedTop()),
+                ends,
+                ends.equals(BoardEnds.square()) && between.min().equals(between.max()));
+    }
+
+    private static BoardEdge along(Profile line, Interval board, boolean sloped) {
+        Length middle = board.middle();
+        return BoardEdge.straight(
+                board,
+                line.elevationAt(sloped ? board.start() : middle),
+                line.elevationAt(sloped ? board.end() : middle));
+    }
+
+    /**
+     * Returns the cuts of boards that stand along a run, under the line of its tops. A board goes by the bay that its
+     * middle is in. Under a straight line its ends are cut as told; under any other its top is marked along the line, and
+     * where boards are to be cut to the ground its bottom along that.
+     *
+     * @param layout the boards
+     * @param top the line of the tops, with that of the bottoms
+     * @param start the station of the run at which the layout begins
+     * @param ends how ends that are not marked in place are cut
+     * @return the cuts
+     * @throws IllegalArgumentException if two dog-ears take a full board's width or more
+     */
+    public static BoardCuts under(BoardLayout layout, TopLine top, Length start, BoardEnds ends) {
+        Objects.requireNonNull(top, "top");
+        Objects.requireNonNull(start, "start");
+        requireDogEars(layout, ends);
+        return new BoardCuts(
+                layout,
+                board -> lower(top, start, board, ends.hasSlopedBottom()),
+                board -> upper(top, start, board, ends.hasSlopedTop()),
+                ends,
+                ends.equals(BoardEnds.square())
+                        && top.shape().isStraight()
+                        && top.fit().spec().underBoards() != SlopeSpec.UnderBoards.BOARDS_TO_GROUND);
+    }
+
+    /**
+     * Returns the cuts of boards that stand over one straight line of bottoms, such as those of a gate's leaf. Under a
+     * straight line of tops their ends are cut as told; under any other their tops are marked along the line.
+     *
+     * @param layout the boards
+     * @param top the tops, with the line of the bottoms
+     * @param start the station at which the layout begins
+     * @param ends how ends that are not marked in place are cut
+     * @return the cuts
+     * @throws IllegalArgumentException if two dog-ears take a full board's width or more
+     */
+    public static BoardCuts under(BoardLayout layout, BayTop top, Length start, BoardEnds ends) {
+        Objects.requireNonNull(top, "top");
+        Objects.requireNonNull(start, "start");
+        requireDogEars(layout, ends);
+        boolean straight = top.shape().isStraight();
+        return new BoardCuts(
+                layout,
+                board -> straight(board, start, ends.hasSlopedBottom(), top::bottomAt),
+                board -> straight
+                        ? straight(board, start, ends.hasSlopedTop(), top::topAt)
+                        : marked(top.upperEdge(board.shiftedBy(start)), start),
+                ends,
+                ends.equals(BoardEnds.square()) && straight);
+    }
+
+    private static BoardEdge straight(Interval board, Length start, boolean sloped, UnaryOperator<Length> line) {
+        Interval stations = board.shiftedBy(start);
+        Length middle = stations.middle();
+        return BoardEdge.straight(
+                board, line.apply(sloped ? stations.start() : middle), line.apply(sloped ? stations.end() : middle));
+    }
+
+    private static BoardEdge lower(TopLine top, Length start, Interval board, boolean sloped) {
+        Interval stations = board.shiftedBy(start);
+        if (top.isCutToGround(stations)) {
+            return marked(top.lowerEdge(stations, stations), start);
+        }
+        FittedBay bay = top.fit().bayAt(stations.middle());
+        return BoardEdge.straight(
+                board,
+                bay.bottomAt(sloped ? stations.start() : stations.middle()),
+                bay.bottomAt(sloped ? stations.end() : stations.middle()));
+    }
+
+    private static BoardEdge upper(TopLine top, Length start, Interval board, boolean sloped) {
+        Interval stations = board.shiftedBy(start);
+        if (!top.shape().isStraight()) {
+            return marked(top.upperEdge(stations, stations), start);
+        }
+        FittedBay bay = top.fit().bayAt(stations.middle());
+        return BoardEdge.straight(
+                board,
+                top.topIn(bay, sloped ? stations.start() : stations.middle()),
+                top.topIn(bay, sloped ? stations.end() : stations.middle()));
+    }
+
+    private static BoardEdge marked(List<ProfilePoint> edge, Length start) {
+        return new BoardEdge(
+                edge.stream()
+                        .map(corner -> new ProfilePoint(corner.station().minus(start), corner.elevation()))
+                        .toList(),
+                true);
+    }
+
+    private static void requireDogEars(BoardLayout layout, BoardEnds ends) {
         if (ends.dogEar().times(2).compareTo(layout.pattern().width()) >= 0) {
             throw new IllegalArgumentException("dog-ears were " + ends.dogEar() + " on boards "
                     + layout.pattern().width() + " wide; they must be under half of that");
         }
-        return new BoardCuts(layout, top, bottom, ends);
     }
 
     private static void requireCovering(String name, Profile line, Interval needed) {
@@ -99,6 +221,24 @@ public final class BoardCuts {
     }
 
     /**
+     * Returns the boards that are cut.
+     *
+     * @return the layout
+     */
+    public BoardLayout layout() {
+        return layout;
+    }
+
+    /**
+     * Tells, without going through the boards, whether all are cut square and to one length.
+     *
+     * @return true if no end is sloped or marked and there are no dog-ears, and the lines are as far apart all along
+     */
+    public boolean areAllSquare() {
+        return allSquare;
+    }
+
+    /**
      * Returns the cut of each board, in the order of the layout's boards.
      *
      * @return an unmodifiable view that works out a cut when it is asked for
@@ -108,20 +248,12 @@ public final class BoardCuts {
     }
 
     private BoardCut cut(BoardPlacement board) {
-        Length left = board.left();
-        Length right = board.right();
-        Length middle = Interval.of(left, right).middle();
+        Interval reach = Interval.of(board.left(), board.right());
         return new BoardCut(
                 board,
-                heightOf(bottom, ends.hasSlopedBottom() ? left : middle),
-                heightOf(bottom, ends.hasSlopedBottom() ? right : middle),
-                heightOf(top, ends.hasSlopedTop() ? left : middle),
-                heightOf(top, ends.hasSlopedTop() ? right : middle),
-                takesDogEars(board.width()) ? ends.dogEar().nanometres() : 0);
-    }
-
-    private static long heightOf(Profile line, Length at) {
-        return line.elevationAt(at).nanometres();
+                lower.apply(reach),
+                upper.apply(reach),
+                takesDogEars(board.width()) ? ends.dogEar() : Length.ZERO);
     }
 
     private boolean takesDogEars(Length width) {

@@ -9,6 +9,7 @@ import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
 import org.fencecore.units.Rounding;
 import org.fencecore.wood.Grain;
+import org.fencecore.wood.WoodInUse;
 import org.fencecore.wood.WoodMovement;
 import org.fencecore.wood.WoodSpecies;
 import org.fencecore.worksheet.Citation;
@@ -83,6 +84,17 @@ public final class BoardMovement {
         movement.change(layout.pattern().width(), driest);
         movement.change(layout.pattern().width(), wettest);
         return movement;
+    }
+
+    /**
+     * Works out how a layout moves.
+     *
+     * @param layout the boards as they are put up
+     * @param wood what wood they are, and how wet
+     * @return the movement
+     */
+    public static BoardMovement of(BoardLayout layout, WoodInUse wood) {
+        return of(layout, wood.species(), wood.grain(), wood.asBuilt(), wood.driest(), wood.wettest());
     }
 
     private Length change(Length width, Ratio to) {

@@ -159,7 +159,7 @@ public final class CuttingPlan {
         }
         for (int kind = 0; kind < used.length; kind++) {
             if (used[kind] > 0) {
-                purchases.add(new Purchase(stock.get(kind), used[kind], sizes.spares(used[kind])));
+                purchases.add(new Purchase(stock.get(kind), used[kind], spec.spares(used[kind])));
             }
         }
         if (missing > 0) {

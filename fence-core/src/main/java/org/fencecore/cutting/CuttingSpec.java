@@ -1,5 +1,7 @@
 package org.fencecore.cutting;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Objects;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
@@ -87,6 +89,34 @@ public final class CuttingSpec {
      */
     public Ratio culls() {
         return culls;
+    }
+
+    /**
+     * Returns how many more sticks to buy than are needed, so that enough are good.
+     *
+     * <p>Example: with 5 % of culls 20 sticks take 2 more, for 95 % of 21 are 19.95.
+     *
+     * @param needed how many good ones it takes, 0 or more
+     * @return needed / (1 - culls), rounded up, less the needed
+     */
+    public int spares(int needed) {
+        return BigDecimal.valueOf(needed)
+                        .divide(goodShare(), 0, RoundingMode.CEILING)
+                        .intValueExact()
+                - needed;
+    }
+
+    /** How many of a number of sticks are good, rounded down. */
+    int good(int sticks) {
+        return goodShare()
+                .multiply(BigDecimal.valueOf(sticks))
+                .setScale(0, RoundingMode.FLOOR)
+                .intValueExact();
+    }
+
+    /** To a billionth, since a share such as 7 % is not quite that as a {@code double}. */
+    private BigDecimal goodShare() {
+        return BigDecimal.ONE.subtract(BigDecimal.valueOf(culls.value()).setScale(9, RoundingMode.HALF_EVEN));
     }
 
     /**

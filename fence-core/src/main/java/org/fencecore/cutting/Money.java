@@ -55,13 +55,6 @@ record Money(BigDecimal unit, @Nullable Currency currency) {
     }
 
     String written(long units) {
-        return currency == null ? Written.stock(length(units)) : amountWritten(price(units), currency);
-    }
-
-    static String amountWritten(BigDecimal amount, Currency currency) {
-        int digits = Math.max(
-                currency.getDefaultFractionDigits(),
-                Math.max(0, amount.stripTrailingZeros().scale()));
-        return amount.setScale(digits).toPlainString() + " " + currency;
+        return currency == null ? Written.stock(length(units)) : Written.money(price(units), currency);
     }
 }

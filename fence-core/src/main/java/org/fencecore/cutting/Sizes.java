@@ -1,7 +1,5 @@
 package org.fencecore.cutting;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -85,30 +83,9 @@ final class Sizes {
             usable[kind] = usable(sold, spec);
             room[kind] = Math.addExact(usable[kind], saved);
             cost[kind] = money.of(sold);
-            limit[kind] = sold.limit().isPresent() ? good(sold.limit().getAsInt()) : Job.NO_LIMIT;
+            limit[kind] = sold.limit().isPresent() ? spec.good(sold.limit().getAsInt()) : Job.NO_LIMIT;
         }
         return new Job(length, take, demand, usable, room, cost, limit);
-    }
-
-    /** How many of a number of sticks are good, rounded down. */
-    private int good(int sticks) {
-        return goodShare()
-                .multiply(BigDecimal.valueOf(sticks))
-                .setScale(0, RoundingMode.FLOOR)
-                .intValueExact();
-    }
-
-    /** How many more sticks are to be bought than are needed, rounded up. */
-    int spares(int needed) {
-        return BigDecimal.valueOf(needed)
-                        .divide(goodShare(), 0, RoundingMode.CEILING)
-                        .intValueExact()
-                - needed;
-    }
-
-    /** To a billionth, since a share such as 7 % is not quite that as a {@code double}. */
-    private BigDecimal goodShare() {
-        return BigDecimal.ONE.subtract(BigDecimal.valueOf(spec.culls().value()).setScale(9, RoundingMode.HALF_EVEN));
     }
 
     /** Hands out pieces for sticks cut by a pattern: the sticks that get the same pieces are one entry. */

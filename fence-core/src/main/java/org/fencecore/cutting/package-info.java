@@ -20,7 +20,9 @@
  *                 CutPiece.of(Length.ofFeetAndInches(5, 6.625), 1, "brace"),
  *                 CutPiece.of(Length.ofFeetAndInches(5, 4), 2, "stile"),
  *                 CutPiece.of(Length.ofFeetAndInches(2, 10.5), 2, "gate rail")),
- *         List.of(feet(8), feet(10), feet(12), feet(14), feet(16)));
+ *         Stream.of(8, 10, 12, 14, 16)
+ *                 .map(feet -> SoldLength.of(Length.ofFeet(feet)))
+ *                 .toList());
  * plan.length();             // 70 ft
  * plan.leastLength();        // 70 ft
  * plan.isProvenBest();       // true

@@ -13,6 +13,7 @@ import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.BoardPlacement;
 import org.fencecore.layout.Face;
 import org.fencecore.units.Length;
+import org.fencecore.units.tape.TapeFormat;
 
 /**
  * The board marks of a stretch as a story pole: a pole as long as the boarding with the edge of every board, each told
@@ -42,9 +43,11 @@ public final class BoardMarksView {
     private final Stretch stretch;
     private final BoardLayout layout;
     private final boolean turned;
+    private final Figures figures;
     private final Drawing.Builder drawing;
 
-    private BoardMarksView(Run run, Stretch stretch, BoardLayout layout) {
+    private BoardMarksView(Run run, Stretch stretch, BoardLayout layout, Figures figures) {
+        this.figures = figures;
         this.run = run;
         this.stretch = stretch;
         this.layout = layout;
@@ -53,7 +56,7 @@ public final class BoardMarksView {
     }
 
     /**
-     * Draws the marks of a stretch.
+     * Draws the marks of a stretch in feet and inches.
      *
      * @param plan the plan
      * @param run one of its runs
@@ -62,13 +65,27 @@ public final class BoardMarksView {
      * @throws IllegalArgumentException if the run is not the plan's or the stretch not the run's
      */
     public static List<Drawing> sheets(FencePlan plan, Run run, Stretch stretch) {
+        return sheets(plan, run, stretch, Figures.USUAL);
+    }
+
+    /**
+     * Draws the marks of a stretch with its dimensions written for some tape.
+     *
+     * @param plan the plan
+     * @param run one of its runs
+     * @param stretch one of the run's stretches
+     * @param tape how lengths are written, such as {@code TapeFormat.millimetres(0)}
+     * @return the sheets from left to right; none when the stretch has no boards, or over {@link ElevationView#MOST_BOARDS}
+     * @throws IllegalArgumentException if the run is not the plan's or the stretch not the run's
+     */
+    public static List<Drawing> sheets(FencePlan plan, Run run, Stretch stretch, TapeFormat tape) {
         if (!plan.runs().contains(run) || !run.stretches().contains(stretch)) {
             throw new IllegalArgumentException("run and stretch were " + run + " and " + stretch
                     + ", not both of this plan; take them from the plan that is drawn");
         }
         return stretch.boards()
                 .filter(layout -> layout.count() <= ElevationView.MOST_BOARDS)
-                .map(layout -> new BoardMarksView(run, stretch, layout).sheets(plan))
+                .map(layout -> new BoardMarksView(run, stretch, layout, new Figures(tape)).sheets(plan))
                 .orElse(List.of());
     }
 
@@ -91,7 +108,8 @@ public final class BoardMarksView {
         Length before = fromBeginning(stretch.bays().get(0).slope().start());
         drawing.description("A story pole for " + run.name()
                 + ", seen from outside. Every mark is level, from where the"
-                + " boarding begins, " + Notes.figure(before) + " before the middle of " + stretch.from() + ", at the "
+                + " boarding begins, " + figures.inText(before) + " before the middle of " + stretch.from()
+                + ", at the "
                 + (turned ? "right" : "left") + ", to the edge of the board nearer to there.");
         drawing.add(Outline.rectangle(Layer.RAILS, Length.ZERO, POLE.negated(), layout.clearLength(), Length.ZERO));
         List<Ladder.Cell> posts = new ArrayList<>();
@@ -109,11 +127,24 @@ public final class BoardMarksView {
         row(Face.OUTSIDE, Length.ZERO, rungs);
         plan.style().pattern().secondFace().ifPresent(face -> row(face, ROW, rungs));
         drawing.add(new Ladder(POLE.negated(), rungs));
-        drawing.note(
-                layout.count() == layout.fullCount()
-                        ? "All boards are full."
-                        : "Ripped boards are listed with the plan; where a second row meets a post, see the board table.");
+        drawing.note(ripped());
+        if (!stretch.boardsAtPosts().isEmpty()) {
+            drawing.note("Inside boards are cut where they meet a post: see the board table.");
+        }
         return drawing.build();
+    }
+
+    private String ripped() {
+        List<BoardPlacement> ripped = layout.ripped();
+        if (ripped.isEmpty()) {
+            return "No board is ripped to fill the stretch.";
+        }
+        int first = ripped.get(0).index() + 1;
+        return "Ripped to " + figures.of(ripped.get(0).width()) + ": "
+                + (ripped.size() == 1
+                        ? "outside board " + first
+                        : "outside boards " + first + " to " + (first + ripped.size() - 1))
+                + ", counted from where the boarding begins.";
     }
 
     private void row(Face face, Length bottom, List<Ladder.Rung> rungs) {
@@ -134,7 +165,7 @@ public final class BoardMarksView {
         String name = words(face);
         drawing.key(Layer.of(face), name);
         List<Ladder.Cell> marks = new ArrayList<>();
-        kept.forEach(board -> marks.add(new Ladder.Cell(place(board.left()), Notes.TAPE.format(board.left()))));
+        kept.forEach(board -> marks.add(new Ladder.Cell(place(board.left()), figures.of(board.left()))));
         rungs.add(new Ladder.Rung(name, Lettering.NOTE, marks));
     }
 
@@ -149,7 +180,7 @@ public final class BoardMarksView {
     private List<Ladder.Cell> marks(List<Post> posts) {
         return posts.stream()
                 .map(post -> fromBeginning(run.station(post)))
-                .map(mark -> new Ladder.Cell(place(mark), Notes.TAPE.format(mark)))
+                .map(mark -> new Ladder.Cell(place(mark), figures.of(mark)))
                 .toList();
     }
 

@@ -6,6 +6,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import org.fencecore.Bay;
+import org.fencecore.CourseRun;
 import org.fencecore.GateBay;
 import org.fencecore.HungLeaf;
 import org.fencecore.Post;
@@ -15,41 +16,50 @@ import org.fencecore.geometry.Clearance;
 import org.fencecore.geometry.Interval;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.Face;
+import org.fencecore.slope.SlopeSpec;
 import org.fencecore.units.Length;
 
 /** The table under an elevation: what a crew reads off it, post by post and bay by bay. */
 final class ElevationTable {
 
-    private static final String NONE = Notes.TAPE.format(Length.ZERO);
-
     private final Run run;
     private final Unrolled unrolled;
+    private final SlopeSpec spec;
+    private final Figures figures;
+    private final String none;
 
-    private ElevationTable(Run run, Unrolled unrolled) {
+    private ElevationTable(Run run, Unrolled unrolled, SlopeSpec spec, Figures figures) {
+        this.figures = figures;
+        this.none = figures.of(Length.ZERO);
         this.run = run;
         this.unrolled = unrolled;
+        this.spec = spec;
     }
 
-    static Ladder of(Run run, Unrolled unrolled) {
-        return new ElevationTable(run, unrolled).ladder();
+    static Ladder of(Run run, Unrolled unrolled, SlopeSpec spec, Figures figures) {
+        return new ElevationTable(run, unrolled, spec, figures).ladder();
     }
 
     private Ladder ladder() {
         List<Ladder.Rung> rungs = new ArrayList<>();
         rungs.add(new Ladder.Rung("post", Lettering.NUMBER, posts(post -> Integer.toString(post.number()))));
         rungs.add(row("centre to centre", spacings()));
-        rungs.add(row("from post " + run.posts().get(0).number(), posts(post -> Notes.TAPE.format(run.station(post)))));
-        rungs.add(row("post above ground", posts(post -> Notes.TAPE.format(post.exposed()))));
-        rungs.add(row(
-                "depth of hole", posts(post -> Notes.TAPE.format(post.footing().holeDepth()))));
+        rungs.add(row("from post " + run.posts().get(0).number(), posts(post -> figures.of(run.station(post)))));
+        rungs.add(row("post above ground", posts(post -> figures.of(post.exposed()))));
+        rungs.add(row("depth of hole", posts(post -> figures.of(post.footing().holeDepth()))));
         rungs.add(row("gap under boards", gaps()));
         rungs.add(row("rise to the right", rises()));
         List<Ladder.Cell> steps = steps();
         if (!steps.isEmpty()) {
             rungs.add(row("step to the right", steps));
         }
-        rungs.add(row(boardsHeading(), boarded(ElevationTable::boards)));
-        if (layouts().map(ElevationTable::space).anyMatch(space -> !space.equals(NONE))) {
+        if (run.stretches().stream().allMatch(stretch -> stretch.courses().isEmpty())) {
+            rungs.add(row(boardsHeading(), boarded(ElevationTable::boards)));
+        } else {
+            rungs.add(row("courses", boarded((layout, count) -> Integer.toString(layout.count()))));
+            rungs.add(row("boards in them", boarded((layout, count) -> Integer.toString(count))));
+        }
+        if (layouts().map(this::space).anyMatch(space -> !space.equals(none))) {
             rungs.add(row("space between, about", boarded((layout, count) -> space(layout))));
         }
         return new Ladder(deepest(), rungs);
@@ -57,8 +67,17 @@ final class ElevationTable {
 
     private Stream<BoardLayout> layouts() {
         return Stream.concat(
-                run.stretches().stream().flatMap(stretch -> stretch.boards().stream()),
-                run.gates().stream().flatMap(gate -> gate.leaves().stream().flatMap(leaf -> leaf.boards().stream())));
+                run.stretches().stream()
+                        .flatMap(stretch -> Stream.concat(stretch.boards().stream(), courses(stretch.courses()))),
+                run.gates().stream()
+                        .flatMap(gate -> gate.leaves().stream())
+                        .flatMap(leaf -> Stream.concat(
+                                leaf.boards().stream(),
+                                courses(leaf.courses().stream().toList()))));
+    }
+
+    private static Stream<BoardLayout> courses(List<CourseRun> parts) {
+        return parts.stream().map(part -> part.layout().courses());
     }
 
     private String boardsHeading() {
@@ -93,23 +112,29 @@ final class ElevationTable {
         List<Ladder.Cell> cells = new ArrayList<>();
         for (int post = 1; post < run.posts().size(); post++) {
             Interval stations = between(run.posts().get(post - 1), run.posts().get(post));
-            cells.add(cell(stations, Notes.TAPE.format(stations.length())));
+            cells.add(cell(stations, figures.of(stations.length())));
         }
         return cells;
     }
 
     private List<Ladder.Cell> gaps() {
         List<Ladder.Cell> cells = new ArrayList<>();
-        bays().forEach(bay -> cells.add(cell(stations(bay), gap(bay.slope().clearance()))));
+        bays().forEach(bay ->
+                cells.add(cell(stations(bay), closedGap(bay.slope().clearance()))));
         for (GateBay gate : run.gates()) {
             cells.add(cell(between(gate.from(), gate.to()), gap(run.ground().clearanceUnder(gate.bottomLine()))));
         }
         return cells;
     }
 
-    private static String gap(Clearance gap) {
-        String least = Notes.TAPE.format(gap.min());
-        String most = Notes.TAPE.format(gap.max());
+    /** What there is before kick boards, or boards cut to the ground, close it. */
+    private String closedGap(Clearance gap) {
+        return gap(gap) + (spec.closes(gap.max()) ? ", closed" : "");
+    }
+
+    private String gap(Clearance gap) {
+        String least = figures.of(gap.min());
+        String most = figures.of(gap.max());
         return least.equals(most) ? least : least + " to " + most;
     }
 
@@ -139,8 +164,8 @@ final class ElevationTable {
         return cells;
     }
 
-    private static String signed(Length rise) {
-        String figure = Notes.TAPE.format(rise);
+    private String signed(Length rise) {
+        String figure = figures.of(rise);
         return figure.startsWith("-") || figure.startsWith("0") ? figure : "+" + figure;
     }
 
@@ -151,10 +176,16 @@ final class ElevationTable {
             stretch.boards()
                     .map(layout -> figure.apply(layout, stretch.boardCount()))
                     .ifPresent(text -> cells.add(cell(between(stretch.from(), stretch.to()), text)));
+            for (CourseRun part : stretch.courses()) {
+                Interval stations = Interval.of(
+                        part.posts().get(0), part.posts().get(part.posts().size() - 1));
+                cells.add(cell(stations, figure.apply(part.layout().courses(), part.boardCount())));
+            }
         }
         for (GateBay gate : run.gates()) {
             for (HungLeaf leaf : gate.leaves()) {
                 leaf.boards()
+                        .or(() -> leaf.courses().map(part -> part.layout().courses()))
                         .map(layout -> figure.apply(layout, layout.count()))
                         .ifPresent(text -> cells.add(new Ladder.Cell(across(gate, leaf), text)));
             }
@@ -175,8 +206,8 @@ final class ElevationTable {
         return count == outside ? Integer.toString(outside) : outside + " + " + (count - outside);
     }
 
-    private static String space(BoardLayout layout) {
-        return Notes.TAPE.format(layout.row(Face.OUTSIDE).gap());
+    private String space(BoardLayout layout) {
+        return figures.of(layout.row(Face.OUTSIDE).gap());
     }
 
     private Interval between(Post from, Post to) {

@@ -1,7 +1,9 @@
 package org.fencecore.drawing;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
 import org.fencecore.HungLeaf;
@@ -16,6 +18,7 @@ import org.fencecore.slope.SlopeSpec;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
+import org.fencecore.units.tape.TapeFormat;
 
 /**
  * One side of a fence unrolled, as one sees it standing outside: the ground and the frost line, posts with hole, gravel
@@ -52,19 +55,23 @@ public final class ElevationView {
     private final FencePlan plan;
     private final Run run;
     private final Unrolled unrolled;
+    private final Figures figures;
     private final Length boardLength;
     private final Drawing.Builder drawing;
+    private final Map<Integer, Length> boardTops;
 
-    private ElevationView(FencePlan plan, Run run) {
+    private ElevationView(FencePlan plan, Run run, Figures figures) {
+        this.figures = figures;
         this.plan = plan;
         this.run = run;
         this.unrolled = Unrolled.of(run);
         this.boardLength = plan.style().rails().boardLength();
+        this.boardTops = boardTops(run);
         this.drawing = Drawing.titled("Elevation of " + run.name());
     }
 
     /**
-     * Draws a run from outside.
+     * Draws a run from outside, dimensions in feet and inches.
      *
      * @param plan the plan
      * @param run one of its runs
@@ -72,6 +79,19 @@ public final class ElevationView {
      * @throws IllegalArgumentException if the run is not one of the plan's, or has more than {@value #MOST_POSTS} posts
      */
     public static Drawing of(FencePlan plan, Run run) {
+        return of(plan, run, Figures.USUAL);
+    }
+
+    /**
+     * Draws a run from outside with its dimensions written for some tape.
+     *
+     * @param plan the plan
+     * @param run one of its runs
+     * @param tape how lengths are written, such as {@code TapeFormat.millimetres(0)}
+     * @return the drawing
+     * @throws IllegalArgumentException if the run is not one of the plan's, or has more than {@value #MOST_POSTS} posts
+     */
+    public static Drawing of(FencePlan plan, Run run, TapeFormat tape) {
         if (!plan.runs().contains(run)) {
             throw new IllegalArgumentException(
                     "run was " + run + " of another plan; take it from the runs of the plan that is drawn");
@@ -81,7 +101,7 @@ public final class ElevationView {
                     "the run along " + run + " has " + run.posts().size() + " posts; one drawing shows up to "
                             + MOST_POSTS + ": plan the fence in parts");
         }
-        return new ElevationView(plan, run).draw();
+        return new ElevationView(plan, run, new Figures(tape)).draw();
     }
 
     /**
@@ -92,9 +112,23 @@ public final class ElevationView {
      * @param run one of its runs
      * @param longest how much of the run is on one sheet at most, unless two posts are farther apart
      * @return the sheets from left to right, one alone if the run is not longer
-     * @throws IllegalArgumentException as {@link #of} does, or if {@code longest} is under 1 ft
+     * @throws IllegalArgumentException as {@link #of(FencePlan, Run)} does, or if {@code longest} is under 1 ft
      */
     public static List<Drawing> sheets(FencePlan plan, Run run, Length longest) {
+        return sheets(plan, run, longest, Figures.USUAL);
+    }
+
+    /**
+     * Draws a run over sheets as {@link #sheets(FencePlan, Run, Length)} does, with its dimensions written for some tape.
+     *
+     * @param plan the plan
+     * @param run one of its runs
+     * @param longest how much of the run is on one sheet at most, unless two posts are farther apart
+     * @param tape how lengths are written, such as {@code TapeFormat.millimetres(0)}
+     * @return the sheets from left to right, one alone if the run is not longer
+     * @throws IllegalArgumentException as {@link #of(FencePlan, Run)} does, or if {@code longest} is under 1 ft
+     */
+    public static List<Drawing> sheets(FencePlan plan, Run run, Length longest, TapeFormat tape) {
         if (longest.compareTo(Length.ofFeet(1)) < 0) {
             throw new IllegalArgumentException("longest was " + longest
                     + "; it must be 1 ft or more: give how much of a run one sheet shows, such as 30 ft");
@@ -103,7 +137,7 @@ public final class ElevationView {
         List<Length> posts = run.posts().stream()
                 .map(post -> unrolled.across(run.station(post)))
                 .toList();
-        return MatchLines.split(of(plan, run), posts, longest);
+        return MatchLines.split(of(plan, run, tape), posts, longest);
     }
 
     private Drawing draw() {
@@ -120,14 +154,20 @@ public final class ElevationView {
                 .forEach(gate -> drawing.add(Label.beside(
                         Spot.of(
                                 unrolled.across(gate.opening()).middle(),
-                                gate.bottomLine().highest().elevation().plus(boardLength)),
+                                gate.bottomLine()
+                                        .highest()
+                                        .elevation()
+                                        .plus(gate.top().longest())),
                         Angle.RIGHT,
                         NEAR,
                         gate.name())));
-        drawing.add(ElevationTable.of(run, unrolled));
+        drawing.add(ElevationTable.of(run, unrolled, plan.style().slope(), figures));
         FenceStyle style = plan.style();
-        drawing.note("Posts " + style.postLumber() + ", rails " + style.railLumber() + ", boards "
-                + style.boardLumber() + ", " + Notes.figure(boardLength) + " long"
+        drawing.note("Posts " + style.postLumber() + (style.boards().isHorizontal() ? ", nailers " : ", rails ")
+                + style.railLumber() + ", boards " + style.boardLumber() + ", "
+                + (style.boards().isHorizontal()
+                        ? "in courses " + figures.inText(boardLength) + " high together"
+                        : figures.inText(boardLength) + " long")
                 + (style.top().isStraight() ? "" : " as usual, their tops " + style.top())
                 + (style.slope().underBoards() == SlopeSpec.UnderBoards.BOARDS_TO_GROUND
                         ? ", longer where cut to the ground"
@@ -174,8 +214,24 @@ public final class ElevationView {
                 unrolled.spot(body.end(), foot),
                 unrolled.spot(body.end(), climbs ? post.top() : post.top().minus(lower)),
                 unrolled.spot(body.start(), climbs ? post.top().minus(lower) : post.top())));
-        drawing.add(Label.beside(unrolled.spot(station, post.top()), Angle.RIGHT, NEAR, Integer.toString(post.number()))
+        drawing.add(Label.beside(
+                        unrolled.spot(
+                                station, Length.max(post.top(), boardTops.getOrDefault(post.number(), post.top()))),
+                        Angle.RIGHT,
+                        NEAR,
+                        Integer.toString(post.number()))
                 .withLettering(Lettering.NUMBER));
+    }
+
+    /** The tops of the boards at each post, by its number. */
+    private static Map<Integer, Length> boardTops(Run run) {
+        Map<Integer, Length> tops = new HashMap<>();
+        for (Stretch stretch : run.stretches()) {
+            for (Post post : stretch.posts()) {
+                tops.merge(post.number(), stretch.topLine().topAt(run.station(post)), Length::max);
+            }
+        }
+        return tops;
     }
 
     private void ground() {
@@ -188,7 +244,7 @@ public final class ElevationView {
         points.add(new ProfilePoint(last.station().plus(reach), last.elevation()));
         drawing.add(line(Layer.GROUND, points, Length.ZERO));
         plan.site().frostDepth().filter(Length::isPositive).ifPresent(depth -> {
-            drawing.key(Layer.FROST, "frost, " + Notes.figure(depth) + " deep");
+            drawing.key(Layer.FROST, "frost, " + figures.inText(depth) + " deep");
             drawing.add(line(Layer.FROST, points, depth));
         });
         drawing.key(Layer.CONCRETE, "concrete");
@@ -206,32 +262,37 @@ public final class ElevationView {
 
     private void fence() {
         boolean oneByOne = boardCount() <= MOST_BOARDS;
+        boolean joined = false;
+        boolean kicked = false;
         for (Stretch stretch : run.stretches()) {
             StretchParts parts = new StretchParts(stretch, unrolled, run.ground());
             parts.rails().forEach(drawing::add);
+            parts.nailers(plan.style().railLumber().width(), boardLength).forEach(drawing::add);
             List<Shape> joints = parts.joints();
             joints.forEach(drawing::add);
-            if (!joints.isEmpty()) {
-                drawing.key(Layer.RAIL_JOINTS, "joint of a rail");
-            }
+            joined |= !joints.isEmpty();
             List<Shape> kickBoards = parts.kickBoards();
             kickBoards.forEach(drawing::add);
-            if (!kickBoards.isEmpty()) {
-                drawing.key(Layer.KICK_BOARDS, "kick board, to scribe to the ground");
-            }
+            kicked |= !kickBoards.isEmpty();
             (oneByOne ? parts.boards() : parts.boardedBays()).forEach(drawing::add);
+        }
+        if (joined) {
+            drawing.key(Layer.RAIL_JOINTS, "joint of a rail");
+        }
+        if (kicked) {
+            drawing.key(Layer.KICK_BOARDS, "kick board, to scribe to the ground");
         }
         for (GateBay gate : run.gates()) {
             for (HungLeaf hung : gate.leaves()) {
-                LeafParts leaf =
-                        new LeafParts(hung, gate, unrolled, plan.style().rails().bottomRailAboveBottoms());
+                LeafParts leaf = new LeafParts(hung, gate, unrolled);
                 if (oneByOne) {
-                    leaf.boards(boardLength).forEach(drawing::add);
+                    leaf.boards().forEach(drawing::add);
                 }
                 leaf.frame().forEach(drawing::add);
             }
         }
-        drawing.key(Layer.POSTS, "post, rail behind boards");
+        boolean horizontal = plan.style().boards().isHorizontal();
+        drawing.key(Layer.POSTS, horizontal ? "post, nailer behind boards" : "post, rail behind boards");
         if (!oneByOne) {
             drawing.note("Boards are drawn bay by bay: over " + MOST_BOARDS + " are not drawn one by one.");
             return;

@@ -12,7 +12,7 @@ import org.fencecore.units.tape.TapeReading;
  */
 final class Furniture {
 
-    private static final double MARGIN = 10;
+    static final double MARGIN = 10;
     private static final double PAD = 3;
     private static final double SIDE_STRIP = 70;
     private static final double KEY_WIDTH = 58;
@@ -24,8 +24,8 @@ final class Furniture {
     private static final long MOST_UNITS = 1_000_000_000;
 
     private static final double LONGEST_LINE = 150;
-    private static final int LINES_BELOW = 10;
-    private static final int LINES_BESIDE = 26;
+    private static final int LINES_BELOW = 14;
+    private static final int LINES_BESIDE = 40;
     private static final Layer BLACK = Layer.POST_MARKS;
     private static final Layer THIN = Layer.DIMENSIONS;
 

@@ -32,6 +32,8 @@ public enum Layer {
     GATE_FRAME,
     /** Braces of a gate. */
     GATE_BRACE,
+    /** Straps of a gate's hinges, and the blocks behind them. */
+    HINGES,
     /** The surface of the ground. */
     GROUND,
     /** Buried lines, trees, walls and what else is in the way. */

@@ -2,15 +2,14 @@ package org.fencecore.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.fencecore.CourseBoard;
 import org.fencecore.GateBay;
 import org.fencecore.HungLeaf;
 import org.fencecore.gate.BraceKind;
 import org.fencecore.gate.FramePiece;
 import org.fencecore.gate.GateBrace;
 import org.fencecore.gate.GateLeaf;
-import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.ProfilePoint;
-import org.fencecore.layout.BoardPlacement;
 import org.fencecore.units.Length;
 
 /** The boards, frame and braces of a gate leaf in elevation, closed. */
@@ -21,26 +20,34 @@ final class LeafParts {
     private final Length left;
     private final Length frameBottom;
 
-    /** Takes the leaf and its gate, how its run lies across the drawing, and how far boards stick out under the frame. */
-    LeafParts(HungLeaf hung, GateBay gate, Unrolled unrolled, Length bottomRailAboveBottoms) {
+    /** Takes the leaf and its gate, and how its run lies across the drawing. */
+    LeafParts(HungLeaf hung, GateBay gate, Unrolled unrolled) {
         this.hung = hung;
         this.leaf = hung.leaf();
         this.left = unrolled.across(gate.opening()).start().plus(leaf.place().start());
-        this.frameBottom = hung.boardBottom().plus(bottomRailAboveBottoms);
+        this.frameBottom = hung.frameBottom();
     }
 
-    List<Shape> boards(Length boardLength) {
+    List<Shape> boards() {
         List<Shape> shapes = new ArrayList<>();
-        hung.boards().ifPresent(layout -> {
-            for (BoardPlacement board : layout.boards()) {
-                Length middle = Interval.of(board.left(), board.right()).middle();
-                Length bottom = hung.boardBottom().plus(leaf.rake().riseOver(middle));
-                shapes.add(Outline.rectangle(
-                        Layer.of(board.face()),
-                        left.plus(board.left()),
-                        bottom,
-                        left.plus(board.right()),
-                        bottom.plus(boardLength)));
+        hung.cuts()
+                .ifPresent(cuts -> cuts.cuts()
+                        .forEach(cut -> shapes.add(
+                                new Outline(Layer.of(cut.board().face()), spots(cut.outline(), Length.ZERO)))));
+        hung.courses().ifPresent(part -> {
+            for (CourseBoard board : part.boards()) {
+                Length mark = part.mark(board.placement());
+                Length depth = part.plumbWidth(board.placement());
+                Length start = board.stations().start();
+                Length end = board.stations().end();
+                shapes.add(Outline.of(
+                        Layer.OUTSIDE_BOARDS,
+                        Spot.of(left.plus(start), part.bottomAt(start).plus(mark)),
+                        Spot.of(left.plus(end), part.bottomAt(end).plus(mark)),
+                        Spot.of(left.plus(end), part.bottomAt(end).plus(mark).plus(depth)),
+                        Spot.of(
+                                left.plus(start),
+                                part.bottomAt(start).plus(mark).plus(depth))));
             }
         });
         return shapes;
@@ -53,7 +60,7 @@ final class LeafParts {
         }
         for (GateBrace brace : leaf.braces()) {
             if (brace.kind() == BraceKind.CABLE) {
-                List<Spot> ends = spots(brace.outline());
+                List<Spot> ends = spots(brace.outline(), frameBottom);
                 shapes.add(new Line(Layer.GATE_BRACE, ends));
             } else {
                 shapes.add(onLeaf(Layer.GATE_BRACE, brace.outline()));
@@ -63,12 +70,12 @@ final class LeafParts {
     }
 
     private Outline onLeaf(Layer layer, List<ProfilePoint> corners) {
-        return new Outline(layer, spots(corners));
+        return new Outline(layer, spots(corners, frameBottom));
     }
 
-    private List<Spot> spots(List<ProfilePoint> corners) {
+    private List<Spot> spots(List<ProfilePoint> corners, Length zero) {
         return corners.stream()
-                .map(corner -> Spot.of(left.plus(corner.station()), frameBottom.plus(corner.elevation())))
+                .map(corner -> Spot.of(left.plus(corner.station()), zero.plus(corner.elevation())))
                 .toList();
     }
 }

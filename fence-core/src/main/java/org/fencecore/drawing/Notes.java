@@ -4,23 +4,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.fencecore.PostKind;
-import org.fencecore.units.Length;
-import org.fencecore.units.tape.TapeFormat;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Severity;
 
 /** How the drawings of a fence put things. */
 final class Notes {
 
-    /** Dimensions as the trade writes them: feet and inches to the sixteenth. */
-    static final TapeFormat TAPE = TapeFormat.feetAndInches(16);
-
     private Notes() {}
-
-    /** A dimension within a sentence, which no end of line may part. */
-    static String figure(Length length) {
-        return TAPE.format(length).replace(' ', '\u00a0');
-    }
 
     static String word(PostKind kind) {
         return kind.name().toLowerCase(Locale.ROOT);

@@ -20,6 +20,7 @@ record Pen(String colour, double width, String dashes, String fill, boolean seeT
             case RAIL_JOINTS -> Pen.line("#a03020", 0.45);
             case GATE_FRAME -> Pen.line("#000000", 0.25).filled("#f6ead0").showingThrough();
             case GATE_BRACE -> Pen.line("#000000", 0.25).filled("#fbf5e6").showingThrough();
+            case HINGES -> Pen.line("#1f5f9f", 0.25);
             case GROUND -> Pen.line("#3c2f1a", 0.5);
             case OBSTACLES -> Pen.line("#7a3f00", 0.25).dashed("2 0.8");
             case BOUNDARY -> Pen.line("#000000", 0.5).dashed("8 1.2 1.2 1.2 1.2 1.2");

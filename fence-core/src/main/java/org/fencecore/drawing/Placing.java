@@ -194,7 +194,9 @@ final class Placing {
                 startX + alongX / 2,
                 startY + alongY / 2,
                 upright(StrictMath.atan2(uy, ux)));
-        double clear = 0.6 + writing.box().halfHeight();
+        // A figure wider than what it measures stands clear of the strokes at its ends.
+        boolean isNarrow = 2 * writing.box().halfWidth() > length;
+        double clear = (isNarrow ? 1.6 : 0.6) + writing.box().halfHeight();
         settle(writing.movedBy(outX * clear, outY * clear), outX, outY);
     }
 

@@ -20,6 +20,7 @@ import org.fencecore.geometry.Side;
 import org.fencecore.survey.LotSide;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
+import org.fencecore.units.tape.TapeFormat;
 
 /**
  * The plan of a fence, north up: the boundary with the number, bearing and distance of each side, the strings with their
@@ -42,13 +43,15 @@ public final class PlanView {
     private static final Length FAR = Length.ofMillimetres(9);
 
     private final FencePlan plan;
+    private final Figures figures;
     /** The runs a post stands in, by its number; a corner post stands in two. */
     private final Map<Integer, List<Run>> runsByPost = new HashMap<>();
 
     private final Drawing.Builder drawing;
 
-    private PlanView(FencePlan plan) {
+    private PlanView(FencePlan plan, Figures figures) {
         this.plan = plan;
+        this.figures = figures;
         for (Run run : plan.runs()) {
             for (Post post : run.posts()) {
                 runsByPost
@@ -60,18 +63,30 @@ public final class PlanView {
     }
 
     /**
-     * Draws the plan of a fence.
+     * Draws the plan of a fence, dimensions in feet and inches.
      *
      * @param plan the plan, buildable or not
      * @return the drawing, across being east and up being north
      * @throws IllegalArgumentException if the plan has more than {@value #MOST_POSTS} posts
      */
     public static Drawing of(FencePlan plan) {
+        return of(plan, Figures.USUAL);
+    }
+
+    /**
+     * Draws the plan of a fence with its dimensions written for some tape.
+     *
+     * @param plan the plan, buildable or not
+     * @param tape how lengths are written, such as {@code TapeFormat.millimetres(0)}
+     * @return the drawing, across being east and up being north
+     * @throws IllegalArgumentException if the plan has more than {@value #MOST_POSTS} posts
+     */
+    public static Drawing of(FencePlan plan, TapeFormat tape) {
         if (plan.posts().size() > MOST_POSTS) {
             throw new IllegalArgumentException("the plan has " + plan.posts().size()
                     + " posts; one drawing shows up to " + MOST_POSTS + ": plan the fence in parts");
         }
-        return new PlanView(plan).draw();
+        return new PlanView(plan, new Figures(tape)).draw();
     }
 
     private Drawing draw() {
@@ -91,7 +106,7 @@ public final class PlanView {
             drawing.note(
                     plan.site().line().isPresent()
                             ? "Strings run along the line that was given, not along the boundary."
-                            : "Strings run " + Notes.figure(plan.site().setback()) + " inside the boundary.");
+                            : "Strings run " + figures.inText(plan.site().setback()) + " inside the boundary.");
         }
         if (!plan.site().obstacles().list().isEmpty()) {
             drawing.key(Layer.OBSTACLES, "underground and in the way, as told");
@@ -209,14 +224,14 @@ public final class PlanView {
             Length leaf = gate.leaf().width();
             Length inside = run.outside() == Side.RIGHT ? leaf.negated() : leaf;
             Spot beyondSwing = Spot.of(run.postLine().pointAt(gate.opening().middle(), inside));
-            String name = gate.name() + ", " + Notes.TAPE.format(gate.opening().length()) + " clear";
+            String name = gate.name() + ", " + figures.of(gate.opening().length()) + " clear";
             drawing.add(Label.beside(beyondSwing, inward(run), NEAR, name).withTurn(direction(run.postLine())));
         }
     }
 
     private void stringLength(Run run) {
         Spot middle = Spot.of(run.string().start().midpoint(run.string().end()));
-        String length = "string " + Notes.TAPE.format(run.string().length());
+        String length = "string " + figures.of(run.string().length());
         drawing.add(Label.beside(middle, inward(run), FAR, length).withTurn(direction(run.postLine())));
     }
 }

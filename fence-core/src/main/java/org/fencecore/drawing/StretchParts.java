@@ -1,21 +1,24 @@
 package org.fencecore.drawing;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import org.fencecore.Bay;
 import org.fencecore.BoardAtPost;
+import org.fencecore.CourseBoard;
+import org.fencecore.CourseRun;
 import org.fencecore.Stretch;
+import org.fencecore.boarding.BoardCut;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
-import org.fencecore.geometry.ProfilePoint;
 import org.fencecore.layout.BoardPlacement;
 import org.fencecore.slope.FittedBay;
 import org.fencecore.slope.KickBoard;
 import org.fencecore.slope.RailMarks;
 import org.fencecore.slope.RailPiece;
+import org.fencecore.slope.RailPieces;
 import org.fencecore.units.Length;
 
 /** The rails and boards of one stretch in elevation. */
@@ -34,7 +37,7 @@ final class StretchParts {
     /** Every piece of a rail. */
     List<Shape> rails() {
         List<Shape> shapes = new ArrayList<>();
-        for (RailPiece piece : stretch.railPieces().pieces()) {
+        for (RailPiece piece : pieces()) {
             bottomAtStart(piece).ifPresent(bottom -> {
                 Length end = bottom.plus(piece.grade().riseOver(piece.run()));
                 shapes.add(unrolled.leaning(Layer.RAILS, piece.reach(), bottom, end, depth(piece)));
@@ -43,16 +46,34 @@ final class StretchParts {
         return shapes;
     }
 
+    private List<RailPiece> pieces() {
+        return stretch.railPieces().map(RailPieces::pieces).orElse(List.of());
+    }
+
     /** A plumb line across the rail where a piece is joined to the one before. */
     List<Shape> joints() {
         List<Shape> shapes = new ArrayList<>();
-        for (RailPiece piece : stretch.railPieces().pieces()) {
-            if (stretch.railPieces().jointsAt(piece.fromPost()) > 0) {
+        for (RailPiece piece : pieces()) {
+            if (stretch.railPieces().orElseThrow().jointsAt(piece.fromPost()) > 0) {
                 Length at = piece.reach().start();
                 bottomAtStart(piece)
                         .ifPresent(bottom -> shapes.add(new Line(
                                 Layer.RAIL_JOINTS,
                                 List.of(unrolled.spot(at, bottom), unrolled.spot(at, bottom.plus(depth(piece)))))));
+            }
+        }
+        return shapes;
+    }
+
+    /** The uprights behind horizontal boards. */
+    List<Shape> nailers(Length width, Length length) {
+        List<Shape> shapes = new ArrayList<>();
+        Length half = width.dividedBy(2);
+        for (CourseRun part : stretch.courses()) {
+            for (Length nailer : part.nailers()) {
+                Length bottom = part.bottomAt(nailer);
+                shapes.add(unrolled.upright(
+                        Layer.RAILS, Interval.of(nailer.minus(half), nailer.plus(half)), bottom, bottom.plus(length)));
             }
         }
         return shapes;
@@ -76,46 +97,61 @@ final class StretchParts {
         return marks.top().minus(marks.bottom());
     }
 
-    /** Every board; of an inside board that meets a post, the strips that are kept beside it. */
+    /** Every board; of an inside board that meets a post, what is kept beside it and over it. */
     List<Shape> boards() {
         List<Shape> shapes = new ArrayList<>();
-        Set<BoardPlacement> atPosts = new HashSet<>();
-        for (BoardAtPost met : stretch.boardsAtPosts()) {
-            BoardPlacement board = met.board();
-            atPosts.add(board);
-            if (met.before().isPositive()) {
-                shapes.add(board(board, board.left(), board.left().plus(met.before())));
-            }
-            if (met.after().isPositive()) {
-                shapes.add(board(board, board.right().minus(met.after()), board.right()));
-            }
-        }
-        stretch.boards().ifPresent(layout -> {
-            for (BoardPlacement board : layout.boards()) {
-                if (!atPosts.contains(board)) {
-                    shapes.add(board(board, board.left(), board.right()));
-                }
-            }
-        });
+        Map<BoardPlacement, BoardAtPost> atPosts = new HashMap<>();
+        stretch.boardsAtPosts().forEach(met -> atPosts.put(met.board(), met));
+        stretch.cuts()
+                .ifPresent(cuts -> cuts.cuts().forEach(cut -> {
+                    BoardAtPost met = atPosts.get(cut.board());
+                    if (met == null) {
+                        shapes.add(board(
+                                cut, Interval.of(cut.board().left(), cut.board().right())));
+                    } else {
+                        shapes.addAll(atPost(cut, met));
+                    }
+                }));
+        stretch.courses().forEach(part -> part.boards().forEach(board -> shapes.add(course(part, board))));
         return shapes;
     }
 
-    /** A board or a strip of it; its ends are those of the whole board. */
-    private Outline board(BoardPlacement board, Length left, Length right) {
-        Length start = stretch.boarded().start();
-        Interval whole = Interval.of(board.left(), board.right()).shiftedBy(start);
-        Interval strip = Interval.of(left, right).shiftedBy(start);
-        List<Spot> corners = new ArrayList<>();
-        stretch.topLine().lowerEdge(whole, strip).forEach(corner -> corners.add(spot(corner)));
-        List<ProfilePoint> upper = stretch.topLine().upperEdge(whole, strip);
-        for (int corner = upper.size() - 1; corner >= 0; corner--) {
-            corners.add(spot(upper.get(corner)));
+    private List<Shape> atPost(BoardCut cut, BoardAtPost met) {
+        List<Shape> shapes = new ArrayList<>();
+        BoardPlacement board = met.board();
+        Length first = board.left().plus(met.before());
+        Length last = board.right().minus(met.after());
+        if (met.before().isPositive()) {
+            shapes.add(board(cut, Interval.of(board.left(), first)));
         }
-        return new Outline(Layer.of(board.face()), corners);
+        if (met.after().isPositive()) {
+            shapes.add(board(cut, Interval.of(last, board.right())));
+        }
+        if (met.isNotched()) {
+            Length bottom = met.post().top();
+            Interval over = Interval.of(first, last).shiftedBy(stretch.boarded().start());
+            shapes.add(unrolled.upright(Layer.of(board.face()), over, bottom, bottom.plus(met.head())));
+        }
+        return shapes;
     }
 
-    private Spot spot(ProfilePoint corner) {
-        return unrolled.spot(corner.station(), corner.elevation());
+    private Shape board(BoardCut cut, Interval strip) {
+        Length start = stretch.boarded().start();
+        return new Outline(
+                Layer.of(cut.board().face()),
+                cut.outline(strip).stream()
+                        .map(corner -> unrolled.spot(corner.station().plus(start), corner.elevation()))
+                        .toList());
+    }
+
+    private Shape course(CourseRun part, CourseBoard board) {
+        Length mark = part.mark(board.placement());
+        return unrolled.leaning(
+                Layer.OUTSIDE_BOARDS,
+                board.stations(),
+                part.bottomAt(board.stations().start()).plus(mark),
+                part.bottomAt(board.stations().end()).plus(mark),
+                part.plumbWidth(board.placement()));
     }
 
     /** Kick boards as they are before they are scribed to the ground. */

@@ -41,10 +41,12 @@ public final class Svg {
 
     private final XMLStreamWriter xml;
     private final Sheet sheet;
+    private final double cut;
 
-    private Svg(XMLStreamWriter xml, Sheet sheet) {
+    private Svg(XMLStreamWriter xml, Sheet sheet, double cut) {
         this.xml = xml;
         this.sheet = sheet;
+        this.cut = cut;
     }
 
     /**
@@ -56,12 +58,29 @@ public final class Svg {
      * @throws IllegalArgumentException if the lettering alone is larger than the paper
      */
     public static String write(Drawing drawing, Paper paper) {
+        return write(drawing, paper, 0);
+    }
+
+    /**
+     * Writes a drawing as it stands on a sheet of paper, cut off a millimetre outside its frame, for a page that has margins
+     * of its own.
+     *
+     * @param drawing the drawing
+     * @param paper the paper
+     * @return the text of an SVG file, to be saved as UTF-8
+     * @throws IllegalArgumentException if the lettering alone is larger than the paper
+     */
+    public static String writeWithoutMargins(Drawing drawing, Paper paper) {
+        return write(drawing, paper, Furniture.MARGIN - 1);
+    }
+
+    private static String write(Drawing drawing, Paper paper, double cut) {
         Objects.requireNonNull(drawing, "drawing");
         Sheet sheet = Sheet.of(drawing, paper);
         StringWriter text = new StringWriter();
         try {
             XMLStreamWriter xml = XMLOutputFactory.newDefaultFactory().createXMLStreamWriter(text);
-            new Svg(xml, sheet).write();
+            new Svg(xml, sheet, cut).write();
             xml.close();
         } catch (XMLStreamException e) {
             throw new IllegalStateException("drawing '" + drawing.title() + "' could not be written as XML", e);
@@ -70,8 +89,9 @@ public final class Svg {
     }
 
     private void write() throws XMLStreamException {
-        String width = number(sheet.paper.width().millimetres());
-        String height = number(sheet.paper.height().millimetres());
+        String width = number(sheet.paper.width().millimetres() - 2 * cut);
+        String height = number(sheet.paper.height().millimetres() - 2 * cut);
+        String corner = number(cut);
         xml.writeStartDocument("UTF-8", "1.0");
         xml.writeCharacters("\n");
         xml.writeStartElement("svg");
@@ -79,13 +99,13 @@ public final class Svg {
         xml.writeAttribute("version", "1.1");
         xml.writeAttribute("width", width + "mm");
         xml.writeAttribute("height", height + "mm");
-        xml.writeAttribute("viewBox", "0 0 " + width + " " + height);
+        xml.writeAttribute("viewBox", corner + " " + corner + " " + width + " " + height);
         xml.writeAttribute("role", "img");
         xml.writeAttribute("font-family", "sans-serif");
         xml.writeAttribute("stroke-linejoin", "round");
         element("title", Words.clean(sheet.drawing.title()));
         element("desc", description());
-        empty("rect", "width", width, "height", height, "fill", "#ffffff");
+        empty("rect", "x", corner, "y", corner, "width", width, "height", height, "fill", "#ffffff");
         for (Layer layer : Layer.values()) {
             if (layer == Layer.SWING) {
                 masks();

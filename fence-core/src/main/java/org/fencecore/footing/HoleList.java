@@ -14,13 +14,13 @@ import org.jspecify.annotations.Nullable;
 /**
  * The holes of a job as one digs and fills them: alike ones together, the most first, depths rounded up to the inch.
  *
- * <p>Example: nine holes alike and a deeper one for a gate.
+ * <p>Example: the posts of 50 ft of fence with a gate, all alike.
  *
  * <pre>{@code
  * HoleList holes = HoleList.of(footings);
- * holes.groups().get(0);                        // 9 of 10 1/2" wide, 3' 7" deep
- * holes.bags(BagSize.POUNDS_80);                // each hole rounded up to whole bags
- * holes.bagsMixedTogether(BagSize.POUNDS_80);   // fewer, from one big mixer
+ * holes.groups().get(0);                        // 8 of 10 1/2" wide, 3' 7" deep
+ * holes.bags(BagSize.POUNDS_80);                // 24, each hole rounded up to whole bags
+ * holes.bagsMixedTogether(BagSize.POUNDS_80);   // 22, from one big mixer
  * }</pre>
  */
 public final class HoleList {

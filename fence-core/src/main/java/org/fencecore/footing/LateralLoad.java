@@ -22,7 +22,8 @@ import org.jspecify.annotations.Nullable;
  * <p>Example: 15 psf on 8 ft of a fence whose boards reach from 2 in to 6 ft 2 in above grade is 720 lbf, 40.7 in up.
  *
  * <pre>{@code
- * LateralLoad.ofPressure(Pressure.ofPsf(15), Length.ofFeet(8), Length.ofInches(2), Length.ofInches(74))
+ * LateralLoad load = LateralLoad.ofPressure(
+ *         Pressure.ofPsf(15), Length.ofFeet(8), Length.ofInches(2), Length.ofInches(74));
  * }</pre>
  */
 public final class LateralLoad {

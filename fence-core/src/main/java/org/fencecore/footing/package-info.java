@@ -32,11 +32,11 @@
  *         .build();
  * FootingDesign footing = FootingDesign.forPost(load, spec);
  * footing.embedment();                                        // 91 in
- * footing.governing();                                        // lateral soil bearing 90.85 in [IBC ...]
- * footing.criteria().get(3).shortOf(footing.governing());     // a third of the post falls 53.85 in short
+ * footing.governing().rule();                                 // lateral soil bearing
+ * footing.criteria().get(3).shortOf(footing.governing());     // 53.85 in, by which a third of the post falls short
  * footing.holeDepth();                                        // 97 in, with 6 in of gravel
  * footing.bags(BagSize.POUNDS_80);                            // 7
- * footing.worksheet().toText();                               // the calculation, line by line
+ * footing.worksheet().result();                               // 91 in, after the calculation line by line
  * }</pre>
  *
  * <p>The same post with {@link org.fencecore.footing.LateralLoad#NONE}, the wind not being known, is set 37 in deep by the

@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.ProfilePoint;
+import org.fencecore.internal.Once;
 import org.fencecore.units.Length;
 import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Finding;
@@ -53,6 +54,9 @@ public final class GateLeaf {
     private final HingeSide hingeSide;
     private final Slope rake;
     private final GateSpec spec;
+    private final Once<List<FramePiece>> pieces =
+            Once.of(() -> hasRoom() ? List.copyOf(FrameLayout.pieces(this)) : List.of());
+    private final Once<List<GateBrace>> braces = Once.of(this::bracesThatFit);
 
     GateLeaf(
             Length clearOpening,
@@ -234,7 +238,7 @@ public final class GateLeaf {
      * @return the pieces, unmodifiable; none if there is no room for the rails, which is a blocker
      */
     public List<FramePiece> pieces() {
-        return hasRoom() ? FrameLayout.pieces(this) : List.of();
+        return pieces.get();
     }
 
     /**
@@ -243,6 +247,10 @@ public final class GateLeaf {
      * @return the braces, unmodifiable; none if a brace does not fit, which is a blocker
      */
     public List<GateBrace> braces() {
+        return braces.get();
+    }
+
+    private List<GateBrace> bracesThatFit() {
         if (!hasRoom()) {
             return List.of();
         }

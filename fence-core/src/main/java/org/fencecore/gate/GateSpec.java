@@ -10,7 +10,8 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>What is not said is made as usual: a hinge gap of 1/2 in, a latch gap of 1/4 in and 1/2 in between two leaves, no
  * build-out on the posts, rails butted between stiles, stiles, rails and braces of 3 1/2 by 1 1/2 in (a dressed 2x4), no
- * middle rail, a wood brace pointed at both ends, and a leaf up to 4 ft wide held reasonable. All of these are common
+ * middle rail, a wood brace pointed at both ends, and a leaf up to 4 ft wide and boards up to 1 ft above its frame held
+ * reasonable. All of these are common
  * practice without a source; the hinges and the latch that are bought decide their gaps.
  *
  * <p>Every size is over 0 and no more than 100 ft; build-outs may be 0. All frame pieces are of one size.
@@ -41,6 +42,7 @@ public final class GateSpec {
     private final boolean braceReversed;
     private final Length braceWidth;
     private final Length reasonableLeafWidth;
+    private final Length reasonableOverhang;
 
     private GateSpec(Builder from) {
         this.hingeGap = from.hingeGap;
@@ -57,6 +59,7 @@ public final class GateSpec {
         this.braceReversed = from.braceReversed;
         this.braceWidth = from.braceWidth;
         this.reasonableLeafWidth = from.reasonableLeafWidth;
+        this.reasonableOverhang = from.reasonableOverhang;
     }
 
     /**
@@ -208,6 +211,15 @@ public final class GateSpec {
     }
 
     /**
+     * Returns how far boards stand above the frame without a warning.
+     *
+     * @return the height over the top of the top rail
+     */
+    public Length reasonableOverhang() {
+        return reasonableOverhang;
+    }
+
+    /**
      * Returns the clear opening from which on there is room for rails and brace in one leaf: both gaps and build-outs,
      * two stiles and the width of a brace.
      *
@@ -296,7 +308,8 @@ public final class GateSpec {
                 && braceEnds == that.braceEnds
                 && braceReversed == that.braceReversed
                 && braceWidth.equals(that.braceWidth)
-                && reasonableLeafWidth.equals(that.reasonableLeafWidth);
+                && reasonableLeafWidth.equals(that.reasonableLeafWidth)
+                && reasonableOverhang.equals(that.reasonableOverhang);
     }
 
     @Override
@@ -315,7 +328,8 @@ public final class GateSpec {
                 braceEnds,
                 braceReversed,
                 braceWidth,
-                reasonableLeafWidth);
+                reasonableLeafWidth,
+                reasonableOverhang);
     }
 
     @Override
@@ -346,6 +360,7 @@ public final class GateSpec {
         private boolean braceReversed = false;
         private Length braceWidth = Length.ofInches(3.5);
         private Length reasonableLeafWidth = Length.ofFeet(4);
+        private Length reasonableOverhang = Length.ofFeet(1);
 
         private Builder() {}
 
@@ -509,6 +524,18 @@ public final class GateSpec {
          */
         public Builder reasonableLeafWidth(Length width) {
             this.reasonableLeafWidth = requireSize("reasonableLeafWidth", width);
+            return this;
+        }
+
+        /**
+         * Sets how far boards stand above the frame without a warning; 1 ft if not set.
+         *
+         * @param height the height over the top of the top rail, over 0, to 100 ft
+         * @return this builder
+         * @throws IllegalArgumentException if out of that range
+         */
+        public Builder reasonableOverhang(Length height) {
+            this.reasonableOverhang = requireSize("reasonableOverhang", height);
             return this;
         }
 

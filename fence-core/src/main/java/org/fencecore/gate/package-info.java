@@ -16,14 +16,16 @@
  * GateDesign gate = GateDesign.forOpening(Length.ofInches(47.5), Length.ofInches(56), HingeSide.LEFT, spec);
  * GateLeaf leaf = gate.activeLeaf();
  * leaf.width();                            // 46 3/4 in: the opening less gaps of 1/2 and 1/4 in
- * leaf.pieces();                           // 2 stiles of 56 in and 3 rails of 39 3/4 in
+ * leaf.pieces().get(0);                    // hinge stile 4' 8"; and so the other stile
+ * leaf.pieces().get(2);                    // bottom rail 3' 3 3/4"; and so the other rails
  * leaf.middleRailCentre();                 // 28 in up
  * leaf.diagonal();                         // 72.949 in from corner to corner when the frame is square
- * GateBrace brace = leaf.braces().get(0);  // the lower one of two
+ * // The lower one of two braces, which rise at less than 45 degrees.
+ * GateBrace brace = leaf.braces().get(0);
  * brace.length();                          // 45.800 in from point to point
  * brace.railCut();                         // 60.22 degrees off square
  * brace.stileCut();                        // 29.78 degrees off square
- * gate.findings();                         // a warning: the braces rise at less than 45 degrees
+ * gate.findings();                         // gate-brace-flat, a warning
  * }</pre>
  */
 @NullMarked

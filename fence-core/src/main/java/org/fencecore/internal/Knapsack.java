@@ -3,6 +3,7 @@ package org.fencecore.internal;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.function.Consumer;
+import java.util.function.LongUnaryOperator;
 
 /**
  * The bounded knapsack: which items, each up to so many times, fill a room to the greatest value, in whole numbers.
@@ -17,6 +18,7 @@ public final class Knapsack {
     /** Values are held exactly by a {@code double} up to here, and the safety of the comparison rests on it. */
     public static final long GREATEST_VALUE = 1L << 50;
 
+    private static final long STOP = -1;
     private static final double SAFETY = 1 + 1e-13;
 
     private final int items;
@@ -26,6 +28,9 @@ public final class Knapsack {
     private final int[] limit;
     private final double[] density;
     private final long[] smallestFrom;
+
+    /** What is taken of each item, in the order they are tried. */
+    private final int[] taken;
 
     private final int[] best;
     private long bestValue;
@@ -69,6 +74,7 @@ public final class Knapsack {
             density[j] = (double) value[j] / size[j] * SAFETY;
             smallestFrom[j] = Math.min(size[j], smallestFrom[j + 1]);
         }
+        taken = new int[kept];
         best = new int[sizes.length];
     }
 
@@ -82,47 +88,13 @@ public final class Knapsack {
      * @return true if there is one; then {@link #counts} has it
      */
     public boolean fill(long room, long floor, long enough, long mostSteps) {
-        bestValue = floor;
         Arrays.fill(best, 0);
-        boolean found = false;
-        int[] taken = new int[items];
-        long left = room;
-        long worth = 0;
-        int j = 0;
-        steps = 0;
-        while (true) {
-            while (j < items && left >= smallestFrom[j] && worth + left * density[j] >= bestValue + 1) {
-                if (size[j] <= left) {
-                    int take = (int) Math.min(limit[j], left / size[j]);
-                    taken[j] = take;
-                    left -= take * size[j];
-                    worth += take * value[j];
-                }
-                j++;
-                steps++;
-            }
-            if (worth > bestValue) {
-                bestValue = worth;
-                found = true;
-                Arrays.fill(best, 0);
-                for (int i = 0; i < j; i++) {
-                    best[item[i]] = taken[i];
-                }
-            }
-            j--;
-            while (j >= 0 && taken[j] == 0) {
-                j--;
-            }
-            complete = j < 0;
-            if (complete || steps > (found ? enough : mostSteps)) {
-                return found;
-            }
-            taken[j]--;
-            left += size[j];
-            worth -= value[j];
-            steps++;
-            j++;
-        }
+        search(room, floor, mostSteps, worth -> {
+            bestValue = worth;
+            write(best);
+            return enough;
+        });
+        return bestValue > floor;
     }
 
     /**
@@ -135,47 +107,67 @@ public final class Knapsack {
      * @return true if all were gone through
      */
     public boolean each(long room, long atLeast, int most, Consumer<int[]> to) {
-        int[] taken = new int[items];
-        int[] counts = new int[best.length];
+        long mostSteps = 1000L * most;
+        int[] filled = new int[1];
+        search(room, atLeast - 1, mostSteps, worth -> {
+            if (++filled[0] > most) {
+                return STOP;
+            }
+            int[] counts = new int[best.length];
+            write(counts);
+            to.accept(counts);
+            return mostSteps;
+        });
+        return complete;
+    }
+
+    private void write(int[] counts) {
+        for (int j = 0; j < items; j++) {
+            counts[item[j]] = taken[j];
+        }
+    }
+
+    /**
+     * Goes through the fillings that are worth more than {@link #bestValue}, which may be raised on the way.
+     *
+     * @param found takes the value of a filling, which is in {@link #taken}, and says how many steps to take in all
+     */
+    private void search(long room, long floor, long mostSteps, LongUnaryOperator found) {
+        bestValue = floor;
+        int[] taking = taken;
+        Arrays.fill(taking, 0);
+        long limitOfSteps = mostSteps;
         long left = room;
         long worth = 0;
-        int filled = 0;
         int j = 0;
         steps = 0;
         while (true) {
-            while (j < items && left >= smallestFrom[j] && worth + left * density[j] >= atLeast) {
+            while (j < items && left >= smallestFrom[j] && worth + left * density[j] >= bestValue + 1) {
                 if (size[j] <= left) {
                     int take = (int) Math.min(limit[j], left / size[j]);
-                    taken[j] = take;
+                    taking[j] = take;
                     left -= take * size[j];
                     worth += take * value[j];
                 }
                 j++;
                 steps++;
             }
-            if (worth >= atLeast) {
-                if (++filled > most) {
-                    return false;
-                }
-                Arrays.fill(counts, 0);
-                for (int i = 0; i < items; i++) {
-                    counts[item[i]] = taken[i];
-                }
-                to.accept(counts.clone());
+            if (worth > bestValue) {
+                limitOfSteps = found.applyAsLong(worth);
             }
-            j = items - 1;
-            while (j >= 0 && taken[j] == 0) {
+            j--;
+            while (j >= 0 && taking[j] == 0) {
                 j--;
             }
-            if (j < 0) {
-                return true;
+            complete = j < 0;
+            if (complete || steps > limitOfSteps) {
+                complete &= limitOfSteps != STOP;
+                return;
             }
-            if (++steps > 1000L * most) {
-                return false;
-            }
-            taken[j]--;
+            taking[j]--;
             left += size[j];
             worth -= value[j];
+            steps++;
             j++;
         }
     }

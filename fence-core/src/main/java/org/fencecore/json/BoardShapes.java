@@ -4,11 +4,16 @@ import static org.fencecore.json.Basics.COUNT;
 import static org.fencecore.json.Basics.toldListOf;
 import static org.fencecore.json.Field.maybe;
 import static org.fencecore.json.Field.required;
+import static org.fencecore.json.GeometryForms.INTERVAL;
+import static org.fencecore.json.Quantities.ANGLE;
 import static org.fencecore.json.Quantities.LENGTH;
+import static org.fencecore.json.Quantities.SLOPE;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.fencecore.CourseBoard;
+import org.fencecore.CourseRun;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.BoardPlacement;
 import org.fencecore.layout.BoardRow;
@@ -82,9 +87,46 @@ final class BoardShapes {
             required("fitting", Basics.oneOf(Fitting.class), BoardLayout::choice, "how they were made to fit"),
             required("count", COUNT, BoardLayout::count, "how many on all faces"),
             maybe("lap", LENGTH, BoardLayout::lap, "how far one row laps the other"),
+            required("shift", LENGTH, BoardLayout::shift, "how far the second row is moved from mid-gap, to the right"),
             required("rows", toldListOf(ROW), BoardShapes::rows, "row by row"));
 
+    private static final Shape<CourseBoard> COURSE_BOARD = Told.of(
+            "courseBoard",
+            "A board of a course.",
+            required("stations", INTERVAL, CourseBoard::stations, "the level stretch along the run that it covers"),
+            required("length", LENGTH, CourseBoard::length, "the length to cut, along the grade"));
+
+    static final Shape<CourseRun> COURSES = Told.of(
+            "courses",
+            "Horizontal boards with posts behind them. Boards of the third, fifth and so on courses are as those of the"
+                    + " first, of the fourth, sixth and so on as those of the second.",
+            required("stations", INTERVAL, CourseRun::stations, "the stretch that they cover"),
+            required(
+                    "bottomAtStart",
+                    LENGTH,
+                    run -> run.bottomAt(run.stations().start()),
+                    "the height of their lowest edge where they begin"),
+            required("grade", SLOPE, CourseRun::grade, "how they rise"),
+            required("endCut", ANGLE, CourseRun::endCut, "the cut of their ends, off square"),
+            required(
+                    "shares",
+                    BOARDS,
+                    run -> run.layout().courses(),
+                    "how courses share the height square to the grade, from the bottom as boards do from the left"),
+            required("first", toldListOf(COURSE_BOARD), run -> course(run, 1), "the boards of the first course"),
+            required("second", toldListOf(COURSE_BOARD), run -> course(run, 2), "the boards of the second course"),
+            required("posts", toldListOf(LENGTH), CourseRun::posts, "where the posts are that they are fixed to"),
+            required("nailers", toldListOf(LENGTH), CourseRun::nailers, "where nailers between posts are"),
+            required("boardCount", COUNT, CourseRun::boardCount, "how many boards in all"));
+
     private BoardShapes() {}
+
+    private static List<CourseBoard> course(CourseRun run, int number) {
+        return run.boards().stream()
+                .dropWhile(board -> board.course() < number)
+                .takeWhile(board -> board.course() == number)
+                .toList();
+    }
 
     private static List<BoardRow> rows(BoardLayout layout) {
         return Stream.of(Face.values())

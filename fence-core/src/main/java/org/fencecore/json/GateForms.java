@@ -17,7 +17,6 @@ import org.fencecore.gate.BraceKind;
 import org.fencecore.gate.FrameJoint;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.gate.HingeSide;
-import org.fencecore.gate.hang.PoolGate;
 import org.fencecore.site.GateLocation;
 import org.fencecore.style.GateHardware;
 import org.fencecore.units.Length;
@@ -69,6 +68,13 @@ final class GateForms {
                             GateSpec::reasonableLeafWidth,
                             "how wide a leaf may be before a note is made of it"),
                     GateSpec.Builder::reasonableLeafWidth)
+            .with(
+                    usual(
+                            "reasonableOverhang",
+                            LENGTH,
+                            GateSpec::reasonableOverhang,
+                            "how far boards may stand over the frame before a note is made of it"),
+                    GateSpec.Builder::reasonableOverhang)
             .end(GateSpec.Builder::build);
 
     /** A strap hinge. */
@@ -130,65 +136,15 @@ final class GateForms {
                     GateHardware.Builder::swingClearance)
             .end(GateHardware.Builder::build);
 
-    /** The rule for a pool gate's release. */
-    private record ReleaseRule(Length high, Length underTop, Length opening, Length radius) {}
+    /** Where the release of a latch is. */
+    private record Release(Length height, boolean inside) {}
 
-    private static final Form<ReleaseRule> RELEASE_RULE = Made.<ReleaseRule>named(
-                    "releaseRule", "Where the release of a pool gate's latch may sit.")
+    private static final Form<Release> RELEASE = Made.<Release>named("latchRelease", "Where a latch is released.")
             .from(
-                    required("high", LENGTH, ReleaseRule::high, "the height from which it may sit anywhere"),
-                    required("underTop", LENGTH, ReleaseRule::underTop, "how far under the top it must be when lower"),
-                    required("opening", LENGTH, ReleaseRule::opening, "the largest opening near it when lower"),
-                    required("radius", LENGTH, ReleaseRule::radius, "how far from it openings count"),
-                    ReleaseRule::new)
-            .end(rule -> rule);
-
-    static final Made<PoolGate, ?> POOL_GATE = Made.<PoolGate>named("poolGate", "What makes a gate one of a pool.")
-            .from(PoolGate::builder)
-            .with(usual("gateTop", LENGTH, PoolGate::gateTop, "how high the gate is"), PoolGate.Builder::gateTop)
-            .with(usual("release", LENGTH, PoolGate::release, "how high its release is"), PoolGate.Builder::release)
-            .with(
-                    usual("opensAway", FLAG, PoolGate::opensAway, "whether it opens away from the water"),
-                    PoolGate.Builder::opensAway)
-            .with(
-                    usual("selfClosing", FLAG, PoolGate::isSelfClosing, "whether it closes by itself"),
-                    PoolGate.Builder::selfClosing)
-            .with(
-                    usual("selfLatching", FLAG, PoolGate::isSelfLatching, "whether it latches by itself"),
-                    PoolGate.Builder::selfLatching)
-            .with(usual("lockable", FLAG, PoolGate::isLockable, "whether it takes a lock"), PoolGate.Builder::lockable)
-            .with(
-                    usual("releaseOnPoolSide", FLAG, PoolGate::isReleaseOnPoolSide, "on which side the release is"),
-                    PoolGate.Builder::releaseOnPoolSide)
-            .with(
-                    usual(
-                            "widestOpeningNearRelease",
-                            LENGTH,
-                            PoolGate::widestOpeningNearRelease,
-                            "the widest opening near it"),
-                    PoolGate.Builder::widestOpeningNearRelease)
-            .with(
-                    usual(
-                            "rule",
-                            RELEASE_RULE,
-                            gate -> new ReleaseRule(
-                                    gate.highRelease(),
-                                    gate.leastUnderTop(),
-                                    gate.largestOpening(),
-                                    gate.shieldRadius()),
-                            "the rule it is held against"),
-                    (gate, rule) -> gate.rule(rule.high(), rule.underTop(), rule.opening(), rule.radius()))
-            .end(PoolGate.Builder::build);
-
-    /** A gate of a pool, and where the water is. */
-    private record AtPool(PoolGate gate, boolean waterInside) {}
-
-    private static final Form<AtPool> AT_POOL = Made.<AtPool>named("atPool", "A gate of a pool.")
-            .from(
-                    required("gate", POOL_GATE, AtPool::gate, "what makes it one"),
-                    required("waterInside", FLAG, AtPool::waterInside, "whether the water is inside the fence"),
-                    AtPool::new)
-            .end(pool -> pool);
+                    required("height", LENGTH, Release::height, "how high over the ground"),
+                    required("inside", FLAG, Release::inside, "whether it is worked from inside the lot"),
+                    Release::new)
+            .end(release -> release);
 
     static final Made<GateLocation, ?> LOCATION = Made.<GateLocation>named("gate", "A gate and where it goes.")
             .from(required("name", TEXT, GateLocation::name, "what the crew calls it"), GateLocation::named)
@@ -216,8 +172,17 @@ final class GateForms {
                     usual("raked", FLAG, GateLocation::isRaked, "whether it follows the ground"),
                     GateLocation.Builder::raked)
             .with(
-                    maybe("pool", AT_POOL, GateForms::atPool, "for a gate of a pool"),
-                    (gate, pool) -> gate.pool(pool.gate(), pool.waterInside()))
+                    usual("selfClosing", FLAG, GateLocation::isSelfClosing, "whether it closes by itself"),
+                    GateLocation.Builder::selfClosing)
+            .with(
+                    usual("selfLatching", FLAG, GateLocation::isSelfLatching, "whether it latches by itself"),
+                    GateLocation.Builder::selfLatching)
+            .with(
+                    usual("lockable", FLAG, GateLocation::isLockable, "whether its latch takes a lock"),
+                    GateLocation.Builder::lockable)
+            .with(
+                    maybe("latchRelease", RELEASE, GateForms::release, "where its latch is released"),
+                    (gate, release) -> gate.latchRelease(release.height(), release.inside()))
             .end(GateLocation.Builder::build);
 
     private GateForms() {}
@@ -242,7 +207,7 @@ final class GateForms {
                 : Optional.empty();
     }
 
-    private static Optional<AtPool> atPool(GateLocation gate) {
-        return gate.pool().map(pool -> new AtPool(pool, gate.waterInside()));
+    private static Optional<Release> release(GateLocation gate) {
+        return gate.releaseHeight().map(height -> new Release(height, gate.isReleaseInside()));
     }
 }

@@ -25,6 +25,7 @@ import org.fencecore.gate.HingeSide;
 import org.fencecore.gate.hang.Chamfer;
 import org.fencecore.gate.hang.GateSwing;
 import org.fencecore.gate.hang.HingeLoads;
+import org.fencecore.slope.BayTop;
 
 /** How planned gates are told. */
 final class GateShapes {
@@ -99,14 +100,29 @@ final class GateShapes {
             required("width", LENGTH, leaf -> leaf.leaf().width(), "how wide"),
             required("frameHeight", LENGTH, leaf -> leaf.leaf().frameHeight(), "how high its frame is"),
             required("rake", SLOPE, leaf -> leaf.leaf().rake(), "how it follows the ground"),
+            required("frameBottom", LENGTH, HungLeaf::frameBottom, "the height of the lower left corner of its frame"),
             required("boardBottom", LENGTH, HungLeaf::boardBottom, "the height of the bottoms of its boards"),
+            required("thickness", LENGTH, HungLeaf::thickness, "how thick with its boards"),
             required("pieces", toldListOf(PIECE), leaf -> leaf.leaf().pieces(), "its frame"),
             required("braces", toldListOf(BRACE), leaf -> leaf.leaf().braces(), "its braces"),
-            maybe("boards", BoardShapes.BOARDS, HungLeaf::boards, "its boards"),
+            maybe("boards", BoardShapes.BOARDS, HungLeaf::boards, "its upright boards"),
+            maybe(
+                    "courses",
+                    BoardShapes.COURSES,
+                    HungLeaf::courses,
+                    "its horizontal boards, from its left edge seen from outside"),
             maybe("loads", LOADS, HungLeaf::loads, "what its hinges carry"),
             maybe("swing", SWING, HungLeaf::swing, "how it swings, where the ground is a surface"),
             required("chamfer", CHAMFER, HungLeaf::chamfer, "what is planed off its hinge stile"),
             required("blocks", toldListOf(LENGTH), HungLeaf::blocks, "blocks that hinges need, by length"));
+
+    private static final Shape<BayTop> TOP = Told.of(
+            "gateTop",
+            "Where the tops of a gate's boards run.",
+            required("shape", StyleForms.TOP, BayTop::shape, "how they run"),
+            maybe("radius", LENGTH, BayTop::radius, "the radius of an arch or a dip"),
+            required("shortest", LENGTH, BayTop::shortest, "how far they are over the bottoms where that is least"),
+            required("longest", LENGTH, BayTop::longest, "how far they are over the bottoms where that is most"));
 
     static final Shape<GateBay> GATE = Told.of(
             "plannedGate",
@@ -116,6 +132,7 @@ final class GateShapes {
             required("to", Basics.COUNT, gate -> gate.to().number(), "the number of its last post"),
             required("opening", INTERVAL, GateBay::opening, "the stretch between its posts along the run"),
             required("bottomLine", PROFILE, GateBay::bottomLine, "the height of its boards' bottoms along the run"),
+            required("top", TOP, GateBay::top, "where its tops run, over both leaves where there are two"),
             required("leaves", toldListOf(LEAF), GateBay::leaves, "its leaves"));
 
     private GateShapes() {}

@@ -19,24 +19,27 @@ import java.io.Reader;
  * <p>Example: a job with the least that there can be, a lot of four corners with one side fenced.
  *
  * <pre>{@code
- * {
- *   "version": 1,
- *   "site": {
- *     "lot": {
- *       "corners": [
- *         {"east": "0 ft", "north": "0 ft"}, {"east": "0 ft", "north": "50 ft"},
- *         {"east": "40 ft", "north": "50 ft"}, {"east": "40 ft", "north": "0 ft"}
- *       ]
- *     },
- *     "fenceOn": [1],
- *     "ground": [
- *       {"side": 1, "heights": [
- *         {"station": "0 ft", "elevation": "10 ft"}, {"station": "50 ft", "elevation": "6.5 ft"}
- *       ]}
- *     ]
- *   },
- *   "style": {}
- * }
+ * Job job = JobJson.read("""
+ *         {
+ *           "version": 1,
+ *           "site": {
+ *             "lot": {
+ *               "corners": [
+ *                 {"east": "0 ft", "north": "0 ft"}, {"east": "0 ft", "north": "50 ft"},
+ *                 {"east": "40 ft", "north": "50 ft"}, {"east": "40 ft", "north": "0 ft"}
+ *               ]
+ *             },
+ *             "fenceOn": [1],
+ *             "ground": [
+ *               {"side": 1, "heights": [
+ *                 {"station": "0 ft", "elevation": "10 ft"}, {"station": "50 ft", "elevation": "6.5 ft"}
+ *               ]}
+ *             ]
+ *           },
+ *           "style": {}
+ *         }
+ *         """);
+ * job.plan().posts().size();    // 8
  * }</pre>
  *
  * <p>Sources: the format is this project's own, JSON as RFC 8259 has it; the schema is in JSON Schema 2020-12, places in

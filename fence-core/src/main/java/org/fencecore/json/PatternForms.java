@@ -11,6 +11,7 @@ import static org.fencecore.json.Quantities.RATIO;
 import java.util.Optional;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.layout.BoardPattern.Arrangement;
+import org.fencecore.layout.Ripping;
 import org.fencecore.units.Length;
 
 /** The forms of board patterns. */
@@ -94,6 +95,13 @@ final class PatternForms {
         return begun.with(
                         usual("smallestPart", RATIO, BoardPattern::smallestPart, "how much of a ripped board is kept"),
                         BoardPattern::withSmallestPart)
+                .with(
+                        usual(
+                                "ripping",
+                                Basics.oneOf(Ripping.class),
+                                BoardPattern::ripping,
+                                "which boards are ripped where full ones do not fill a length"),
+                        BoardPattern::withRipping)
                 .end(pattern -> pattern);
     }
 

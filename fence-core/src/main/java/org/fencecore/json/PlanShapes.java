@@ -39,6 +39,7 @@ import org.fencecore.footing.FootingDesign;
 import org.fencecore.slope.KickBoard;
 import org.fencecore.slope.RailMarks;
 import org.fencecore.slope.RailPiece;
+import org.fencecore.slope.RailPieces;
 import org.fencecore.slope.Treatment;
 import org.fencecore.survey.LotBoundary;
 import org.fencecore.wind.FenceWind;
@@ -171,13 +172,14 @@ final class PlanShapes {
             required("from", COUNT, stretch -> stretch.from().number(), "the number of its first post"),
             required("to", COUNT, stretch -> stretch.to().number(), "the number of its last post"),
             required("bays", toldListOf(BAY), Stretch::bays, "its bays"),
-            required(
+            maybe(
                     "railPieces",
                     toldListOf(RAIL_PIECE),
-                    stretch -> stretch.railPieces().pieces(),
-                    "its rails as they are cut"),
+                    stretch -> stretch.railPieces().map(RailPieces::pieces),
+                    "its rails as they are cut; none for horizontal boards"),
             required("boarded", INTERVAL, Stretch::boarded, "where its boards are along the run"),
-            maybe("boards", BoardShapes.BOARDS, Stretch::boards, "its boards"),
+            maybe("boards", BoardShapes.BOARDS, Stretch::boards, "its upright boards"),
+            required("courses", toldListOf(BoardShapes.COURSES), Stretch::courses, "its horizontal boards"),
             required("boardsAtPosts", toldListOf(BOARD_AT_POST), Stretch::boardsAtPosts, "boards that posts cut"));
 
     private static final Shape<FenceWind> WIND = Told.of(

@@ -35,8 +35,8 @@ final class RuleForms {
     /** Two lengths that a builder takes together. */
     private record Pair(Length first, Length second) {}
 
-    /** Three lengths that a builder takes together. */
-    private record Triple(Length first, Length second, Length third) {}
+    /** Where the release of a latch may sit. */
+    private record Release(Length height, Length underTop, Length opening, Length near) {}
 
     /** The sight triangle of a corner. */
     private record Triangle(Corner corner, Length arrivingLeg, Length leavingLeg) {}
@@ -63,13 +63,14 @@ final class RuleForms {
                     Pair::new)
             .end(pair -> pair);
 
-    private static final Form<Triple> RELEASE = Made.<Triple>named("poolRelease", "Where a latch's release may sit.")
+    private static final Form<Release> RELEASE = Made.<Release>named("poolRelease", "Where a latch's release may sit.")
             .from(
-                    required("height", LENGTH, Triple::first, "the height from which it may sit anywhere"),
-                    required("underTop", LENGTH, Triple::second, "how far under the top it must be when lower"),
-                    required("opening", LENGTH, Triple::third, "the largest opening near it when lower"),
-                    Triple::new)
-            .end(triple -> triple);
+                    required("height", LENGTH, Release::height, "the height from which it may sit anywhere"),
+                    required("underTop", LENGTH, Release::underTop, "how far under the top it must be when lower"),
+                    required("opening", LENGTH, Release::opening, "the largest opening near it when lower"),
+                    required("near", LENGTH, Release::near, "how near to it openings count"),
+                    Release::new)
+            .end(release -> release);
 
     static final Made<PoolBarrier, ?> POOL_BARRIER = Made.<PoolBarrier>named("poolBarrier", "A barrier round a pool.")
             .from(
@@ -94,9 +95,14 @@ final class RuleForms {
                     usual(
                             "release",
                             RELEASE,
-                            rule -> new Triple(rule.releaseHeight(), rule.releaseUnderTop(), rule.openingAtRelease()),
+                            rule -> new Release(
+                                    rule.releaseHeight(),
+                                    rule.releaseUnderTop(),
+                                    rule.openingAtRelease(),
+                                    rule.nearRelease()),
                             "the release of a gate's latch"),
-                    (rule, release) -> rule.release(release.first(), release.second(), release.third()))
+                    (rule, release) ->
+                            rule.release(release.height(), release.underTop(), release.opening(), release.near()))
             .end(PoolBarrier.Builder::build);
 
     static final Form<LocalRule> RULE = Kinds.<LocalRule>named("rule", "A rule of the place.")

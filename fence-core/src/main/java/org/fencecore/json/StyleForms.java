@@ -281,9 +281,15 @@ final class StyleForms {
             .with(
                     usual("pattern", PatternForms.PATTERN, FenceStyle::pattern, "how the boards are set"),
                     FenceStyle.Builder::pattern)
+            .with(
+                    usual("boards", BoardForms.BOARDS, FenceStyle::boards, "how the boards are put up"),
+                    FenceStyle.Builder::boards)
             .with(usual("rails", RAILS, FenceStyle::rails, "where the rails sit"), FenceStyle.Builder::rails)
             .with(usual("slope", SLOPES, FenceStyle::slope, "how it meets the ground"), FenceStyle.Builder::slope)
             .with(usual("top", TOP, FenceStyle::top, "how the tops run"), FenceStyle.Builder::top)
+            .with(
+                    maybe("gateTop", TOP, StyleForms::gateTop, "how the tops run on gates, where they differ there"),
+                    FenceStyle.Builder::gateTop)
             .with(usual("gate", GateForms.SPEC, FenceStyle::gate, "how gates are made"), FenceStyle.Builder::gate)
             .with(
                     usual("gateHardware", GateForms.HARDWARE, FenceStyle::gateHardware, "what gates hang with"),
@@ -333,6 +339,13 @@ final class StyleForms {
 
     private static Made<TopShape, TopShape> top(String name, String about, Supplier<TopShape> shape) {
         return Made.<TopShape>named(name, about).from(shape).end(top -> top);
+    }
+
+    private static Optional<TopShape> gateTop(FenceStyle style) {
+        TopShape top = style.top();
+        TopShape own = style.gateTop();
+        boolean same = own.kind() == top.kind() && own.rise().equals(top.rise());
+        return same ? Optional.empty() : Optional.of(own);
     }
 
     private static Optional<Length> base(PostSetting setting, boolean dryMix) {

@@ -6,16 +6,19 @@ final class BackBoards implements BoardRule {
     private final FrontBoards front;
     private final int count;
     private final long width;
+    private final long shift;
 
     /**
      * Takes the front, and the boards that cover its gaps.
      *
      * @param count how many gaps there are between boards of the front, or 0 for no second row
+     * @param shift how far all are moved from the middle of their gaps, to the right if positive
      */
-    BackBoards(FrontBoards front, int count, long width) {
+    BackBoards(FrontBoards front, int count, long width, long shift) {
         this.front = front;
         this.count = count;
         this.width = width;
+        this.shift = shift;
     }
 
     @Override
@@ -29,7 +32,7 @@ final class BackBoards implements BoardRule {
         long less = bothLaps >> 1;
         // An odd nanometre goes to the lap farther from the middle: so the row is the same from either end, and two
         // boards behind one in front overlap by no nanometre.
-        return gapStart - (2 * index + 1 < count ? bothLaps - less : less);
+        return shift + gapStart - (2 * index + 1 < count ? bothLaps - less : less);
     }
 
     @Override

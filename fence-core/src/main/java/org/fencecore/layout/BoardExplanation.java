@@ -33,6 +33,10 @@ final class BoardExplanation {
                 fit.count() + (fit.count() == 1 ? " full board" : " full boards")
                         + ": of the counts that keep " + range() + " it has the gap nearest the preferred "
                         + Written.tape(pattern.preferredGap());
+            case MIDDLE_SPLIT ->
+                noFullCount() + middleRipped() + " and the gap is closed to " + Written.tape(gap())
+                        + ", which shares out the " + Written.tape(Length.ofNanometres(fitter.over()))
+                        + " that they are too long at the preferred gap of " + Written.tape(pattern.preferredGap());
             case MIDDLE_RIPPED -> noFullCount() + middleRipped() + " at the preferred gap of " + Written.tape(gap());
             case MIDDLE_RIPPED_CLOSER ->
                 noFullCount() + middleRipped() + " and the gap is closed to " + Written.tape(gap())
@@ -60,7 +64,24 @@ final class BoardExplanation {
     private String noFullCount() {
         int reaching = fitter.reaching();
         return "no count of full boards keeps " + range() + ": " + fullBoards(reaching - 1) + " and "
-                + fullBoards(reaching) + "; so ";
+                + fullBoards(reaching) + "; " + notAsAsked() + "so ";
+    }
+
+    /** Why the boards that the pattern asks to be ripped are not. */
+    private String notAsAsked() {
+        int asked = fitter.asked();
+        if (asked == 0 || fitter.asAsked().isPresent()) {
+            return "";
+        }
+        String rips = asked == 1 ? "one board ripped" : "two boards ripped";
+        if (asked > fitter.reaching() - 2) {
+            return rips + ", as asked, would reach the ends; ";
+        }
+        boolean split = pattern.ripping() == Ripping.SPLIT;
+        Length left = pattern.width().minus(Length.ofNanometres(fitter.over()).dividedBy(split ? 2 : asked));
+        return rips + (split ? " by half of the difference" : "") + ", as asked, would be left with "
+                + (left.isPositive() ? Written.tape(left) : "nothing")
+                + (split ? ", or the gap under its least; " : ", under the least; ");
     }
 
     /** Says what so many full boards come to. */

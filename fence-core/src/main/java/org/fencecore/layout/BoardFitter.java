@@ -21,6 +21,7 @@ final class BoardFitter {
     private final long smallest;
     private final boolean lapped;
     private final long cover;
+    private final Ripping ripping;
     /** How many gaps there are more than boards: -1 or 1. */
     private final int moreGaps;
 
@@ -33,6 +34,7 @@ final class BoardFitter {
         smallest = Math.max(1, pattern.width().times(pattern.smallestPart()).nanometres());
         lapped = pattern.isLapped();
         cover = pattern.coverWidth().orElse(pattern.width()).nanometres();
+        ripping = pattern.ripping();
         moreGaps = pattern.hasGapAtEnds() ? 1 : -1;
         // With this, and with widths and gaps of 100 m at most, no product overflows; the first part guards the second.
         if (length / (width + preferred) > MOST_BOARDS || boardsReaching(preferred) > MOST_BOARDS) {
@@ -44,6 +46,7 @@ final class BoardFitter {
 
     BoardFit fit() {
         return fullBoards()
+                .or(this::asAsked)
                 .or(() -> ripped(Fitting.MIDDLE_RIPPED, preferred))
                 .or(this::rippedCloser)
                 .or(this::allRipped)
@@ -113,6 +116,39 @@ final class BoardFitter {
     /** How much so many full boards with that gap are longer than the clear length. */
     private long excess(int boards, long gap) {
         return boards * width + spaces(boards) * gap - length;
+    }
+
+    /** Rips the boards that the pattern asks for; empty if it asks for the fewest, or they would be too narrow. */
+    Optional<BoardFit> asAsked() {
+        int boards = reaching();
+        int asked = asked();
+        if (asked == 0 || asked > boards - 2) {
+            return Optional.empty();
+        }
+        long over = excess(boards, preferred);
+        long ofGaps = ripping == Ripping.SPLIT ? over - over / 2 : 0;
+        long gaps = spaces(boards) * preferred - ofGaps;
+        long rippedTotal = asked * width - (over - ofGaps);
+        boolean wide = rippedTotal >= asked * leastWidth(Math.floorDiv(gaps, spaces(boards)));
+        if (!wide || gaps < spaces(boards) * least) {
+            return Optional.empty();
+        }
+        Fitting choice = ripping == Ripping.SPLIT ? Fitting.MIDDLE_SPLIT : Fitting.MIDDLE_RIPPED;
+        return Optional.of(new BoardFit(choice, boards, asked, rippedTotal, spaces(boards), gaps));
+    }
+
+    /** How many boards the pattern asks to be ripped, 0 for the fewest. */
+    int asked() {
+        return switch (ripping) {
+            case FEWEST -> 0;
+            case ONE, SPLIT -> 1;
+            case TWO -> 2;
+        };
+    }
+
+    /** What full boards at the preferred gap are too long by. */
+    long over() {
+        return excess(reaching(), preferred);
     }
 
     /** Rips as few boards in the middle as will do, but neither end board; even or odd as the count, to be centred. */

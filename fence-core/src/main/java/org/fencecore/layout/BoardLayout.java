@@ -1,6 +1,7 @@
 package org.fencecore.layout;
 
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Finding;
@@ -55,15 +56,17 @@ public final class BoardLayout {
 
     private final Length clearLength;
     private final BoardPattern pattern;
+    private final Length shift;
     private final BoardFit fit;
     private final FrontBoards front;
     private final BoardList boards;
     private final BoardRow outside;
     private final BoardRow second;
 
-    private BoardLayout(Length clearLength, BoardPattern pattern) {
+    private BoardLayout(Length clearLength, BoardPattern pattern, Length shift) {
         this.clearLength = clearLength;
         this.pattern = pattern;
+        this.shift = shift;
         this.fit = new BoardFitter(clearLength, pattern).fit();
         long width = pattern.width().nanometres();
         long gap = fit.gap();
@@ -72,7 +75,7 @@ public final class BoardLayout {
         Face secondFace = pattern.secondFace().orElse(Face.INSIDE);
         int behind = pattern.isLapped() ? fit.spaces() : 0;
         long cover = pattern.coverWidth().orElse(pattern.width()).nanometres();
-        BackBoards back = new BackBoards(front, behind, cover);
+        BackBoards back = new BackBoards(front, behind, cover, shift.nanometres());
         this.boards = new BoardList(front, back, secondFace);
         this.outside = new BoardRow(Face.OUTSIDE, boards.subList(0, fit.count()), front, gap, pitch);
         this.second = new BoardRow(
@@ -100,7 +103,45 @@ public final class BoardLayout {
                     + " or more to hold one of the " + pattern
                     + "; take narrower boards, or join the section to its neighbour");
         }
-        return new BoardLayout(clearLength, pattern);
+        return new BoardLayout(clearLength, pattern, Length.ZERO);
+    }
+
+    /**
+     * Returns this layout with the boards of its second row moved, all alike, as to keep more of them off posts.
+     *
+     * @param by how far from the middle of their gaps, to the right if positive; up to {@link #mostShift} either way
+     * @return the layout
+     * @throws IllegalArgumentException if {@code by} is out of that range
+     */
+    public BoardLayout withSecondRowMoved(Length by) {
+        if (by.abs().compareTo(mostShift()) > 0) {
+            throw new IllegalArgumentException("by was " + by + "; it must be up to " + mostShift()
+                    + " either way, or the lap on one side is under the least");
+        }
+        return new BoardLayout(clearLength, pattern, by);
+    }
+
+    /**
+     * Returns how far the second row may be moved from the middle of the gaps, either way, and keep the least lap.
+     *
+     * @return the lap less the least that the pattern accepts; zero without a second row
+     */
+    public Length mostShift() {
+        Length least = pattern.coverWidth()
+                .map(cover -> cover.minus(pattern.mostGap()).dividedBy(2))
+                .orElse(Length.ZERO);
+        return centredLap()
+                .map(lap -> Length.max(lap.minus(least), Length.ZERO))
+                .orElse(Length.ZERO);
+    }
+
+    /**
+     * Returns how far the second row is moved from the middle of the gaps.
+     *
+     * @return the distance, to the right if positive
+     */
+    public Length shift() {
+        return shift;
     }
 
     /**
@@ -181,11 +222,16 @@ public final class BoardLayout {
     }
 
     /**
-     * Returns how far a board of the second row laps the outside board on each side.
+     * Returns how far a board of the second row laps the outside board on each side; where the row is moved, on the side
+     * where it laps less.
      *
      * @return the lap to the nearest nanometre; empty without a second row
      */
     public Optional<Length> lap() {
+        return centredLap().map(lap -> lap.minus(shift.abs()));
+    }
+
+    private Optional<Length> centredLap() {
         return second.count() == 0
                 ? Optional.empty()
                 : pattern.coverWidth().map(cover -> cover.minus(outside.gap()).dividedBy(2));
@@ -261,18 +307,20 @@ public final class BoardLayout {
     }
 
     /**
-     * Tells whether two layouts fill the same length with the same pattern, and so are the same.
+     * Tells whether two layouts fill the same length with the same pattern and move the second row alike, and so are the
+     * same.
      */
     @Override
     public boolean equals(@Nullable Object other) {
         return other instanceof BoardLayout that
                 && clearLength.equals(that.clearLength)
-                && pattern.equals(that.pattern);
+                && pattern.equals(that.pattern)
+                && shift.equals(that.shift);
     }
 
     @Override
     public int hashCode() {
-        return 31 * clearLength.hashCode() + pattern.hashCode();
+        return Objects.hash(clearLength, pattern, shift);
     }
 
     /**

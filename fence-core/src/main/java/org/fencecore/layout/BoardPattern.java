@@ -76,6 +76,7 @@ public final class BoardPattern {
     private final Length mostGap;
     private final Ratio smallestPart;
     private final boolean gapAtEnds;
+    private final Ripping ripping;
 
     private BoardPattern(
             Arrangement arrangement,
@@ -85,7 +86,8 @@ public final class BoardPattern {
             Length preferredGap,
             Length mostGap,
             Ratio smallestPart,
-            boolean gapAtEnds) {
+            boolean gapAtEnds,
+            Ripping ripping) {
         this.arrangement = arrangement;
         this.width = width;
         this.coverWidth = coverWidth;
@@ -94,6 +96,7 @@ public final class BoardPattern {
         this.mostGap = mostGap;
         this.smallestPart = smallestPart;
         this.gapAtEnds = gapAtEnds;
+        this.ripping = ripping;
     }
 
     /**
@@ -177,7 +180,8 @@ public final class BoardPattern {
     }
 
     private static BoardPattern unspaced(Arrangement arrangement, Length width, Length coverWidth) {
-        return new BoardPattern(arrangement, width, coverWidth, Length.ZERO, Length.ZERO, Length.ZERO, HALF, false);
+        return new BoardPattern(
+                arrangement, width, coverWidth, Length.ZERO, Length.ZERO, Length.ZERO, HALF, false, Ripping.FEWEST);
     }
 
     private static void requireWidth(Length width) {
@@ -269,7 +273,8 @@ public final class BoardPattern {
     }
 
     private BoardPattern keepingTo(Length least, Length preferred, Length most) {
-        return new BoardPattern(arrangement, width, coverWidth, least, preferred, most, smallestPart, gapAtEnds);
+        return new BoardPattern(
+                arrangement, width, coverWidth, least, preferred, most, smallestPart, gapAtEnds, ripping);
     }
 
     /**
@@ -284,7 +289,8 @@ public final class BoardPattern {
             throw new IllegalArgumentException("part was " + part
                     + "; it must be over 0 and up to 1: the share of a board's width that a ripped board must keep");
         }
-        return new BoardPattern(arrangement, width, coverWidth, leastGap, preferredGap, mostGap, part, gapAtEnds);
+        return new BoardPattern(
+                arrangement, width, coverWidth, leastGap, preferredGap, mostGap, part, gapAtEnds, ripping);
     }
 
     /**
@@ -298,7 +304,36 @@ public final class BoardPattern {
             throw new IllegalArgumentException("gaps at the ends were asked of a " + arrangement.words()
                     + ", whose second row laps the first at both ends; use spaced or sideBySide");
         }
-        return new BoardPattern(arrangement, width, coverWidth, leastGap, preferredGap, mostGap, smallestPart, true);
+        return new BoardPattern(
+                arrangement, width, coverWidth, leastGap, preferredGap, mostGap, smallestPart, true, ripping);
+    }
+
+    /**
+     * Returns this pattern with another way of ripping boards; the fewest are ripped if not said.
+     *
+     * @param way which boards to rip where full ones do not fill a length
+     * @return the pattern with that way
+     */
+    public BoardPattern withRipping(Ripping way) {
+        return new BoardPattern(
+                arrangement,
+                width,
+                coverWidth,
+                leastGap,
+                preferredGap,
+                mostGap,
+                smallestPart,
+                gapAtEnds,
+                Objects.requireNonNull(way, "way"));
+    }
+
+    /**
+     * Returns which boards are ripped where full ones do not fill a length.
+     *
+     * @return the way wanted
+     */
+    public Ripping ripping() {
+        return ripping;
     }
 
     /**
@@ -435,12 +470,14 @@ public final class BoardPattern {
                 && preferredGap.equals(that.preferredGap)
                 && mostGap.equals(that.mostGap)
                 && smallestPart.equals(that.smallestPart)
-                && gapAtEnds == that.gapAtEnds;
+                && gapAtEnds == that.gapAtEnds
+                && ripping == that.ripping;
     }
 
     @Override
     public int hashCode() {
-        return Objects.hash(arrangement, width, coverWidth, leastGap, preferredGap, mostGap, smallestPart, gapAtEnds);
+        return Objects.hash(
+                arrangement, width, coverWidth, leastGap, preferredGap, mostGap, smallestPart, gapAtEnds, ripping);
     }
 
     /**

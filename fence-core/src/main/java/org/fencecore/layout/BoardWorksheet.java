@@ -55,7 +55,7 @@ final class BoardWorksheet {
         switch (fit.choice()) {
             case FULL_BOARDS ->
                 choice("boards", "from fewest to most, the gap nearest the preferred", fewestToMost, fit.count());
-            case MIDDLE_RIPPED, MIDDLE_RIPPED_CLOSER, ALL_RIPPED ->
+            case MIDDLE_SPLIT, MIDDLE_RIPPED, MIDDLE_RIPPED_CLOSER, ALL_RIPPED ->
                 choice(
                         "boards",
                         "no count from fewest to most, so some are ripped of " + countFormula("preferred gap")
@@ -76,14 +76,18 @@ final class BoardWorksheet {
         Length leastWidth = Length.ofNanometres(fitter.leastWidth(fit.gap()));
         choice(
                 "gap aimed at",
-                "the preferred gap, or what comes nearest it and leaves ripped boards their least width",
+                fit.choice() == Fitting.MIDDLE_SPLIT
+                        ? "the preferred gap, closed by half of what the boards are too long"
+                        : "the preferred gap, or what comes nearest it and leaves ripped boards their least width",
                 Written.inches(pattern.preferredGap()) + " preferred",
                 layout.row(Face.OUTSIDE).gap());
         choice(
                 "ripped boards",
-                fit.ripped() == fit.count()
-                        ? "all, as those between the ends are too few"
-                        : "the fewest in the middle that keep the least width, " + parity + " as the boards",
+                fitter.asAsked().isPresent()
+                        ? "as asked, in the middle, and no narrower than the least width"
+                        : fit.ripped() == fit.count()
+                                ? "all, as those between the ends are too few"
+                                : "the fewest in the middle that keep the least width, " + parity + " as the boards",
                 "least width " + Written.inches(leastWidth),
                 fit.ripped());
         Length together = Length.ofNanometres(fit.rippedTotal());
@@ -115,10 +119,15 @@ final class BoardWorksheet {
         layout.lap()
                 .ifPresent(lap -> line(
                         "lap",
-                        (isBattened() ? "(batten width - " : "(board width - ") + formula + ") / 2",
-                        "(" + Written.inches(pattern.coverWidth().orElseThrow()) + " - " + numbers + ") / 2",
+                        (isBattened() ? "(batten width - " : "(board width - ") + formula + ") / 2" + moved(" - moved"),
+                        "(" + Written.inches(pattern.coverWidth().orElseThrow()) + " - " + numbers + ") / 2"
+                                + moved(" - " + Written.inches(layout.shift().abs())),
                         lap));
         line("gap", formula, numbers, layout.row(Face.OUTSIDE).gap());
+    }
+
+    private String moved(String words) {
+        return layout.shift().isZero() ? "" : words;
     }
 
     private boolean isBattened() {

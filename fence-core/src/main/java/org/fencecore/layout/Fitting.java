@@ -9,6 +9,8 @@ package org.fencecore.layout;
 public enum Fitting {
     /** All boards are full, and equal gaps within the range take up the rest. */
     FULL_BOARDS,
+    /** As {@link Ripping#SPLIT} asks: a board in the middle is ripped by half of the difference, and gaps take the rest. */
+    MIDDLE_SPLIT,
     /** The gap is the preferred one, and some boards in the middle are ripped. */
     MIDDLE_RIPPED,
     /** As before, but with a smaller gap of the range, because the section has too few boards to rip. */

@@ -2,6 +2,10 @@ package org.fencecore.layout;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
@@ -31,11 +35,11 @@ public final class GateBoards {
 
     private static final Length SEEN = Length.ofInches(0.25);
 
-    private final BoardLayout before;
+    private final Optional<BoardLayout> before;
     private final BoardLayout leaf;
-    private final BoardLayout after;
+    private final Optional<BoardLayout> after;
 
-    private GateBoards(BoardLayout before, BoardLayout leaf, BoardLayout after) {
+    private GateBoards(Optional<BoardLayout> before, BoardLayout leaf, Optional<BoardLayout> after) {
         this.before = before;
         this.leaf = leaf;
         this.after = after;
@@ -52,16 +56,30 @@ public final class GateBoards {
      * @throws IllegalArgumentException if one of them is shorter than {@link BoardLayout#fit} takes, or longer
      */
     public static GateBoards fit(BoardPattern pattern, Length before, Length leaf, Length after) {
-        return new GateBoards(
-                BoardLayout.fit(before, pattern), BoardLayout.fit(leaf, pattern), BoardLayout.fit(after, pattern));
+        return of(
+                Optional.of(BoardLayout.fit(before, pattern)),
+                BoardLayout.fit(leaf, pattern),
+                Optional.of(BoardLayout.fit(after, pattern)));
+    }
+
+    /**
+     * Takes boards that are laid out.
+     *
+     * @param before those on the left of the gate; empty if no boards end there
+     * @param leaf those of the leaf
+     * @param after those on the right of the gate; empty if no boards begin there
+     * @return the boards of all
+     */
+    public static GateBoards of(Optional<BoardLayout> before, BoardLayout leaf, Optional<BoardLayout> after) {
+        return new GateBoards(before, leaf, after);
     }
 
     /**
      * Returns the boards on the left of the gate.
      *
-     * @return their layout, ending on the gate post
+     * @return their layout, ending on the gate post; empty if there are none
      */
-    public BoardLayout before() {
+    public Optional<BoardLayout> before() {
         return before;
     }
 
@@ -77,9 +95,9 @@ public final class GateBoards {
     /**
      * Returns the boards on the right of the gate.
      *
-     * @return their layout, beginning on the gate post
+     * @return their layout, beginning on the gate post; empty if there are none
      */
-    public BoardLayout after() {
+    public Optional<BoardLayout> after() {
         return after;
     }
 
@@ -102,7 +120,34 @@ public final class GateBoards {
     }
 
     /**
-     * Returns what keeps the pattern from reading through: warnings {@code ripped-at-gate} for each of the three whose
+     * Returns the widths of leaf nearest this one whose full boards come out as far apart as those beside the gate, so that
+     * the pattern reads through: {@code n} boards and {@code n - 1} gaps. Without boards beside it they are the {@link
+     * #nearestLeafWidths}.
+     *
+     * @return the next smaller, if it holds a board, and the next larger; the gap is the mean of both sides
+     */
+    public List<Length> readThroughWidths() {
+        List<Length> gaps = Stream.of(before, after)
+                .flatMap(Optional::stream)
+                .filter(beside -> beside.row(Face.OUTSIDE).count() > 1)
+                .map(beside -> beside.row(Face.OUTSIDE).gap())
+                .toList();
+        if (gaps.isEmpty()) {
+            return nearestLeafWidths();
+        }
+        Length gap = gaps.stream().reduce(Length.ZERO, Length::plus).dividedBy(gaps.size());
+        Length width = leaf.pattern().width();
+        int ends = leaf.pattern().hasGapAtEnds() ? 1 : -1;
+        Length ofEnds = gap.times(ends);
+        long boards = leaf.clearLength().minus(ofEnds).wholePieces(width.plus(gap));
+        return LongStream.of(boards, boards + 1)
+                .filter(count -> count > 0)
+                .mapToObj(count -> width.plus(gap).times(count).plus(ofEnds))
+                .toList();
+    }
+
+    /**
+     * Returns what keeps the pattern from reading through: notes {@code ripped-at-gate} for each of the three whose
      * edge boards are ripped, and {@code gate-gap-differs} where the gap on the leaf is over 1/4 in from that beside it.
      * What is wrong with each layout by itself is left to its own findings.
      *
@@ -110,17 +155,17 @@ public final class GateBoards {
      */
     public List<Finding> findings() {
         List<Finding> findings = new ArrayList<>();
-        ripped(findings, "left of the gate", before);
+        before.ifPresent(boards -> ripped(findings, "left of the gate", boards));
         ripped(findings, "leaf", leaf);
-        ripped(findings, "right of the gate", after);
-        differing(findings, "left of the gate", before);
-        differing(findings, "right of the gate", after);
+        after.ifPresent(boards -> ripped(findings, "right of the gate", boards));
+        before.ifPresent(boards -> differing(findings, "left of the gate", boards));
+        after.ifPresent(boards -> differing(findings, "right of the gate", boards));
         return List.copyOf(findings);
     }
 
     private static void ripped(List<Finding> findings, String place, BoardLayout layout) {
         if (!layout.boards().get(0).isFull()) {
-            findings.add(Finding.warning("ripped-at-gate", place, "the boards at the edges are ripped")
+            findings.add(Finding.note("ripped-at-gate", place, "the boards at the edges are ripped")
                     .withRemedy("make it " + Written.tape(layout.flushShorter()) + " or "
                             + Written.tape(layout.flushLonger()) + " long")
                     .withSource(Citation.COMMON_PRACTICE));
@@ -133,12 +178,14 @@ public final class GateBoards {
         boolean bothHaveGaps =
                 leaf.row(Face.OUTSIDE).count() > 1 && beside.row(Face.OUTSIDE).count() > 1;
         if (bothHaveGaps && own.minus(other).abs().compareTo(SEEN) > 0) {
-            findings.add(Finding.warning(
+            findings.add(Finding.note(
                             "gate-gap-differs",
                             place,
                             "the gap between boards is " + Written.tape(other) + ", and on the leaf "
                                     + Written.tape(own))
-                    .withRemedy("make the leaf wider or narrower until its boards come out as far apart")
+                    .withRemedy("make the leaf "
+                            + readThroughWidths().stream().map(Written::tape).collect(Collectors.joining(" or "))
+                            + " wide, and its boards come out as far apart")
                     .withSource(Citation.COMMON_PRACTICE));
         }
     }
@@ -150,6 +197,7 @@ public final class GateBoards {
      */
     @Override
     public String toString() {
-        return before.count() + " boards, " + leaf.count() + " on the leaf, " + after.count();
+        return before.map(BoardLayout::count).orElse(0) + " boards, " + leaf.count() + " on the leaf, "
+                + after.map(BoardLayout::count).orElse(0);
     }
 }

@@ -8,7 +8,8 @@
  * faces in turn as a shadowbox, or in two layers as board on board or board and batten, with the gaps or laps that are
  * accepted. A {@link org.fencecore.layout.BoardLayout} fits
  * the pattern into a clear length with full boards at both ends and says with a
- * {@link org.fencecore.layout.Fitting} how that was possible. Each {@link org.fencecore.layout.Face} of it has a
+ * {@link org.fencecore.layout.Fitting} how that was possible; which boards are ripped where full ones do not fit is a
+ * matter of {@link org.fencecore.layout.Ripping}. Each {@link org.fencecore.layout.Face} of it has a
  * {@link org.fencecore.layout.BoardRow}, whose {@link org.fencecore.layout.BoardPlacement boards} are worked out when
  * they are asked for.
  *
@@ -30,9 +31,9 @@
  * layout.marks().get(17);              // 7 ft 6 1/2 in: the last board ends at 8 ft
  * layout.findings();                   // none
  *
- * // The boards that cross a 3 1/2 in post in the middle.
+ * // The boards that cross a 3 1/2 in post in the middle: the two ripped ones.
  * Interval post = Interval.of(Length.ofInches(46.25), Length.ofInches(49.75));
- * layout.row(Face.OUTSIDE).boardsMeeting(post);    // the two ripped ones
+ * layout.row(Face.OUTSIDE).boardsMeeting(post).size();    // 2
  * }</pre>
  */
 @NullMarked

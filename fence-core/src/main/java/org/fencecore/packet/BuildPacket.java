@@ -13,6 +13,8 @@ import org.fencecore.drawing.Drawing;
 import org.fencecore.drawing.Dxf;
 import org.fencecore.drawing.Paper;
 import org.fencecore.drawing.Svg;
+import org.fencecore.estimate.Estimate;
+import org.fencecore.estimate.Schedule;
 import org.fencecore.stakeout.StakeSheet;
 import org.fencecore.stakeout.StringLayout;
 import org.fencecore.takeoff.Takeoff;
@@ -39,13 +41,21 @@ public final class BuildPacket {
     private final TapeFormat tape;
     private final Paper paper;
     private final Optional<String> job;
+    private final Optional<Estimate> estimate;
 
-    private BuildPacket(FencePlan plan, Takeoff takeoff, TapeFormat tape, Paper paper, Optional<String> job) {
+    private BuildPacket(
+            FencePlan plan,
+            Takeoff takeoff,
+            TapeFormat tape,
+            Paper paper,
+            Optional<String> job,
+            Optional<Estimate> estimate) {
         this.plan = plan;
         this.takeoff = takeoff;
         this.tape = tape;
         this.paper = paper;
         this.job = job;
+        this.estimate = estimate;
     }
 
     /**
@@ -56,18 +66,35 @@ public final class BuildPacket {
      * @throws IllegalArgumentException if the plan has more pieces than {@link Takeoff#of(FencePlan)} lists
      */
     public static BuildPacket of(FencePlan plan) {
-        return new BuildPacket(plan, Takeoff.of(plan), TapeFormat.feetAndInches(16), Paper.LETTER, Optional.empty());
+        return new BuildPacket(
+                plan, Takeoff.of(plan), TapeFormat.feetAndInches(16), Paper.LETTER, Optional.empty(), Optional.empty());
     }
 
     /**
-     * Returns this packet with its lengths written for another tape. Dimensions within the drawings stay in feet and
-     * inches.
+     * Returns the packet of the plan of an estimate, with the estimate among its files, and with the sticks that its prices
+     * make the cheapest; in feet and inches to the sixteenth and on Letter paper.
+     *
+     * @param estimate the estimate
+     * @return the packet
+     */
+    public static BuildPacket of(Estimate estimate) {
+        return new BuildPacket(
+                estimate.plan(),
+                estimate.takeoff(),
+                TapeFormat.feetAndInches(16),
+                Paper.LETTER,
+                Optional.empty(),
+                Optional.of(estimate));
+    }
+
+    /**
+     * Returns this packet with its lengths written for another tape, in the drawings too.
      *
      * @param newTape how lengths are written, such as {@code TapeFormat.millimetres(0)}
      * @return the packet
      */
     public BuildPacket withTape(TapeFormat newTape) {
-        return new BuildPacket(plan, takeoff, Objects.requireNonNull(newTape, "newTape"), paper, job);
+        return new BuildPacket(plan, takeoff, Objects.requireNonNull(newTape, "newTape"), paper, job, estimate);
     }
 
     /**
@@ -77,7 +104,7 @@ public final class BuildPacket {
      * @return the packet
      */
     public BuildPacket withPaper(Paper newPaper) {
-        return new BuildPacket(plan, takeoff, tape, Objects.requireNonNull(newPaper, "newPaper"), job);
+        return new BuildPacket(plan, takeoff, tape, Objects.requireNonNull(newPaper, "newPaper"), job, estimate);
     }
 
     /**
@@ -87,7 +114,7 @@ public final class BuildPacket {
      * @return the packet
      */
     public BuildPacket withJob(String name) {
-        return new BuildPacket(plan, takeoff, tape, paper, Optional.of(Written.printable(name)));
+        return new BuildPacket(plan, takeoff, tape, paper, Optional.of(Written.printable(name)), estimate);
     }
 
     /**
@@ -105,15 +132,16 @@ public final class BuildPacket {
      * sheet with the drawings in it, every board with its mark, and the worked calculations, the long ones folded. It
      * needs no other file and has no scripts; tables and drawings wider than the screen scroll in boxes of their own.
      *
-     * <p>A drawing may come out of a printer smaller than its scale says, as the page does; its scale bar shrinks with it.
-     * For true scale print the drawings' own files.
+     * <p>Printed at 100 % its drawings have their true scale on the paper they were made for, without its white margins,
+     * and those for Letter on A4 too; those for A4 come out 3 % smaller on Letter, and larger paper needs the drawings' own
+     * files. The scale bar always tells.
      *
      * @return the text of an HTML file, to be saved as UTF-8; it is well-formed XML but for the first line
      */
     public String page() {
         String title = job.map(name -> "Fence packet: " + name).orElse("Fence packet");
         PacketPage page = new PacketPage(title, sheet().contents(), paper, worksheets());
-        Drawings drawings = new Drawings(plan, job);
+        Drawings drawings = new Drawings(plan, tape, job);
         List<Drawing> pictures = new ArrayList<>(List.of(drawings.plan()));
         plan.runs().forEach(run -> pictures.addAll(drawings.elevation(run)));
         page.drawAfter("findings", pictures);
@@ -138,6 +166,10 @@ public final class BuildPacket {
         Map<String, String> files = new LinkedHashMap<>();
         files.put("build-sheet.txt", sheet().toText());
         files.put("packet.html", page());
+        estimate.map(EstimateSheet::of).ifPresent(priced -> {
+            files.put("estimate.txt", job.map(priced::withJob).orElse(priced).toText());
+            files.put("estimate.csv", priced.toCsv());
+        });
         if (!plan.runs().isEmpty()) {
             StringLayout strings = StringLayout.of(plan);
             files.put("strings.csv", StringTable.strings(plan, tape).toCsv());
@@ -149,9 +181,14 @@ public final class BuildPacket {
             files.put("stakes.csv", StakeTable.of(StakeSheet.of(plan), tape).toCsv());
             files.put("posts.csv", PostTable.of(plan, tape).toCsv());
             files.put("holes.csv", HoleTable.of(plan, takeoff, tape).toCsv());
-            files.put("rails.csv", RailTable.marks(plan, tape).toCsv());
-            files.put("rail-pieces.csv", RailTable.pieces(plan, tape).toCsv());
-            files.put("boards.csv", BoardTable.of(plan, tape).toCsv());
+            if (plan.style().boards().isHorizontal()) {
+                files.put("nailers.csv", CourseTable.nailers(plan, tape).toCsv());
+                files.put("courses.csv", CourseTable.boards(plan, tape).toCsv());
+            } else {
+                files.put("rails.csv", RailTable.marks(plan, tape).toCsv());
+                files.put("rail-pieces.csv", RailTable.pieces(plan, tape).toCsv());
+                files.put("boards.csv", BoardTable.of(plan, tape).toCsv());
+            }
             files.put("to-buy.csv", BuildSheet.materials(takeoff).toCsv());
         }
         drawings(files);
@@ -171,12 +208,17 @@ public final class BuildPacket {
     private List<Worksheet> worksheets() {
         List<Worksheet> worksheets = new ArrayList<>(plan.worksheets());
         worksheets.addAll(StringLayout.of(plan).worksheets());
+        estimate.ifPresent(priced -> {
+            worksheets.add(priced.worksheet());
+            worksheets.add(priced.load().worksheet());
+            priced.schedule().map(Schedule::worksheet).ifPresent(worksheets::add);
+        });
         return worksheets;
     }
 
     /** Each drawing for paper, a long one over several sheets, and whole for other programs. */
     private void drawings(Map<String, String> files) {
-        Drawings drawings = new Drawings(plan, job);
+        Drawings drawings = new Drawings(plan, tape, job);
         files.put("plan.svg", Svg.write(drawings.plan(), paper));
         files.put("plan.dxf", Dxf.write(drawings.plan(), paper));
         for (Run run : plan.runs()) {

@@ -4,21 +4,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.fencecore.Bay;
-import org.fencecore.BoardAtPost;
 import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
 import org.fencecore.Post;
 import org.fencecore.Run;
-import org.fencecore.Stretch;
-import org.fencecore.geometry.Interval;
-import org.fencecore.slope.KickBoard;
 import org.fencecore.slope.RailSpec;
-import org.fencecore.slope.SlopeSpec;
-import org.fencecore.slope.TopShape;
-import org.fencecore.slope.Treatment;
 import org.fencecore.stakeout.StakeSheet;
 import org.fencecore.stakeout.StringLayout;
 import org.fencecore.takeoff.MaterialLine;
@@ -99,7 +90,7 @@ public final class BuildSheet {
 
     /** Everything on the sheet, for other ways to write it. */
     SheetText contents() {
-        SheetText text = new SheetText();
+        SheetText text = new SheetText("BUILD SHEET");
         summary(text);
         cautions(text);
         findings(text);
@@ -108,7 +99,7 @@ public final class BuildSheet {
             stakes(text);
             posts(text);
             rails(text);
-            boards(text);
+            new BoardText(text, plan, tape).boards();
             gates(text);
             shopping(text);
         }
@@ -136,8 +127,11 @@ public final class BuildSheet {
                 + plural(plan.posts().size(), "post") + ", "
                 + plural(plan.bays().size(), "bay") + ", "
                 + plural(plan.gates().size(), "gate") + ", " + plural(plan.boardCount(), "board"));
-        text.fact("Pattern: " + plan.style().pattern() + "; boards "
-                + tape.format(plan.style().rails().boardLength()) + " long");
+        boolean horizontal = plan.style().boards().isHorizontal();
+        text.fact("Pattern: " + plan.style().pattern()
+                + (horizontal ? ", horizontal; courses " : "; boards ")
+                + tape.format(plan.style().rails().boardLength())
+                + (horizontal ? " high together" : " long"));
         if (allFindings().stream().anyMatch(finding -> finding.severity() == Severity.BLOCKER)) {
             text.notice("THIS FENCE CANNOT BE BUILT AS DESCRIBED: see the findings marked BLOCKER.");
         }
@@ -214,10 +208,17 @@ public final class BuildSheet {
                             + " until the tape reads the diagonal.",
                     "Set a corner post square to the side whose boards stop. Where the corner is not square the post"
                             + " stands a little proud of the other string: plane it there, or hollow the rail.",
-                    "Rails are mitred off square by the angle given, with the long point outside; where a saw does not turn"
-                            + " so far, mark and cut by hand.",
-                    "The side whose boards stop ends flush with its rails, and the first board of the other laps their"
-                            + " edges; where the corner is not square, bevel the edges to meet.");
+                    plan.style().boards().isHorizontal()
+                            ? "There are no rails to mitre: the angle given is that of the corner, halved."
+                            : "Rails are mitred off square by the angle given, with the long point outside; where a saw does"
+                                    + " not turn so far, mark and cut by hand.",
+                    "The side whose boards stop ends flush with its "
+                            + (plan.style().boards().isHorizontal() ? "posts" : "rails")
+                            + ", and the "
+                            + (plan.style().boards().isHorizontal() ? "boards" : "first board")
+                            + " of the other "
+                            + (plan.style().boards().isHorizontal() ? "lap" : "laps")
+                            + " their edges; where the corner is not square, bevel the lapping edges by what its angle is off 90 deg.");
         }
         TextTable diagonals = StringTable.diagonals(strings, tape);
         if (!diagonals.isEmpty()) {
@@ -277,6 +278,10 @@ public final class BuildSheet {
     }
 
     private void rails(SheetText text) {
+        if (plan.style().boards().isHorizontal()) {
+            new BoardText(text, plan, tape).nailers();
+            return;
+        }
         section(text, "6. RAILS", RailTable.marks(plan, tape));
         notes(
                 text,
@@ -299,129 +304,6 @@ public final class BuildSheet {
         if (rails.trim().isPositive()) {
             notes(text, "Leave long: cut the piece so much longer, fix it, and trim it flush in place.");
         }
-    }
-
-    private void boards(SheetText text) {
-        TextTable table = TextTable.of(
-                "stretch",
-                "begins",
-                "boarded",
-                "outside",
-                "gap",
-                "ripped to fill",
-                BoardTable.second(plan),
-                "ripped at posts",
-                "fit");
-        for (Stretch stretch : plan.stretches()) {
-            stretch.boards()
-                    .ifPresent(layout -> table.row(
-                            stretch,
-                            tape.format(BoardTable.before(stretch)) + " before",
-                            tape.format(stretch.boarded().length()),
-                            BoardTable.outside(layout),
-                            tape.format(BoardTable.gap(layout)),
-                            layout.ripped().isEmpty()
-                                    ? "none"
-                                    : layout.ripped().stream()
-                                            .map(board -> tape.format(board.width()))
-                                            .collect(Collectors.joining(", ")),
-                            BoardTable.second(layout) - BoardTable.leftOut(stretch),
-                            stretch.boardsAtPosts().size() - BoardTable.leftOut(stretch),
-                            BoardTable.fit(layout)));
-        }
-        section(text, "7. BOARDS", table);
-        notes(
-                text,
-                "Begins: how far the boarding begins before the middle of the stretch's first post.",
-                "Set each board to its mark in boards.csv: the level distance from that beginning to the edge of the board"
-                        + " nearer to it. Carry marks down plumb; do not tape them along a sloping rail, and do not add gaps"
-                        + " up.",
-                "A full board stands at every corner, end and gate. " + bottoms());
-        kickBoards(text);
-        tops(text);
-        if (plan.stretches().stream()
-                .anyMatch(stretch -> !stretch.boardsAtPosts().isEmpty())) {
-            notes(
-                    text,
-                    "Boards of the inside face stop at the posts, which stand in their plane: boards.csv has the strips that"
-                            + " are kept, and leaves out those under "
-                            + tape.format(BoardAtPost.SMALLEST_STRIP)
-                            + ". Against a corner post that stands turned, scribe the strip to fit.");
-        }
-    }
-
-    private String bottoms() {
-        SlopeSpec slope = plan.style().slope();
-        String usual = slope.treatment() == Treatment.RACKED
-                ? "Board bottoms stand " + tape.format(slope.clearance())
-                        + " above the ground at the posts unless section 6 says otherwise."
-                : "The fence runs " + slope.treatment()
-                        + ": section 6 has how high the boards of each bay stand at its two posts.";
-        return slope.underBoards() == SlopeSpec.UnderBoards.OPEN
-                ? usual
-                : usual + " Gaps over " + tape.format(slope.maximumClearance()) + " are " + slope.underBoards()
-                        + (slope.underBoards() == SlopeSpec.UnderBoards.KICK_BOARD
-                                ? " (cut list), the lowest scribed to the ground "
-                                        + tape.format(slope.minimumClearance()) + " off it."
-                                : ", " + tape.format(slope.clearance()) + " off it.");
-    }
-
-    private void kickBoards(SheetText text) {
-        TextTable table = TextTable.of("bay", "kick board", "begins", "length", "rip to");
-        for (Bay bay : plan.bays()) {
-            for (KickBoard board : bay.kickBoards()) {
-                table.row(
-                        bay.number(),
-                        board.course(),
-                        tape.format(board.reach().start().minus(bay.slope().start())) + " from " + bay.from(),
-                        tape.format(board.length()),
-                        tape.format(board.depth()));
-            }
-        }
-        if (!table.isEmpty()) {
-            text.table("Kick boards, counted down from the bottoms of the boards:", table);
-            notes(
-                    text,
-                    "Begins: level, from the middle of the bay's first post. Fix kick boards in the plane of the boards to"
-                            + " the posts, and to cleats where they end between posts.");
-        }
-    }
-
-    /** How the tops are struck, where they are not straight: an arc is drawn through three marks. */
-    private void tops(SheetText text) {
-        TopShape shape = plan.style().top();
-        if (shape.isStraight()) {
-            return;
-        }
-        notes(
-                text,
-                "The tops run " + shape + ": set the boards long, mark the line on them, and cut. A board is "
-                        + tape.format(plan.style().rails().boardLength()) + " long where it stands as usual.");
-        if (shape.rise().isZero()) {
-            return;
-        }
-        TextTable table = TextTable.of("bay", "off the string at the middle", "at both quarters");
-        for (Stretch stretch : plan.stretches()) {
-            for (Bay bay : stretch.bays()) {
-                Interval posts = Interval.of(bay.slope().start(), bay.slope().end());
-                table.row(
-                        bay.number(),
-                        tape.format(off(stretch, bay, posts.middle())),
-                        tape.format(off(
-                                stretch,
-                                bay,
-                                Interval.of(posts.start(), posts.middle()).middle())));
-            }
-        }
-        text.table("Marks for the tops, plumb from a string along the board tops from post to post:", table);
-        notes(text, "Bend a batten through the marks and the string's ends, and draw the arc along it.");
-    }
-
-    private Length off(Stretch stretch, Bay bay, Length station) {
-        return stretch.topLine()
-                .topIn(bay.slope(), station)
-                .minus(bay.slope().bottomAt(station))
-                .minus(plan.style().rails().boardLength());
     }
 
     private void gates(SheetText text) {
@@ -447,7 +329,14 @@ public final class BuildSheet {
         notes(
                 text,
                 "Each line is one or more sticks cut alike; the pieces in the order of the cuts. The saw takes "
-                        + tape.format(takeoff.spec().kerf()) + " at each.");
+                        + tape.format(takeoff.spec().kerf()) + " at each."
+                        + (takeoff.spec().cutting().endTrim().isZero()
+                                ? ""
+                                : " Trim "
+                                        + tape.format(takeoff.spec().cutting().endTrim()) + " off each stick first."));
+        TextTable least = TextTable.of("lumber", "in all", "could less do?");
+        takeoff.cuts().forEach(cut -> least.row(cut.what(), cut.found(), cut.nearness()));
+        text.table("How near to the least the sticks are:", least);
     }
 
     static TextTable materials(Takeoff takeoff) {

@@ -16,6 +16,7 @@ import org.fencecore.drawing.GateView;
 import org.fencecore.drawing.PlanView;
 import org.fencecore.stakeout.StringLayout;
 import org.fencecore.units.Length;
+import org.fencecore.units.tape.TapeFormat;
 
 /** The drawings of a packet, each with the name of the job. */
 final class Drawings {
@@ -24,25 +25,27 @@ final class Drawings {
     private static final Length LONGEST = Length.ofFeet(30);
 
     private final FencePlan plan;
+    private final TapeFormat tape;
     private final Optional<String> job;
 
-    Drawings(FencePlan plan, Optional<String> job) {
+    Drawings(FencePlan plan, TapeFormat tape, Optional<String> job) {
         this.plan = plan;
+        this.tape = tape;
         this.job = job;
     }
 
     /** The plan with strings and batter boards. */
     Drawing plan() {
-        return named(StringParts.on(PlanView.of(plan), StringLayout.of(plan)));
+        return named(StringParts.on(PlanView.of(plan, tape), StringLayout.of(plan)));
     }
 
     /** The elevation of a run over as many sheets as it takes. */
     List<Drawing> elevation(Run run) {
-        return named(ElevationView.sheets(plan, run, LONGEST));
+        return named(ElevationView.sheets(plan, run, LONGEST, tape));
     }
 
     Drawing wholeElevation(Run run) {
-        return named(ElevationView.of(plan, run));
+        return named(ElevationView.of(plan, run, tape));
     }
 
     /** The story pole of each stretch that has boards, over as many sheets as it takes. */
@@ -50,7 +53,7 @@ final class Drawings {
         Map<Stretch, List<Drawing>> poles = new LinkedHashMap<>();
         for (Run run : plan.runs()) {
             for (Stretch stretch : run.stretches()) {
-                poles.put(stretch, named(BoardMarksView.sheets(plan, run, stretch)));
+                poles.put(stretch, named(BoardMarksView.sheets(plan, run, stretch, tape)));
             }
         }
         return poles;
@@ -59,7 +62,7 @@ final class Drawings {
     List<Drawing> gates() {
         List<Drawing> gates = new ArrayList<>();
         for (GateBay gate : plan.gates()) {
-            gates.add(GateView.of(gate));
+            gates.add(GateView.of(gate, tape));
         }
         return named(gates);
     }

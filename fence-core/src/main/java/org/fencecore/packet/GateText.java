@@ -6,6 +6,8 @@ import java.util.Optional;
 import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
 import org.fencecore.HungLeaf;
+import org.fencecore.boarding.BoardCut;
+import org.fencecore.boarding.BoardCuts;
 import org.fencecore.gate.BraceKind;
 import org.fencecore.gate.FramePiece;
 import org.fencecore.gate.GateBrace;
@@ -15,7 +17,10 @@ import org.fencecore.gate.hang.GateSwing;
 import org.fencecore.gate.hang.HingeLoads;
 import org.fencecore.gate.hang.HingeSeat;
 import org.fencecore.gate.hang.LeafWeight;
+import org.fencecore.gate.hang.LeafWind;
 import org.fencecore.geometry.Profile;
+import org.fencecore.layout.BoardPlacement;
+import org.fencecore.rules.PoolBarrier;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Force;
 import org.fencecore.units.Length;
@@ -59,11 +64,12 @@ final class GateText {
             }
             frame(hung);
             boards(hung);
+            courses(hung);
             hinges(hung);
             swing(hung);
         }
         hang();
-        gate.pool().ifPresent(pool -> pool.requirements().forEach(asked -> say("at the pool: " + asked)));
+        atPool();
     }
 
     private void say(String sentence) {
@@ -112,7 +118,8 @@ final class GateText {
                     .ifPresent(length -> pieces.row(
                             "block",
                             tape.format(length),
-                            "square, level behind the " + seat + ", fitted to the brace"));
+                            "square, level behind the " + seat + ", fitted to the brace"
+                                    + (leaf.rake().isZero() ? "" : " and to the raked rail")));
         }
         text.detail(pieces);
         for (GateBrace brace : leaf.braces()) {
@@ -142,6 +149,27 @@ final class GateText {
                 .ifPresent(layout -> say("boards: " + BoardTable.outside(layout) + " outside, "
                         + BoardTable.second(layout) + " " + BoardTable.second(plan)
                         + "; first mark at the left edge seen from outside, a full board at both edges"));
+        if (!gate.top().shape().isStraight()) {
+            hung.cuts().ifPresent(this::shapedBoards);
+        }
+    }
+
+    /** Tops along a line of their own: how long each board is at its longest, and where the line meets its edges. */
+    private void shapedBoards(BoardCuts cuts) {
+        TextTable table = TextTable.of("face", "board", "mark", "longest", "left edge", "right edge");
+        for (BoardCut cut : cuts.cuts()) {
+            BoardPlacement board = cut.board();
+            table.row(
+                    BoardTable.words(board.face()),
+                    board.index() + 1,
+                    tape.format(board.left()),
+                    tape.format(cut.length()),
+                    tape.format(cut.leftEdge()),
+                    tape.format(cut.rightEdge()));
+        }
+        say("tops " + gate.top().shape()
+                + ": set the boards cut long, draw the line over all of them and cut along it");
+        text.detail(table);
     }
 
     private void hinges(HungLeaf hung) {
@@ -155,12 +183,27 @@ final class GateText {
         List<String> heights =
                 loads.hinges().heightsOn(hung.leaf()).stream().map(tape::format).toList();
         say(loads.hinges().count() + " hinges, their middles " + Written.list(heights)
-                + " above the lower edge of the frame at the hinges, each a "
-                + plan.style().gateHardware());
+                + " above the lower edge of the frame at the hinges, pins plumb in one line"
+                + (hung.leaf().rake().isZero() ? "" : ", straps level, square to them and not along the rails")
+                + "; each a " + plan.style().gateHardware());
+        hung.onPost()
+                .ifPresent(post -> say("its post carries " + pounds(post.weight()) + ", "
+                        + Math.round(post.moment().poundFeet()) + " lbf-ft about its middle"));
+        hung.windShut().ifPresent(wind -> wind(hung, wind));
         Optional<Force> held = loads.hinges().screws().map(screws -> screws.ofHinge());
         say("the top hinge is pulled by " + pounds(loads.pullAtTop())
                 + held.map(force -> "; its screws are counted on for " + pounds(force))
                         .orElse(""));
+    }
+
+    private void wind(HungLeaf hung, LeafWind shut) {
+        boolean rod = gate.design().isPair() && !hung.leaf().equals(gate.leaf());
+        say("shut in the wind, of " + pounds(shut.force()) + " on it: " + pounds(shut.atLatchEdge()) + " at the "
+                + (rod ? "drop rod with what the other leaf pushes" : "latch") + ", "
+                + pounds(shut.mostAtHinge()) + " square to one hinge");
+        hung.windOpen()
+                .ifPresent(open -> say("left open and loose, up to " + pounds(open.mostAtHinge())
+                        + " square to one hinge: hook or rod its far end, and shut it before a storm"));
     }
 
     /** No scale weighs a gate closer than that. */
@@ -207,6 +250,18 @@ final class GateText {
                 + tape.format(plan.style().rails().bottomRailAboveBottoms()) + " above the board bottoms");
     }
 
+    private void atPool() {
+        List<PoolBarrier> rules = plan.poolBarriers(gate);
+        rules.forEach(rule -> rule.gateRequirements().forEach(asked -> say(rule.words() + ": " + asked)));
+        if (rules.isEmpty()) {
+            return;
+        }
+        gate.location()
+                .releaseHeight()
+                .ifPresent(up -> say("release of the latch " + tape.format(up) + " above the ground, worked from "
+                        + (gate.location().isReleaseInside() ? "inside" : "outside") + " the lot"));
+    }
+
     private static String braceCuts(GateBrace brace) {
         String rail = brace.railCut()
                 .map(cut -> Written.saw(cut) + " off square against the rail")
@@ -224,5 +279,13 @@ final class GateText {
         String slanted = first.equals(other) ? "both ends " + first : first + " and " + other;
         String ends = first.equals(square) && other.equals(square) ? "square" : slanted + " off square";
         return piece.laps() == 0 ? ends : ends + ", " + piece.laps() + " half-laps";
+    }
+
+    private void courses(HungLeaf hung) {
+        hung.courses()
+                .ifPresent(part -> say("boards: " + part.boardCount() + " courses, each one board of "
+                        + tape.format(part.boards().get(0).length()) + " with both ends "
+                        + Written.saw(part.endCut()) + " off square, fixed to both stiles; their marks above the bottom"
+                        + " line are in courses.csv"));
     }
 }

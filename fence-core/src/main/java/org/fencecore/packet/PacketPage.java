@@ -253,7 +253,7 @@ final class PacketPage {
                         .raw("\n"));
         page.element("p", drawing.description()).raw("</figcaption>\n");
         box(drawing.title());
-        String svg = Svg.write(drawing, paper);
+        String svg = Svg.writeWithoutMargins(drawing, paper);
         page.raw(svg.substring(svg.indexOf("<svg"))).raw("</div>\n</figure>\n");
     }
 

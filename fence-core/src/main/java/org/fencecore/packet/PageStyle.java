@@ -60,7 +60,7 @@ final class PageStyle {
               tr, li, figure { break-inside: avoid; }
               th, td { white-space: normal; padding: 1pt 3pt; overflow-wrap: anywhere; }
               .long { min-width: 0; }
-              figure svg { max-width: min(100%, 270mm); height: auto; max-height: 205mm; margin: 0 auto; }
+              figure svg { max-width: 100%; height: auto; max-height: 205mm; margin: 0 auto; }
               .notice { color: #000; background: none; border: 2pt solid #000; }
             }
             """;

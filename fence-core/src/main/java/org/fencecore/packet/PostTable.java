@@ -26,7 +26,7 @@ final class PostTable {
                 "post length",
                 "hole across",
                 "hole deep");
-        TapeFormat heights = TapeFormat.decimalFeet(2);
+        TapeFormat heights = tape.surveyed();
         Set<Post> listed = new HashSet<>();
         for (Run run : plan.runs()) {
             for (Post post : run.posts()) {

@@ -13,6 +13,7 @@ import org.fencecore.Post;
 import org.fencecore.Stretch;
 import org.fencecore.slope.RailMarks;
 import org.fencecore.slope.RailPiece;
+import org.fencecore.slope.RailPieces;
 import org.fencecore.units.tape.TapeFormat;
 import org.fencecore.worksheet.Written;
 
@@ -66,7 +67,7 @@ final class RailTable {
             Map<List<Integer>, List<RailPiece>> alike =
                     new TreeMap<>(Comparator.<List<Integer>, Integer>comparing(ends -> ends.get(0))
                             .thenComparing(ends -> ends.get(1)));
-            for (RailPiece piece : stretch.railPieces().pieces()) {
+            for (RailPiece piece : stretch.railPieces().map(RailPieces::pieces).orElse(List.of())) {
                 alike.computeIfAbsent(List.of(piece.fromPost(), piece.toPost()), ends -> new ArrayList<>())
                         .add(piece);
             }

@@ -96,7 +96,13 @@ final class SheetText {
         }
     }
 
+    private final String title;
     private final List<Block> blocks = new ArrayList<>();
+
+    /** A sheet with its title in capitals. */
+    SheetText(String title) {
+        this.title = title;
+    }
 
     void heading(String title) {
         blocks.add(new Heading(title));
@@ -147,7 +153,7 @@ final class SheetText {
     }
 
     String toText() {
-        StringBuilder text = new StringBuilder("BUILD SHEET\n\n");
+        StringBuilder text = new StringBuilder(title).append("\n\n");
         blocks.forEach(block -> block.write(text));
         return text.toString();
     }

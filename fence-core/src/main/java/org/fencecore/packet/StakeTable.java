@@ -25,7 +25,7 @@ final class StakeTable {
                 "string",
                 "drop",
                 "cut or fill");
-        TapeFormat heights = TapeFormat.decimalFeet(2);
+        TapeFormat heights = tape.surveyed();
         for (Stake stake : sheet.stakes()) {
             table.row(
                     stake.run().name(),

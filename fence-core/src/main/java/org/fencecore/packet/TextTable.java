@@ -1,7 +1,9 @@
 package org.fencecore.packet;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.fencecore.worksheet.Written;
 
@@ -9,6 +11,7 @@ import org.fencecore.worksheet.Written;
 final class TextTable {
 
     private final List<String> header;
+    private final Set<Integer> numbers = new HashSet<>();
     private final List<List<String>> rows = new ArrayList<>();
 
     private TextTable(List<String> header) {
@@ -17,6 +20,12 @@ final class TextTable {
 
     static TextTable of(String... header) {
         return new TextTable(List.of(header));
+    }
+
+    /** Sets columns, counted from 0, to end at the same place in text, as sums have them. */
+    TextTable numbers(Integer... columns) {
+        numbers.addAll(List.of(columns));
+        return this;
     }
 
     TextTable row(Object... cells) {
@@ -64,7 +73,8 @@ final class TextTable {
             StringBuilder row = new StringBuilder(indent);
             for (int column = 0; column < widths.length; column++) {
                 String cell = line.get(column);
-                row.append(cell).append(" ".repeat(widths[column] - cell.length() + 2));
+                String rest = " ".repeat(widths[column] - cell.length());
+                row.append(numbers.contains(column) ? rest + cell : cell + rest).append("  ");
             }
             text.append(row.toString().stripTrailing()).append('\n');
         }

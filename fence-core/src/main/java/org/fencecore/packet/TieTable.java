@@ -98,7 +98,7 @@ final class TieTable {
         if (!told.add(mark)) {
             return;
         }
-        TapeFormat plane = TapeFormat.decimalFeet(2);
+        TapeFormat plane = tape.surveyed();
         Optional<Ties> best = ties(mark);
         table.row(
                 crossings.getOrDefault(mark, end),

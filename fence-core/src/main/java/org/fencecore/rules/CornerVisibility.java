@@ -34,7 +34,7 @@ import org.jspecify.annotations.Nullable;
  *                 corner, Length.ofFeet(25), Length.ofFeet(25), Length.ofInches(30), "corner visibility", ordinance)
  *         .withUpTo(Length.ofFeet(8));
  * rule.triangle().area();      // 312.5 sq ft
- * rule.triangle().side(1);     // the open side, 35.355 ft long
+ * rule.triangle().side(1).length();     // 35.355 ft, the open side
  * }</pre>
  *
  * <p>Sources: the triangle is plane geometry. That base line, legs, heights and openness all differ is seen from the

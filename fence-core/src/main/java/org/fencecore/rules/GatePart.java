@@ -19,6 +19,7 @@ import org.jspecify.annotations.Nullable;
  *         .withSwing(Side.LEFT)
  *         .withSelfClosing(true)
  *         .withSelfLatching(true)
+ *         .withLock(true)
  *         .withRelease(Length.ofInches(56), Side.LEFT);
  * }</pre>
  */
@@ -29,6 +30,7 @@ public final class GatePart {
     private final @Nullable Side swing;
     private final boolean selfClosing;
     private final boolean selfLatching;
+    private final @Nullable Boolean lockable;
     private final @Nullable Length releaseHeight;
     private final @Nullable Side releaseSide;
     private final @Nullable Length openingAtRelease;
@@ -39,6 +41,7 @@ public final class GatePart {
             @Nullable Side swing,
             boolean selfClosing,
             boolean selfLatching,
+            @Nullable Boolean lockable,
             @Nullable Length releaseHeight,
             @Nullable Side releaseSide,
             @Nullable Length openingAtRelease) {
@@ -47,6 +50,7 @@ public final class GatePart {
         this.swing = swing;
         this.selfClosing = selfClosing;
         this.selfLatching = selfLatching;
+        this.lockable = lockable;
         this.releaseHeight = releaseHeight;
         this.releaseSide = releaseSide;
         this.openingAtRelease = openingAtRelease;
@@ -69,6 +73,7 @@ public final class GatePart {
                 false,
                 null,
                 null,
+                null,
                 null);
     }
 
@@ -80,7 +85,8 @@ public final class GatePart {
      */
     public GatePart withSwing(Side side) {
         Objects.requireNonNull(side, "side");
-        return new GatePart(name, leaf, side, selfClosing, selfLatching, releaseHeight, releaseSide, openingAtRelease);
+        return new GatePart(
+                name, leaf, side, selfClosing, selfLatching, lockable, releaseHeight, releaseSide, openingAtRelease);
     }
 
     /**
@@ -90,7 +96,8 @@ public final class GatePart {
      * @return the gate
      */
     public GatePart withSelfClosing(boolean closes) {
-        return new GatePart(name, leaf, swing, closes, selfLatching, releaseHeight, releaseSide, openingAtRelease);
+        return new GatePart(
+                name, leaf, swing, closes, selfLatching, lockable, releaseHeight, releaseSide, openingAtRelease);
     }
 
     /**
@@ -100,7 +107,19 @@ public final class GatePart {
      * @return the gate
      */
     public GatePart withSelfLatching(boolean latches) {
-        return new GatePart(name, leaf, swing, selfClosing, latches, releaseHeight, releaseSide, openingAtRelease);
+        return new GatePart(
+                name, leaf, swing, selfClosing, latches, lockable, releaseHeight, releaseSide, openingAtRelease);
+    }
+
+    /**
+     * Returns this gate with or without a latch that a lock can be put on.
+     *
+     * @param locks true if it takes a lock
+     * @return the gate
+     */
+    public GatePart withLock(boolean locks) {
+        return new GatePart(
+                name, leaf, swing, selfClosing, selfLatching, locks, releaseHeight, releaseSide, openingAtRelease);
     }
 
     /**
@@ -114,7 +133,7 @@ public final class GatePart {
     public GatePart withRelease(Length height, Side side) {
         LocalRule.requireSize("height", height);
         Objects.requireNonNull(side, "side");
-        return new GatePart(name, leaf, swing, selfClosing, selfLatching, height, side, openingAtRelease);
+        return new GatePart(name, leaf, swing, selfClosing, selfLatching, lockable, height, side, openingAtRelease);
     }
 
     /**
@@ -127,7 +146,7 @@ public final class GatePart {
      */
     public GatePart withOpeningAtRelease(Length width) {
         LocalRule.requireSize("width", width);
-        return new GatePart(name, leaf, swing, selfClosing, selfLatching, releaseHeight, releaseSide, width);
+        return new GatePart(name, leaf, swing, selfClosing, selfLatching, lockable, releaseHeight, releaseSide, width);
     }
 
     /**
@@ -173,6 +192,15 @@ public final class GatePart {
      */
     public boolean isSelfLatching() {
         return selfLatching;
+    }
+
+    /**
+     * Tells whether it takes a lock.
+     *
+     * @return true or false, if told
+     */
+    public Optional<Boolean> isLockable() {
+        return Optional.ofNullable(lockable);
     }
 
     /**

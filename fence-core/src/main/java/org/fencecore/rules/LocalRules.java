@@ -101,8 +101,8 @@ public final class LocalRules {
      *       do
      *   <li>{@code pool-height}, {@code pool-clearance}, {@code pool-opening}, {@code pool-climbable}: a pool barrier is
      *       too low, too far off the ground, too open or too easy to climb
-     *   <li>{@code pool-gate-swing}, {@code pool-gate-closing}, {@code pool-gate-release}: a gate opens towards the water,
-     *       does not close and latch by itself, or can be opened by a child
+     *   <li>{@code pool-gate-swing}, {@code pool-gate-closing}, {@code pool-gate-lock}, {@code pool-gate-release}: a gate
+     *       opens towards the water, does not close and latch by itself, takes no lock, or can be opened by a child
      *   <li>{@code pool-not-told}, a note: what was not checked since it was not told
      * </ul>
      *

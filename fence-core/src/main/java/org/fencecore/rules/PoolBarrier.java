@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Side;
 import org.fencecore.geometry.Zone;
@@ -16,6 +15,7 @@ import org.fencecore.units.Length;
 import org.fencecore.units.Rounding;
 import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
+import org.fencecore.worksheet.Worksheet;
 import org.fencecore.worksheet.Written;
 
 /**
@@ -28,11 +28,11 @@ import org.fencecore.worksheet.Written;
  *
  * <p>Closely spaced horizontal members make a ladder: where they are nearer to each other than the spacing, they have to
  * be on the side of the water, and openings have to be narrower, too narrow for a foot. A gate opens away from the water,
- * and closes and latches by itself. The release of its latch is out of a child's reach, or else it is on the side of the
+ * closes and latches by itself, and takes a lock. The release of its latch is out of a child's reach, or else it is on the side of the
  * water, well under the top of the gate, and behind openings too narrow for a hand. What just meets a figure keeps it.
  *
  * <p>Heights are taken as the parts tell them; the published height is measured on the side away from the water. Not
- * looked at: ground kept clear of what one could climb, locks, the fixed leaf of a double gate, meshes, walls of houses,
+ * looked at: ground kept clear of what one could climb, the fixed leaf of a double gate, meshes, walls of houses,
  * and alarms.
  *
  * <p>Example: the published figures, but 5 ft high; the water is on the left of the fence's lines.
@@ -65,6 +65,7 @@ public final class PoolBarrier extends LocalRule {
     private final Length releaseHeight;
     private final Length releaseUnderTop;
     private final Length openingAtRelease;
+    private final Length nearRelease;
 
     private PoolBarrier(Builder from) {
         super(from.words, from.source);
@@ -79,6 +80,7 @@ public final class PoolBarrier extends LocalRule {
         releaseHeight = from.releaseHeight;
         releaseUnderTop = from.releaseUnderTop;
         openingAtRelease = from.openingAtRelease;
+        nearRelease = from.nearRelease;
     }
 
     /**
@@ -193,6 +195,15 @@ public final class PoolBarrier extends LocalRule {
         return openingAtRelease;
     }
 
+    /**
+     * Returns how near to a release within reach such openings count.
+     *
+     * @return the distance all round
+     */
+    public Length nearRelease() {
+        return nearRelease;
+    }
+
     @Override
     List<Finding> check(Fence fence) {
         Untold untold = new Untold();
@@ -208,8 +219,8 @@ public final class PoolBarrier extends LocalRule {
         found.addAll(climbable(parts));
         parts.forEach(untold::ask);
         for (GatePart gate : fence.gates()) {
-            if (!gate.leaf().stretchesIn(zone).isEmpty()) {
-                found.addAll(openable(gate));
+            if (concerns(gate)) {
+                found.addAll(new GateAtPool(this, gate).findings());
                 untold.ask(gate);
             }
         }
@@ -290,61 +301,36 @@ public final class PoolBarrier extends LocalRule {
                 .isPresent();
     }
 
-    private List<Finding> openable(GatePart gate) {
-        List<Finding> found = new ArrayList<>();
-        if (gate.swing().filter(side -> side == water).isPresent()) {
-            found.add(broken(
-                    "pool-gate-swing",
-                    gate.name(),
-                    "the gate opens towards the water",
-                    "let it open away from the water"));
-        }
-        List<String> missing = Stream.of(gate.isSelfClosing() ? "" : "close", gate.isSelfLatching() ? "" : "latch")
-                .filter(verb -> !verb.isEmpty())
-                .toList();
-        if (!missing.isEmpty()) {
-            String both = String.join(" and ", missing);
-            found.add(broken(
-                    "pool-gate-closing",
-                    gate.name(),
-                    "the gate is not said to " + both + " by itself",
-                    "fit hinges or a spring, and a latch, that " + both + " it"));
-        }
-        gate.releaseHeight()
-                .filter(up -> up.compareTo(releaseHeight.minus(ROUNDING)) < 0)
-                .map(up -> releaseFaults(gate, up))
-                .filter(faults -> !faults.isEmpty())
-                .map(faults -> broken(
-                        "pool-gate-release",
-                        gate.name(),
-                        "the release of the latch, under " + Written.tape(releaseHeight) + " up, is "
-                                + Written.list(faults),
-                        "set it " + Written.tape(releaseHeight) + " up or higher, or on the side of the water, "
-                                + Written.tape(releaseUnderTop) + " or more under the top, with no opening over "
-                                + Written.tape(openingAtRelease) + " near it"))
-                .ifPresent(found::add);
-        return found;
+    /**
+     * Tells whether a gate is part of the barrier.
+     *
+     * @param gate the gate
+     * @return true if some of its leaf is in the zone
+     */
+    public boolean concerns(GatePart gate) {
+        return !gate.leaf().stretchesIn(zone).isEmpty();
     }
 
-    private List<String> releaseFaults(GatePart gate, Length up) {
-        List<String> faults = new ArrayList<>();
-        if (gate.releaseSide().orElseThrow() != water) {
-            faults.add("on the side away from the water");
-        }
-        Length underTop = gate.leaf().top().lowest().elevation().minus(up);
-        if (underTop.compareTo(releaseUnderTop.minus(ROUNDING)) < 0) {
-            faults.add(
-                    underTop.isNegative()
-                            ? "over the top of the gate"
-                            : "only " + Written.tape(underTop, Rounding.DOWN) + " under the top of the gate");
-        }
-        gate.openingAtRelease()
-                .filter(width -> width.compareTo(openingAtRelease.plus(ROUNDING)) > 0)
-                .ifPresent(width -> faults.add("near openings of up to " + Written.tape(width, Rounding.UP)));
-        return faults;
+    /**
+     * Returns what the rule asks of a gate, each in a sentence with its figures.
+     *
+     * @return the sentences, for whoever hangs the gate; unmodifiable
+     */
+    public List<String> gateRequirements() {
+        return GateAtPool.requirements(this);
     }
 
-    private Finding broken(String code, String place, String message, String remedy) {
+    /**
+     * Returns a gate beside the figures of the rule, line by line.
+     *
+     * @param gate the gate
+     * @return the worksheet; its last line is in how many of swing, closing, lock and release it breaks the rule
+     */
+    public Worksheet worksheet(GatePart gate) {
+        return new GateAtPool(this, gate).worksheet();
+    }
+
+    Finding broken(String code, String place, String message, String remedy) {
         return Finding.blocker(code, place, words() + ": " + message)
                 .withRemedy(remedy + "; the local office decides")
                 .withSource(source());
@@ -367,6 +353,9 @@ public final class PoolBarrier extends LocalRule {
         void ask(GatePart gate) {
             if (gate.swing().isEmpty()) {
                 add(gate.name(), "to which side it opens");
+            }
+            if (gate.isLockable().isEmpty()) {
+                add(gate.name(), "whether it takes a lock");
             }
             if (gate.releaseHeight().isEmpty()) {
                 add(gate.name(), "where the release of its latch is");
@@ -408,6 +397,7 @@ public final class PoolBarrier extends LocalRule {
         private Length releaseHeight = Length.ofInches(54);
         private Length releaseUnderTop = Length.ofInches(3);
         private Length openingAtRelease = Length.ofInches(0.5);
+        private Length nearRelease = Length.ofInches(18);
 
         private Builder(Side water, String words, Citation source) {
             this.water = Objects.requireNonNull(water, "water");
@@ -479,18 +469,20 @@ public final class PoolBarrier extends LocalRule {
         }
 
         /**
-         * Sets what holds for the release of a latch; 54 in, 3 in and 1/2 in if not said.
+         * Sets what holds for the release of a latch; 54 in, 3 in, 1/2 in and 18 in if not said.
          *
          * @param outOfReach the height over the ground from which on it is out of a child's reach
          * @param underTop how far a lower one has to be under the lowest point of the top of its gate
-         * @param openingNear how wide openings near a lower one may be; the published figure holds within 18 in of it
+         * @param openingNear how wide openings near a lower one may be
+         * @param near how near to it they count
          * @return this builder
          * @throws IllegalArgumentException if one is negative or over 10,000 ft
          */
-        public Builder release(Length outOfReach, Length underTop, Length openingNear) {
+        public Builder release(Length outOfReach, Length underTop, Length openingNear, Length near) {
             releaseHeight = requireSize("outOfReach", outOfReach);
             releaseUnderTop = requireSize("underTop", underTop);
             openingAtRelease = requireSize("openingNear", openingNear);
+            nearRelease = requireSize("near", near);
             return this;
         }
 

@@ -3,7 +3,6 @@ package org.fencecore.site;
 import java.util.Objects;
 import java.util.Optional;
 import org.fencecore.gate.HingeSide;
-import org.fencecore.gate.hang.PoolGate;
 import org.fencecore.geometry.Interval;
 import org.fencecore.units.Length;
 import org.jspecify.annotations.Nullable;
@@ -14,11 +13,11 @@ import org.jspecify.annotations.Nullable;
  * <p>Example:
  *
  * <pre>{@code
- * GateLocation.named("garden gate")
+ * GateLocation gate = GateLocation.named("garden gate")
  *         .onSide(2)
  *         .centredAt(Length.ofFeet(14))
  *         .clearOpening(Length.ofInches(47.5))
- *         .build()
+ *         .build();
  * }</pre>
  */
 public final class GateLocation {
@@ -33,8 +32,11 @@ public final class GateLocation {
     private final boolean opensOutward;
     private final boolean twoLeaves;
     private final boolean raked;
-    private final @Nullable PoolGate pool;
-    private final boolean waterInside;
+    private final boolean selfClosing;
+    private final boolean selfLatching;
+    private final boolean lockable;
+    private final @Nullable Length releaseHeight;
+    private final boolean releaseInside;
 
     private GateLocation(Builder from, Length centre, Length clearOpening) {
         this.name = from.name;
@@ -45,8 +47,11 @@ public final class GateLocation {
         this.opensOutward = from.opensOutward;
         this.twoLeaves = from.twoLeaves;
         this.raked = from.raked;
-        this.pool = from.pool;
-        this.waterInside = from.waterInside;
+        this.selfClosing = from.selfClosing;
+        this.selfLatching = from.selfLatching;
+        this.lockable = from.lockable;
+        this.releaseHeight = from.releaseHeight;
+        this.releaseInside = from.releaseInside;
     }
 
     /**
@@ -133,21 +138,48 @@ public final class GateLocation {
     }
 
     /**
-     * Returns what is wanted of a gate in the fence around a pool.
+     * Tells whether something closes it.
      *
-     * @return the latch and the dimensions of the rule, empty away from a pool
+     * @return true if it closes by itself
      */
-    public Optional<PoolGate> pool() {
-        return Optional.ofNullable(pool);
+    public boolean isSelfClosing() {
+        return selfClosing;
     }
 
     /**
-     * Tells on which side of the fence the pool is.
+     * Tells whether its latch catches when it falls shut.
      *
-     * @return true for the lot's side; without meaning away from a pool
+     * @return true if it latches by itself
      */
-    public boolean waterInside() {
-        return waterInside;
+    public boolean isSelfLatching() {
+        return selfLatching;
+    }
+
+    /**
+     * Tells whether a lock can be put on its latch.
+     *
+     * @return true if it takes a lock
+     */
+    public boolean isLockable() {
+        return lockable;
+    }
+
+    /**
+     * Returns how high the release of its latch is.
+     *
+     * @return the height over the ground, if said
+     */
+    public Optional<Length> releaseHeight() {
+        return Optional.ofNullable(releaseHeight);
+    }
+
+    /**
+     * Tells on which side of the gate the release of its latch is worked.
+     *
+     * @return true inside the lot; without meaning where no release was said
+     */
+    public boolean isReleaseInside() {
+        return releaseInside;
     }
 
     /**
@@ -176,8 +208,11 @@ public final class GateLocation {
         private boolean opensOutward = false;
         private boolean twoLeaves = false;
         private boolean raked = false;
-        private @Nullable PoolGate pool;
-        private boolean waterInside = true;
+        private boolean selfClosing = false;
+        private boolean selfLatching = false;
+        private boolean lockable = false;
+        private @Nullable Length releaseHeight;
+        private boolean releaseInside = true;
 
         private Builder(String name) {
             if (name.isBlank()) {
@@ -264,16 +299,48 @@ public final class GateLocation {
         }
 
         /**
-         * Makes this a gate in the fence around a pool, held against the dimensions of a barrier rule. How high its top
-         * is, which way it opens and what openings there are near the latch is taken from the plan.
+         * Sets whether something closes the gate, as around a pool; nothing does when not said.
          *
-         * @param wanted the height and side of the release, what closes and latches by itself, and the rule's dimensions
-         * @param isWaterInside true if the pool is on the lot's side of this fence
+         * @param closes true for spring hinges or a closer
          * @return this builder
          */
-        public Builder pool(PoolGate wanted, boolean isWaterInside) {
-            pool = Objects.requireNonNull(wanted, "wanted");
-            waterInside = isWaterInside;
+        public Builder selfClosing(boolean closes) {
+            selfClosing = closes;
+            return this;
+        }
+
+        /**
+         * Sets whether the latch catches when the gate falls shut, as around a pool; it does not when not said.
+         *
+         * @param latches true for a latch that catches
+         * @return this builder
+         */
+        public Builder selfLatching(boolean latches) {
+            selfLatching = latches;
+            return this;
+        }
+
+        /**
+         * Sets whether a lock can be put on the latch; none can when not said.
+         *
+         * @param locks true for a latch that takes a lock
+         * @return this builder
+         */
+        public Builder lockable(boolean locks) {
+            lockable = locks;
+            return this;
+        }
+
+        /**
+         * Sets where the release of the latch is, which a rule for pools asks.
+         *
+         * @param height how high it is over the ground, over zero, to 100 ft
+         * @param inside true if it is worked from inside the lot
+         * @return this builder
+         */
+        public Builder latchRelease(Length height, boolean inside) {
+            releaseHeight = Objects.requireNonNull(height, "height");
+            releaseInside = inside;
             return this;
         }
 
@@ -281,8 +348,8 @@ public final class GateLocation {
          * Returns the gate's place.
          *
          * @return the gate
-         * @throws IllegalArgumentException if the place or the opening was not said, the side is under 1, the place is negative or the opening is not over
-         *     zero and up to 100 ft
+         * @throws IllegalArgumentException if the place or the opening was not said, the side is under 1, the place is
+         *     negative, or the opening or the release of the latch is not over zero and up to 100 ft
          */
         public GateLocation build() {
             if (centre == null || clearOpening == null) {
@@ -300,6 +367,10 @@ public final class GateLocation {
             if (!clearOpening.isPositive() || clearOpening.compareTo(WIDEST) > 0) {
                 throw new IllegalArgumentException("clear opening of " + name + " was " + clearOpening
                         + "; it must be over 0 and no more than " + WIDEST + ": check its unit");
+            }
+            if (releaseHeight != null && (!releaseHeight.isPositive() || releaseHeight.compareTo(WIDEST) > 0)) {
+                throw new IllegalArgumentException("release of the latch of " + name + " was " + releaseHeight
+                        + "; it must be over 0 and no more than " + WIDEST + " over the ground: check its unit");
             }
             return new GateLocation(this, centre, clearOpening);
         }

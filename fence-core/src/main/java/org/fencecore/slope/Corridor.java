@@ -103,6 +103,33 @@ final class Corridor {
         return false;
     }
 
+    /** Returns a stretch of it, from post to post. */
+    Corridor between(int begin, int end) {
+        int from = posts[begin];
+        int to = posts[end] + 1;
+        int[] p = Arrays.copyOfRange(posts, begin, end + 1);
+        for (int post = 0; post < p.length; post++) {
+            p[post] -= from;
+        }
+        Corridor stretch =
+                new Corridor(Arrays.copyOfRange(stations, from, to), Arrays.copyOfRange(ground, from, to), p);
+        System.arraycopy(open, from, stretch.open, 0, to - from);
+        return stretch;
+    }
+
+    /** Returns how many bays there are within some length at the most, and one at the least. */
+    int mostBaysWithin(double length) {
+        int most = 1;
+        int begin = 0;
+        for (int end = 0; end < posts.length; end++) {
+            while (stations[posts[end]] - stations[posts[begin]] > length) {
+                begin++;
+            }
+            most = Math.max(most, end - begin);
+        }
+        return most;
+    }
+
     int postCount() {
         return posts.length;
     }
@@ -184,11 +211,16 @@ final class Corridor {
      * way from one end to the other; returns whether there is such a line.
      */
     boolean narrow(Windows windows) {
+        return firstBroken(windows) < 0;
+    }
+
+    /** Narrows the windows as {@link #narrow} does; returns the bay where no line is left, or -1. */
+    int firstBroken(Windows windows) {
         LineReach reach = new LineReach();
         double[][] ahead = ends(windows);
         for (int bay = 0; bay < posts.length - 1; bay++) {
             if (!passBay(reach, bay, windows, ahead)) {
-                return false;
+                return bay;
             }
         }
         int last = posts[posts.length - 1];
@@ -201,19 +233,19 @@ final class Corridor {
             reach.begin(-stations[posts[bay + 1]], low, high);
             for (int point = posts[bay + 1] - 1; point > posts[bay]; point--) {
                 if (!reach.pass(-stations[point], windows.lows[point], windows.highs[point])) {
-                    return false;
+                    return bay;
                 }
             }
             int post = posts[bay];
             if (!reach.pass(-stations[post], ahead[0][bay], ahead[1][bay])) {
-                return false;
+                return bay;
             }
             low = Math.max(ahead[0][bay], reach.lowest(-stations[post]));
             high = Math.min(ahead[1][bay], reach.highest(-stations[post]));
             windows.lows[post] = low;
             windows.highs[post] = high;
         }
-        return true;
+        return -1;
     }
 
     private double[][] ends(Windows windows) {

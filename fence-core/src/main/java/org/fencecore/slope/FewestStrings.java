@@ -20,31 +20,43 @@ import org.jspecify.annotations.Nullable;
  * strings each post still needs, so that no more is begun from posts that would be late. So about as much work is done
  * as posts times the bays of a string.
  *
- * <p>The least difference of the gaps is found by halving, to a thousandth of a millimetre, and the strings are then hung so that the middle of their gaps
- * is the clearance, as far as minimum and maximum allow. It is worked out from the lower end of the run, so that it
- * comes out the same whichever end is called first.
+ * <p>The least difference of the gaps is found by trial, to a thousandth of a millimetre. A trial with too little room
+ * fails at some post; halving over a stretch round that post alone, from whatever post before it and with whatever
+ * strings a solution may have left there, gives the least room that the stretch asks for, which the whole run needs too
+ * and which mostly is enough for it. The strings are then hung so that the middle of their gaps is the clearance, as far
+ * as minimum and maximum allow. It is worked out from the lower end of the run, so that it comes out the same whichever
+ * end is called first.
  */
 final class FewestStrings {
 
-    /** Heights nearer than this are the same, in nanometres. */
-    private static final double SAME = 1e-3;
-
-    /** Spreads nearer than this are the same, a thousandth of a millimetre. */
+    /** Room within this is the same, a thousandth of a millimetre. */
     private static final long FINE = 1_000;
+
+    /** Where no stretch tells, this much room is tried first, and four times as much the next time. */
+    private static final long FIRST_STEP = 4 * FINE;
+
+    /** A stretch round the post where a trial fails goes at first so many times as far as a string can, either way. */
+    private static final int STRETCH = 4;
 
     private final Corridor corridor;
     private final double minimum;
     private final double longest;
+    private final int longestBays;
 
-    /** The heights of the nails over the ground at the first post, and how far the gaps differ where limits are kept. */
+    /** The windows over a stretch of ground for some room, in nanometres. */
+    private interface Room {
+        Corridor.Windows over(Corridor ground, double room);
+    }
+
+    /** The heights of the nails over the ground at the first post, and the room that they were found with. */
     private static final class Strings {
         final double[] heights;
-        final long spread;
+        final double room;
 
         /** Takes a height for each post, not a number where there is no nail. */
-        Strings(double[] heights, long spread) {
+        Strings(double[] heights, double room) {
             this.heights = heights;
-            this.spread = spread;
+            this.room = room;
         }
     }
 
@@ -52,6 +64,7 @@ final class FewestStrings {
         this.corridor = corridor;
         this.minimum = spec.minimumClearance().nanometres();
         this.longest = spec.longestString().nanometres();
+        this.longestBays = corridor.mostBaysWithin(longest);
     }
 
     /** Returns the elevation of the board bottoms at each post that has a nail, and {@link Long#MIN_VALUE} at others. */
@@ -62,10 +75,14 @@ final class FewestStrings {
         long span = spec.maximumClearance().minus(spec.minimumClearance()).nanometres();
         FewestStrings search = new FewestStrings(corridor, spec);
         corridor.openWhereNeeded(search.minimum, search.minimum + span);
-        Strings fewest = search.leastSpread(span);
+        Tightening tightening = search.new Tightening(span);
+        Strings fewest = tightening.leastSpread();
+        long spread = Math.round(fewest.room);
+        if (corridor.isOpen()) {
+            fewest = tightening.lowestOverOpenings((double) spread);
+        }
         long lowest = spec.minimumClearance().nanometres();
-        long hung = Math.max(
-                lowest, Math.min(spec.clearance().nanometres() - fewest.spread / 2, lowest + span - fewest.spread));
+        long hung = Math.max(lowest, Math.min(spec.clearance().nanometres() - spread / 2, lowest + span - spread));
         int last = stations.length - 1;
         long datum = ground.elevationAt(Length.ofNanometres(stations[backward ? last : 0]))
                         .nanometres()
@@ -82,283 +99,144 @@ final class FewestStrings {
         return bottoms;
     }
 
-    /** Returns as few strings as can be with the least spread of gaps, up to the span, that needs no more of them. */
-    private Strings leastSpread(long span) {
-        int[] toGo = stringsToGo(span);
-        long low = 0;
-        // The first trial is no spread at all, which is the answer on a straight grade.
-        Strings best = find(0, Corridor.OPEN, toGo);
-        long high = best == null ? span : 0;
-        while (high - low > FINE) {
-            long middle = low + (high - low) / 2;
-            Strings found = find(middle, Corridor.OPEN, toGo);
-            if (found != null) {
-                best = found;
-                high = middle;
-            } else {
-                low = middle;
+    /** Takes room away from the strings for as long as no more of them are needed. */
+    private final class Tightening {
+
+        private final StringSearch.Budget budget;
+        private final double span;
+        /** How many strings it takes to each post at the least, with the least room known to do. */
+        private int[] taken;
+
+        private final double[] widest;
+        private int failedAt;
+
+        /** Searches with all the room there is, from the far end and then from the near one. */
+        Tightening(long span) {
+            this.span = span;
+            Corridor mirror = corridor.reversed();
+            Corridor.Windows windows = mirror.windows(minimum, minimum + span, Corridor.OPEN);
+            mirror.narrow(windows);
+            int posts = corridor.postCount();
+            StringSearch back =
+                    new StringSearch(mirror, windows, new StringSearch.Budget(posts, new int[posts], longest));
+            back.reachesEnd();
+            int[] toGo = new int[posts];
+            Arrays.setAll(toGo, post -> back.fewest()[posts - 1 - post]);
+            this.budget = new StringSearch.Budget(toGo[0], toGo, longest);
+            StringSearch ahead = searched(spread(), this.span);
+            if (ahead == null) {
+                throw new IllegalStateException("no strings over ground that was opened for them");
             }
+            this.taken = ahead.fewest();
+            this.widest = ahead.heights();
         }
-        if (best == null) {
-            best = find(high, Corridor.OPEN, toGo);
-        }
-        if (best == null) {
-            throw new IllegalStateException("no strings over ground that was opened for them");
-        }
-        return corridor.isOpen() ? lowestOverOpenings(toGo, best) : best;
-    }
 
-    /** Returns how many strings are needed from each post to the end, from whatever height over it. */
-    private int[] stringsToGo(long span) {
-        Corridor mirror = corridor.reversed();
-        Corridor.Windows windows = mirror.windows(minimum, minimum + span, Corridor.OPEN);
-        mirror.narrow(windows);
-        int[] back = new Search(mirror, windows, new int[mirror.postCount()], Integer.MAX_VALUE).fewest();
-        int[] toGo = new int[back.length];
-        for (int post = 0; post < back.length; post++) {
-            toGo[post] = back[back.length - 1 - post];
+        /** The same room everywhere, and no maximum where it is given up. */
+        private Room spread() {
+            return (ground, room) -> ground.windows(minimum, minimum + room, Corridor.OPEN);
         }
-        return toGo;
-    }
 
-    /** Where the maximum is given up, the gaps are still as small as they can be. */
-    private Strings lowestOverOpenings(int[] toGo, Strings found) {
-        Strings best = found;
-        double low = minimum + found.spread;
-        double high = Corridor.OPEN;
-        while (high - low > FINE) {
-            // Between a metre and an unheard-of height, halving the exponent is faster.
-            double middle = high > 1e9 ? Math.sqrt(Math.max(low, 1e6) * high) : (low + high) / 2;
-            Strings lower = find(found.spread, middle, toGo);
-            if (lower != null) {
-                best = lower;
-                high = middle;
-            } else {
-                low = middle;
+        /** Returns the strings whose gaps differ least. */
+        Strings leastSpread() {
+            return least(0, new Strings(widest, span), spread());
+        }
+
+        /** Where the maximum is given up, the gaps are still as small as they can be. */
+        Strings lowestOverOpenings(double spread) {
+            Room room = (ground, highest) -> ground.windows(minimum, minimum + spread, highest);
+            StringSearch open = searched(room, Corridor.OPEN);
+            if (open == null) {
+                throw new IllegalStateException("no strings with the spread they were found with");
             }
-        }
-        return best;
-    }
-
-    private @Nullable Strings find(long span, double openMaximum, int[] toGo) {
-        Corridor.Windows windows = corridor.windows(minimum, minimum + span, openMaximum);
-        if (!corridor.narrow(windows)) {
-            return null;
-        }
-        double[] heights = new Search(corridor, windows, toGo, toGo[0]).heights();
-        return heights == null ? null : new Strings(heights, span);
-    }
-
-    /** One search in given windows. Reached heights are pieces, kept for each post as a linked list. */
-    private final class Search {
-
-        private final Corridor corridor;
-        private final Corridor.Windows windows;
-        private final int[] toGo;
-        private final int most;
-        private final LineReach reach = new LineReach();
-        private final int end;
-        private final int[] head;
-        private final int[] newest;
-        private final int[] first;
-        private double[] lows = new double[1024];
-        private double[] highs = new double[1024];
-        private int[] strings = new int[1024];
-        private int[] from = new int[1024];
-        private int[] next = new int[1024];
-        private int[] post = new int[1024];
-        private int pieces;
-        private int firstFresh;
-        private int lastFresh;
-
-        Search(Corridor corridor, Corridor.Windows windows, int[] toGo, int most) {
-            this.corridor = corridor;
-            this.windows = windows;
-            this.toGo = toGo;
-            this.most = most;
-            this.end = corridor.postCount() - 1;
-            this.head = new int[end + 1];
-            this.newest = new int[end + 1];
-            this.first = new int[end + 1];
-            Arrays.fill(head, -1);
-            Arrays.fill(newest, -1);
+            return least(minimum + spread, new Strings(open.heights(), Corridor.OPEN), room);
         }
 
-        /** Returns the heights of the nails of one way with the fewest strings; null if there is none. */
-        double @Nullable [] heights() {
-            collect();
-            return head[end] < 0 ? null : back();
-        }
-
-        /** Returns how many strings are needed to each post. */
-        int[] fewest() {
-            collect();
-            return first;
-        }
-
-        /** Collects what is reached with one string more at a time, until the end is or nothing new is reached. */
-        private void collect() {
-            int zero = corridor.point(0);
-            enter(0, windows.lows[zero], windows.highs[zero], -1, 0);
-            int begin = 0;
-            for (int count = 1; count <= most && head[end] < 0 && lastFresh >= begin; count++) {
-                int earliest = Math.max(begin, firstFresh);
-                int latest = lastFresh;
-                firstFresh = Integer.MAX_VALUE;
-                lastFresh = -1;
-                for (int at = latest; at >= earliest; at--) {
-                    if (newest[at] == count - 1) {
-                        followAll(at, count);
-                    }
+        /** Returns strings with the least room; this much is the least there can be, and that much is known to do. */
+        private Strings least(double none, Strings known, Room room) {
+            Strings best = known;
+            double tooLittle = none;
+            double trial = none;
+            double step = FIRST_STEP;
+            while (true) {
+                StringSearch found = searched(room, trial);
+                if (found == null) {
+                    tooLittle = trial;
+                } else {
+                    best = new Strings(found.heights(), trial);
+                    taken = found.fewest();
                 }
-                begin = lastWhole(begin);
-            }
-        }
-
-        private boolean isTooLong(int at, int later) {
-            return later > at + 1
-                    && corridor.station(corridor.point(later)) - corridor.station(corridor.point(at)) > longest;
-        }
-
-        private void followAll(int at, int count) {
-            for (int piece = head[at]; piece >= 0; piece = next[piece]) {
-                if (strings[piece] == count - 1) {
-                    follow(at, piece, count);
+                if (best.room - tooLittle <= FINE) {
+                    return best;
+                }
+                double asked = askedRound(failedAt, tooLittle, best.room, room);
+                if (asked > tooLittle) {
+                    tooLittle = asked;
+                    trial = Math.min(asked + FINE, best.room);
+                } else {
+                    trial = Math.min(tooLittle + step, middle(tooLittle, best.room));
+                    step *= 4;
                 }
             }
         }
 
-        private void follow(int at, int piece, int count) {
-            reach.begin(corridor.station(corridor.point(at)), lows[piece], highs[piece]);
-            for (int later = at + 1; later <= end && !isTooLong(at, later); later++) {
-                int there = corridor.point(later);
-                for (int point = corridor.point(later - 1) + 1; point <= there; point++) {
-                    if (!reach.pass(corridor.station(point), windows.lows[point], windows.highs[point])) {
-                        return;
-                    }
-                }
-                double low = Math.max(windows.lows[there], reach.lowest(corridor.station(there)));
-                double high = Math.min(windows.highs[there], reach.highest(corridor.station(there)));
-                if (isReached(later, low, high, count - 1)) {
-                    return;
-                }
-                if (toGo[later] <= most - count) {
-                    enter(later, low, high, piece, count);
-                }
-            }
-        }
-
-        /** Enters the heights that are not reached yet. */
-        private void enter(int at, double low, double high, int source, int count) {
-            double rest = low;
-            double top = high;
-            for (int piece = head[at]; piece >= 0; piece = next[piece]) {
-                if (highs[piece] < rest || lows[piece] > top) {
+        /** Returns the most room that is too little for a stretch round a post, no less than what is known to be. */
+        private double askedRound(int post, double tooLittle, double enough, Room room) {
+            int last = corridor.postCount() - 1;
+            for (int reach = STRETCH * longestBays; reach < last / 4; reach *= 4) {
+                int begin = Math.max(0, post - reach);
+                int end = Math.min(last, post + reach);
+                if (passes(begin, end, room, tooLittle)) {
                     continue;
                 }
-                if (lows[piece] <= rest && highs[piece] >= top) {
-                    return;
-                }
-                if (lows[piece] <= rest) {
-                    rest = highs[piece];
-                } else if (highs[piece] >= top) {
-                    top = lows[piece];
-                } else {
-                    enter(at, rest, lows[piece], source, count);
-                    rest = highs[piece];
-                }
-            }
-            if (top - rest > SAME || head[at] < 0) {
-                push(at, rest, top, source, count);
-            }
-        }
-
-        private void push(int at, double low, double high, int source, int count) {
-            if (pieces == lows.length) {
-                int room = 2 * pieces;
-                lows = Arrays.copyOf(lows, room);
-                highs = Arrays.copyOf(highs, room);
-                strings = Arrays.copyOf(strings, room);
-                from = Arrays.copyOf(from, room);
-                next = Arrays.copyOf(next, room);
-                post = Arrays.copyOf(post, room);
-            }
-            lows[pieces] = low;
-            highs[pieces] = high;
-            strings[pieces] = count;
-            from[pieces] = source;
-            if (head[at] < 0) {
-                first[at] = count;
-            }
-            next[pieces] = head[at];
-            post[pieces] = at;
-            head[at] = pieces++;
-            newest[at] = count;
-            firstFresh = Math.min(firstFresh, at);
-            lastFresh = Math.max(lastFresh, at);
-        }
-
-        private boolean isReached(int at, double low, double high, int count) {
-            double rest = low;
-            while (true) {
-                double to = Double.NEGATIVE_INFINITY;
-                for (int piece = head[at]; piece >= 0; piece = next[piece]) {
-                    if (strings[piece] <= count && lows[piece] <= rest + SAME) {
-                        to = Math.max(to, highs[piece]);
+                double low = tooLittle;
+                double high = enough;
+                while (high - low > FINE) {
+                    double middle = middle(low, high);
+                    if (passes(begin, end, room, middle)) {
+                        high = middle;
+                    } else {
+                        low = middle;
                     }
                 }
-                if (to >= high - SAME) {
-                    return true;
-                }
-                if (to <= rest + SAME) {
-                    return false;
-                }
-                rest = to;
+                return low;
             }
+            return tooLittle;
         }
 
-        /** Returns the last post whose every possible height is reached. */
-        private int lastWhole(int before) {
-            for (int at = lastFresh; at > before; at--) {
-                int point = corridor.point(at);
-                if (head[at] >= 0 && isReached(at, windows.lows[point], windows.highs[point], most)) {
-                    return at;
-                }
+        /**
+         * Tells whether strings pass a stretch of posts. Any solution has its last nail before the first string's length
+         * is over at one of the posts up to there, after no fewer strings than are taken with more room.
+         */
+        private boolean passes(int begin, int end, Room room, double trial) {
+            Corridor stretch = corridor.between(begin, end);
+            Corridor.Windows windows = room.over(stretch, trial);
+            if (!stretch.narrow(windows)) {
+                return false;
             }
-            return before;
+            int entry = begin == 0 ? 0 : longestBays;
+            int goal = end == corridor.postCount() - 1 ? end : end - longestBays;
+            int[] begun = Arrays.copyOfRange(taken, begin, begin + entry + 1);
+            return new StringSearch(stretch, windows, budget.between(begin, end)).reaches(begun, goal - begin);
         }
 
-        /** Goes back from the end, each string in the middle of what it may be. */
-        private double[] back() {
-            int piece = head[end];
-            for (int other = piece; other >= 0; other = next[other]) {
-                piece = highs[other] - lows[other] > highs[piece] - lows[piece] ? other : piece;
+        private @Nullable StringSearch searched(Room room, double trial) {
+            Corridor.Windows windows = room.over(corridor, trial);
+            int broken = corridor.firstBroken(windows);
+            if (broken >= 0) {
+                failedAt = broken;
+                return null;
             }
-            double[] heights = new double[end + 1];
-            Arrays.fill(heights, Double.NaN);
-            double height = (lows[piece] + highs[piece]) / 2;
-            heights[end] = height;
-            while (from[piece] >= 0) {
-                height = backFrom(post[piece], height, from[piece]);
-                piece = from[piece];
-                heights[post[piece]] = height;
+            StringSearch search = new StringSearch(corridor, windows, budget);
+            if (search.reachesEnd()) {
+                return search;
             }
-            return heights;
+            failedAt = search.furthest();
+            return null;
         }
+    }
 
-        private double backFrom(int at, double height, int source) {
-            double x = corridor.station(corridor.point(at));
-            int begin = corridor.point(post[source]);
-            double run = x - corridor.station(begin);
-            double least = (height - highs[source]) / run;
-            double most = (height - lows[source]) / run;
-            for (int point = begin + 1; point < corridor.point(at); point++) {
-                double ahead = x - corridor.station(point);
-                least = Math.max(least, (height - windows.highs[point]) / ahead);
-                most = Math.min(most, (height - windows.lows[point]) / ahead);
-            }
-            double at0 = height - (least + most) / 2 * run;
-            return Math.max(lows[source], Math.min(highs[source], at0));
-        }
+    /** Between a metre and an unheard-of height, halving the exponent is faster. */
+    private static double middle(double low, double high) {
+        return high > 1e9 ? Math.sqrt(Math.max(low, 1e6) * high) : (low + high) / 2;
     }
 }

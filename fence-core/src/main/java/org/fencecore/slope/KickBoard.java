@@ -5,6 +5,9 @@ import java.util.List;
 import org.fencecore.geometry.Interval;
 import org.fencecore.units.Length;
 import org.fencecore.units.Slope;
+import org.fencecore.worksheet.Citation;
+import org.fencecore.worksheet.Worksheet;
+import org.fencecore.worksheet.Written;
 
 /**
  * One board laid lengthwise under the boards of a bay to close the gap there, its upper edge along their bottoms or along
@@ -27,14 +30,17 @@ public final class KickBoard {
     private final Interval reach;
     private final Slope grade;
     private final Length topAtStart;
-    private final Length depth;
+    private final Length width;
+    /** What is left to close under its upper edge where the gap is widest, down to the minimum clearance. */
+    private final Length left;
 
-    private KickBoard(int course, Interval reach, Slope grade, Length topAtStart, Length depth) {
+    private KickBoard(int course, Interval reach, Slope grade, Length topAtStart, Length width, Length left) {
         this.course = course;
         this.reach = reach;
         this.grade = grade;
         this.topAtStart = topAtStart;
-        this.depth = depth;
+        this.width = width;
+        this.left = left;
     }
 
     /**
@@ -51,7 +57,7 @@ public final class KickBoard {
             throw new IllegalArgumentException("width of a kick board was " + width + "; it must be 1 in or more");
         }
         Length widest = bay.clearance().max();
-        if (widest.compareTo(spec.maximumClearance()) <= 0 || widest.compareTo(DEEPEST) > 0) {
+        if (spec.underBoards() == SlopeSpec.UnderBoards.BOARDS_TO_GROUND || !spec.closes(widest)) {
             return List.of();
         }
         List<KickBoard> boards = new ArrayList<>();
@@ -68,7 +74,8 @@ public final class KickBoard {
                     reach,
                     bay.grade(),
                     bay.bottomAt(reach.start()).minus(above),
-                    Length.min(width, widest.minus(spec.minimumClearance()).minus(above))));
+                    width,
+                    widest.minus(spec.minimumClearance()).minus(above)));
             above = above.plus(width);
         }
         return List.copyOf(boards);
@@ -116,7 +123,7 @@ public final class KickBoard {
      * @return the width to rip it to, its lumber's or less
      */
     public Length depth() {
-        return depth;
+        return Length.min(width, left);
     }
 
     /**
@@ -126,6 +133,39 @@ public final class KickBoard {
      */
     public Length length() {
         return grade.lengthOver(reach.length());
+    }
+
+    /**
+     * Returns how deep and how long the board is cut.
+     *
+     * @return the calculation; its last line is the length
+     */
+    public Worksheet worksheet() {
+        return Worksheet.titled("Kick board " + course)
+                .given("width of the stock", width, Written.tape(width))
+                .given("left to close at the widest gap, down to the minimum clearance", left, Written.inches(left))
+                .line(
+                        "depth",
+                        "the lesser of both, then scribed to the ground",
+                        "min(" + Written.inches(width) + ", " + Written.inches(left) + ")",
+                        depth(),
+                        Written.tape(depth()),
+                        Citation.COMMON_PRACTICE)
+                .line(
+                        "level reach",
+                        "where the gap is open under the board above",
+                        Written.feet(reach.end()) + " - " + Written.feet(reach.start()),
+                        reach.length(),
+                        Written.feet(reach.length()),
+                        Citation.GEOMETRY)
+                .line(
+                        "length",
+                        "level reach * sqrt(1 + grade^2)",
+                        Written.feet(reach.length()) + " * sqrt(1 + (" + Written.percent(grade) + ")^2)",
+                        length(),
+                        Written.tape(length()),
+                        Citation.GEOMETRY)
+                .build();
     }
 
     @Override

@@ -41,9 +41,9 @@ public final class PostTops {
         if (!postWidth.isPositive()) {
             throw new IllegalArgumentException("postWidth was " + postWidth + "; it must be over 0");
         }
-        if (above.isNegative()) {
-            throw new IllegalArgumentException("height above the boards was " + above
-                    + "; it must be 0 or more, since the boards are fixed to rails between the posts");
+        if (above.plus(top.usualLength()).compareTo(Length.ZERO) <= 0) {
+            throw new IllegalArgumentException("height above the boards was " + above + " with boards of "
+                    + top.usualLength() + "; it must leave something of the posts, since these carry the boards");
         }
     }
 
@@ -52,9 +52,9 @@ public final class PostTops {
      *
      * @param top the line of the board tops
      * @param postWidth the width of a post along the run, over zero
-     * @param above how far the posts stand over the tops of the boards, 0 or more
+     * @param above how far the posts stand over the tops of the boards; negative where they end below them
      * @return the tops of the posts
-     * @throws IllegalArgumentException if the width is not over zero or the height is negative
+     * @throws IllegalArgumentException if the width is not over zero or the posts would end at the bottoms of the boards
      */
     public static PostTops cutLevel(TopLine top, Length postWidth, Length above) {
         return new PostTops(top, postWidth, above, false);
@@ -65,9 +65,9 @@ public final class PostTops {
      *
      * @param top the line of the board tops
      * @param postWidth the width of a post along the run, over zero
-     * @param above how far the posts stand over the tops of the boards, 0 or more
+     * @param above how far the posts stand over the tops of the boards; negative where they end below them
      * @return the tops of the posts
-     * @throws IllegalArgumentException if the width is not over zero or the height is negative
+     * @throws IllegalArgumentException if the width is not over zero or the posts would end at the bottoms of the boards
      */
     public static PostTops cutToSlope(TopLine top, Length postWidth, Length above) {
         return new PostTops(top, postWidth, above, true);

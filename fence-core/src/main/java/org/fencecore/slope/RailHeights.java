@@ -22,9 +22,12 @@ import org.fencecore.worksheet.Written;
  *
  * <pre>{@code
  * RailHeights marks = RailHeights.of(RailSpec.builder().build(), Length.ofInches(2));
- * marks.rails().get(0);           // bottom rail: 6 in to 9 1/2 in
- * marks.rails().get(1);           // middle rail: 36 1/4 in to 39 3/4 in
- * marks.rails().get(2);           // top rail: 66 1/2 in to 70 in
+ * marks.rails().get(0).bottom();    // 6 in, the bottom rail
+ * marks.rails().get(0).top();       // 9 1/2 in
+ * marks.rails().get(1).bottom();    // 36 1/4 in, the middle rail
+ * marks.rails().get(1).top();       // 39 3/4 in
+ * marks.rails().get(2).bottom();    // 66 1/2 in, the top rail
+ * marks.rails().get(2).top();       // 70 in
  * }</pre>
  */
 public final class RailHeights {

@@ -57,7 +57,7 @@ import org.fencecore.worksheet.Written;
  * fit.bottomAbove(0);             // 4 in
  * fit.bottomAbove(1);             // 4 in
  * fit.bottomAbove(2);             // 2 in
- * fit.findings();                 // two notes: the posts at 0 ft and 8 ft are lifted
+ * fit.findings();                 // lifted-post, lifted-post: those at 0 ft and 8 ft
  * }</pre>
  */
 public final class SlopeFit {
@@ -416,8 +416,13 @@ public final class SlopeFit {
         return bayAt(station).bottomAt(station);
     }
 
-    /** Returns the bay a station is in, past the ends the outermost; at a post the bay with the higher bottoms there. */
-    FittedBay bayAt(Length station) {
+    /**
+     * Returns the bay that a station is in, past the ends the outermost one.
+     *
+     * @param station the station, on the run or past it
+     * @return the bay; at a post the one with the higher bottoms there
+     */
+    public FittedBay bayAt(Length station) {
         int found = Arrays.binarySearch(stations, station.nanometres());
         boolean between = found > 0 && found < starts.length;
         if (between && ends[found - 1] > starts[found]) {

@@ -54,9 +54,7 @@ final class SlopeNotes {
 
     private Optional<Finding> wideGap(int index) {
         Clearance gap = fit.bay(index).clearance();
-        boolean closed =
-                spec.underBoards() != SlopeSpec.UnderBoards.OPEN && gap.max().compareTo(KickBoard.DEEPEST) <= 0;
-        if (closed || gap.max().compareTo(spec.maximumClearance()) <= 0) {
+        if (spec.closes(gap.max()) || gap.max().compareTo(spec.maximumClearance()) <= 0) {
             return Optional.empty();
         }
         return Optional.of(Finding.warning(

@@ -131,6 +131,19 @@ public final class SlopeSpec {
     }
 
     /**
+     * Tells whether a bay with such a gap is closed: one wider than the maximum clearance is, unless it is left open, or
+     * is deeper than what is closed with boards, {@link KickBoard#DEEPEST}.
+     *
+     * @param widest the widest gap under the boards of the bay
+     * @return true if kick boards close it, or boards cut to the ground
+     */
+    public boolean closes(Length widest) {
+        return underBoards != UnderBoards.OPEN
+                && widest.compareTo(maximumClearance) > 0
+                && widest.compareTo(KickBoard.DEEPEST) <= 0;
+    }
+
+    /**
      * Returns how steep a bay can be racked with the parts at hand.
      *
      * @return the rack limit, if there is one

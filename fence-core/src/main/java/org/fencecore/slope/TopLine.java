@@ -3,16 +3,12 @@ package org.fencecore.slope;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
-import java.util.function.UnaryOperator;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.ProfilePoint;
 import org.fencecore.units.Length;
-import org.fencecore.units.Rounding;
 import org.fencecore.units.Slope;
-import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Worksheet;
-import org.fencecore.worksheet.Written;
 
 /**
  * Where the tops of the boards run: straight to the string, following the ground, stepped, or arched or dipped between
@@ -22,9 +18,7 @@ import org.fencecore.worksheet.Written;
  * straight line boards are cut square, all of one length. Under any other a board must reach the line at its highest over
  * the board's width, and is cut to the line from there.
  *
- * <p>An arch is a circular arc in each bay over the straight line from post to post, its offsets taken plumb: with half
- * the bay c and the rise h the radius is {@code r = (c^2 + h^2) / (2 h)}, and at a distance d from the middle of the bay
- * the offset is {@code h - r + sqrt(r^2 - d^2)}. A dip takes the same offsets downwards.
+ * <p>An arch is a circular arc in each bay over the straight line from post to post; {@link BayTop} says how it runs.
  *
  * <p>Example: boards of 6 ft on level ground, arched 6 in between posts 8 ft apart.
  *
@@ -108,13 +102,7 @@ public final class TopLine {
         if (shape.isStraight()) {
             return boardLength.plus(line.minus(bottom));
         }
-        Length highest = Length.max(topIn(bay, board.start()), topIn(bay, board.end()));
-        for (Length station : turns(bay)) {
-            if (board.contains(station)) {
-                highest = Length.max(highest, topIn(bay, station));
-            }
-        }
-        return highest.minus(bottom);
+        return in(bay).highestOver(board).minus(bottom);
     }
 
     /**
@@ -137,12 +125,20 @@ public final class TopLine {
         return lowest;
     }
 
+    /**
+     * Tells whether the bottom of a board is cut to the ground: where that is asked for and the gap under its bay is over
+     * the maximum.
+     *
+     * @param board the stations of its edges
+     * @return false where it ends on the line of the bottoms
+     */
+    public boolean isCutToGround(Interval board) {
+        return isCutToGround(fit.bayAt(board.middle()));
+    }
+
     private boolean isCutToGround(FittedBay bay) {
-        if (fit.spec().underBoards() != SlopeSpec.UnderBoards.BOARDS_TO_GROUND) {
-            return false;
-        }
-        Length widest = bay.clearance().max();
-        return widest.compareTo(fit.spec().maximumClearance()) > 0 && widest.compareTo(KickBoard.DEEPEST) <= 0;
+        return fit.spec().underBoards() == SlopeSpec.UnderBoards.BOARDS_TO_GROUND
+                && fit.spec().closes(bay.clearance().max());
     }
 
     /**
@@ -154,10 +150,7 @@ public final class TopLine {
      */
     public List<ProfilePoint> upperEdge(Interval board, Interval part) {
         FittedBay bay = fit.bayAt(board.middle());
-        if (shape.isStraight()) {
-            return level(part, bay.bottomAt(board.middle()).plus(boardLength));
-        }
-        return along(part, turns(bay), station -> topIn(bay, station));
+        return in(bay).upperEdge(board, part);
     }
 
     /**
@@ -171,28 +164,17 @@ public final class TopLine {
         FittedBay bay = fit.bayAt(board.middle());
         Length line = bay.bottomAt(board.middle());
         if (!isCutToGround(bay)) {
-            return level(part, line);
+            return BayTop.level(part, line);
         }
-        return along(
+        return BayTop.along(
                 part,
-                breaks(bay),
+                in(bay).breaks(),
                 station -> Length.min(line, groundAt(station).plus(fit.spec().clearance())));
     }
 
-    private static List<ProfilePoint> level(Interval part, Length height) {
-        return List.of(new ProfilePoint(part.start(), height), new ProfilePoint(part.end(), height));
-    }
-
-    private static List<ProfilePoint> along(Interval part, List<Length> breaks, UnaryOperator<Length> line) {
-        List<ProfilePoint> edge = new ArrayList<>();
-        edge.add(new ProfilePoint(part.start(), line.apply(part.start())));
-        for (Length station : breaks) {
-            if (station.compareTo(part.start()) > 0 && station.compareTo(part.end()) < 0) {
-                edge.add(new ProfilePoint(station, line.apply(station)));
-            }
-        }
-        edge.add(new ProfilePoint(part.end(), line.apply(part.end())));
-        return List.copyOf(edge);
+    /** Returns the length of a board where it stands as usual. */
+    Length usualLength() {
+        return boardLength;
     }
 
     /** Returns the height of the ground, beyond the shots that of the nearest. */
@@ -229,62 +211,21 @@ public final class TopLine {
         Length most = Length.ZERO;
         for (int index = 0; index < fit.postCount() - 1 && !shape.isStraight(); index++) {
             FittedBay bay = fit.bay(index);
-            limited = limited < 0 && riseIn(bay).compareTo(shape.rise()) < 0 ? index : limited;
-            Length lacking = boardLength.minus(shortest(bay)).minus(topRailBelowTops);
+            limited = limited < 0 && in(bay).isLimited() ? index : limited;
+            Length lacking = boardLength.minus(in(bay).shortest()).minus(topRailBelowTops);
             if (lacking.compareTo(most) > 0) {
                 showing = index;
                 most = lacking;
             }
         }
         if (limited >= 0) {
-            findings.add(Finding.note(
-                            "arch-limited",
-                            fit.place(limited),
-                            "the bay is too narrow for " + Written.tape(shape.rise())
-                                    + " between posts, and takes half a circle")
-                    .withRemedy("build it so, or space the posts evenly")
-                    .withSource(Citation.GEOMETRY));
+            findings.add(BayTop.limited(fit.place(limited), shape.rise()));
         }
         if (showing >= 0) {
-            boolean gone = !shortest(fit.bay(showing)).isPositive();
-            String message = gone
-                    ? "the tops of the boards come down to their bottoms"
-                    : "the top rail stands up to " + Written.tape(most, Rounding.UP) + " above the tops of the boards";
-            Finding finding = gone
-                    ? Finding.blocker("no-board-left", fit.place(showing), message)
-                    : Finding.warning("rail-above-boards", fit.place(showing), message);
-            findings.add(
-                    finding.withRemedy("put the top rail lower below the tops, or take another line for the tops"));
+            boolean gone = !in(fit.bay(showing)).shortest().isPositive();
+            findings.add(BayTop.showing(fit.place(showing), most, gone));
         }
         return List.copyOf(findings);
-    }
-
-    /** Returns how long a board without width is at least in a bay; no more than zero where none is left. */
-    private Length shortest(FittedBay bay) {
-        List<Length> stations = new ArrayList<>(turns(bay));
-        stations.add(bay.start());
-        stations.add(bay.end());
-        Length shortest = boardLength;
-        for (Length station : stations) {
-            shortest = Length.min(shortest, ruled(bay, station).minus(bay.bottomAt(station)));
-        }
-        return shortest;
-    }
-
-    /** Returns where in a bay the line can be higher than on either side. */
-    private List<Length> turns(FittedBay bay) {
-        if (shape.kind() != TopShape.Kind.GROUND) {
-            return List.of(Interval.of(bay.start(), bay.end()).middle());
-        }
-        return breaks(bay);
-    }
-
-    private List<Length> breaks(FittedBay bay) {
-        List<Length> turns = new ArrayList<>();
-        for (ProfilePoint point : fit.ground().between(bay.start(), bay.end()).points()) {
-            turns.add(point.station());
-        }
-        return turns;
     }
 
     /**
@@ -295,17 +236,11 @@ public final class TopLine {
      * @return the elevation, to the nearest nanometre
      */
     public Length topIn(FittedBay bay, Length station) {
-        return Length.max(ruled(bay, station), bay.bottomAt(station));
+        return in(bay).topAt(station);
     }
 
-    private Length ruled(FittedBay bay, Length station) {
-        return switch (shape.kind()) {
-            case STRAIGHT -> bay.bottomAt(station).plus(boardLength);
-            case GROUND -> groundAt(station).plus(fit.spec().clearance()).plus(boardLength);
-            case STEPPED -> Length.max(bay.bottomAtStart(), bay.bottomAtEnd()).plus(boardLength);
-            case ARCHED -> bay.bottomAt(station).plus(boardLength).plus(offset(bay, station));
-            case DIPPED -> bay.bottomAt(station).plus(boardLength).minus(offset(bay, station));
-        };
+    private BayTop in(FittedBay bay) {
+        return new BayTop(shape, bay, fit.ground(), fit.spec().clearance(), boardLength);
     }
 
     /** Returns the grade of the tops of a bay from post to post. */
@@ -326,32 +261,6 @@ public final class TopLine {
         return fit;
     }
 
-    private Length offset(FittedBay bay, Length station) {
-        if (!Interval.of(bay.start(), bay.end()).contains(station)) {
-            return Length.ZERO;
-        }
-        double d = fromMiddle(bay, station).metres();
-        double r = radius(bay).metres();
-        Length rise = riseIn(bay);
-        // The same as h - r + sqrt(r^2 - d^2), without taking two large numbers from each other.
-        return rise.minus(Length.ofMetres(d * d / (r + Math.sqrt(Math.max(0, r * r - d * d)))));
-    }
-
-    /** At most half a circle. */
-    private Length riseIn(FittedBay bay) {
-        return Length.min(shape.rise(), bay.run().dividedBy(2));
-    }
-
-    private static Length fromMiddle(FittedBay bay, Length station) {
-        return station.minus(Interval.of(bay.start(), bay.end()).middle()).abs();
-    }
-
-    private Length radius(FittedBay bay) {
-        double c = bay.run().metres() / 2;
-        double h = riseIn(bay).metres();
-        return Length.ofMetres((c * c + h * h) / (2 * h));
-    }
-
     /**
      * Returns how the length of a board at a station comes about.
      *
@@ -359,64 +268,6 @@ public final class TopLine {
      * @return the calculation; its last line is {@link #boardLengthAt}
      */
     public Worksheet worksheet(Length station) {
-        FittedBay bay = fit.bayAt(station);
-        Length top = topIn(bay, station);
-        Length bottom = bay.bottomAt(station);
-        Worksheet.Builder sheet = Worksheet.titled("Board at " + Written.station(station))
-                .given("board length", boardLength, Written.tape(boardLength));
-        if (shape.rise().isPositive()) {
-            arc(sheet, bay, station);
-        }
-        return sheet.line("top", rule(), "", top, Written.feet(top), Citation.GEOMETRY)
-                .line(
-                        "bottom",
-                        "bottom at start + grade * distance from it",
-                        Written.feet(bay.bottomAtStart()) + " + " + Written.percent(bay.grade()) + " * "
-                                + Written.feet(station.minus(bay.start())),
-                        bottom,
-                        Written.feet(bottom),
-                        Citation.GEOMETRY)
-                .line(
-                        "length here",
-                        "top - bottom",
-                        Written.feet(top) + " - " + Written.feet(bottom),
-                        top.minus(bottom),
-                        Written.tape(top.minus(bottom)),
-                        Citation.GEOMETRY)
-                .build();
-    }
-
-    private void arc(Worksheet.Builder sheet, FittedBay bay, Length station) {
-        Length rise = riseIn(bay);
-        Length radius = radius(bay);
-        Length distance = fromMiddle(bay, station);
-        Length offset = offset(bay, station);
-        sheet.given("rise between posts", rise, Written.tape(rise))
-                .line(
-                        "radius",
-                        "(half bay^2 + rise^2) / (2 * rise)",
-                        "((" + Written.inches(bay.run().dividedBy(2)) + ")^2 + (" + Written.inches(rise)
-                                + ")^2) / (2 * " + Written.inches(rise) + ")",
-                        radius,
-                        Written.inches(radius),
-                        Citation.GEOMETRY)
-                .line(
-                        "offset",
-                        "rise - radius + sqrt(radius^2 - distance from the middle^2), none past the posts",
-                        Written.inches(rise) + " - " + Written.inches(radius) + " + sqrt((" + Written.inches(radius)
-                                + ")^2 - (" + Written.inches(distance) + ")^2)",
-                        offset,
-                        Written.inches(offset),
-                        Citation.GEOMETRY);
-    }
-
-    private String rule() {
-        return switch (shape.kind()) {
-            case STRAIGHT -> "bottom + board length";
-            case GROUND -> "ground + clearance + board length";
-            case STEPPED -> "higher bottom of the bay + board length";
-            case ARCHED -> "bottom + board length + offset";
-            case DIPPED -> "bottom + board length - offset";
-        };
+        return in(fit.bayAt(station)).worksheet(station);
     }
 }

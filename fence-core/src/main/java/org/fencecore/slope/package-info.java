@@ -47,7 +47,7 @@
  * marks.rails().get(0).bottom();  // 6 in above the ground
  * marks.rails().get(0).top();     // 9.5693 in: the 3 1/2 in rail takes 3.5693 in plumb
  *
- * SlopeFit.strings(ground, posts, spec).strings();             // one, over all three bays
+ * SlopeFit.strings(ground, posts, spec).strings().size();      // 1, over all three bays
  * SlopeFit.best(ground, posts, spec).best().treatment();       // RACKED
  * }</pre>
  */

@@ -30,7 +30,7 @@ import org.fencecore.worksheet.Written;
  * List<Stake> stakes = StakeSheet.of(plan).stakes();
  * stakes.get(0).drop();                   // 5 ft 10.45 in
  * stakes.get(7).fromStart();              // 48 ft 10 1/4 in
- * stakes.get(7).fromStartOnGround();      // 49 ft 1.167 in
+ * stakes.get(7).fromStartOnGround();      // 49 ft 1.165 in
  * stakes.get(7).fromEnd();                // 1 3/4 in
  * }</pre>
  */

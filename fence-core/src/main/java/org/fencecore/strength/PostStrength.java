@@ -37,7 +37,7 @@ import org.jspecify.annotations.Nullable;
  * check.shearStress();                         // 47.6 psi
  * check.deflection();                          // 0.489 in
  * check.isStrongEnough();                      // true
- * check.largestSpacing(Length.ofFeet(8));      // 8 ft 8.7 in
+ * check.largestSpacing(Length.ofFeet(8));      // 8 ft 8.75 in
  * }</pre>
  *
  * <p>Source: NDS 2018, chapter 3; beam formulas are statics.

@@ -22,7 +22,7 @@
  *         post, Force.ofPoundsForce(720), Length.ofInches(40.7), Length.ofInches(74));
  * check.used();                                        // 2.33
  * check.largestSpacing(Length.ofFeet(8));              // 3 ft 5.2 in
- * check.sizeThatWorks(WoodSection.POSTS);              // 5 1/2 x 5 1/2 in
+ * check.sizeThatWorks(WoodSection.POSTS);              // 5 1/2" x 5 1/2"
  * }</pre>
  *
  * <p>Only the reference values of wood are held here, not its weight or how it moves. Local code and a licensed engineer

@@ -2,9 +2,11 @@ package org.fencecore.style;
 
 import java.util.List;
 import java.util.Objects;
+import org.fencecore.boarding.Privacy;
 import org.fencecore.footing.FootingSpec;
 import org.fencecore.footing.PostSetting;
 import org.fencecore.gate.GateSpec;
+import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.layout.PostSpacingSpec;
 import org.fencecore.slope.RailHeights;
@@ -13,6 +15,7 @@ import org.fencecore.slope.SlopeFit;
 import org.fencecore.slope.SlopeSpec;
 import org.fencecore.slope.TopShape;
 import org.fencecore.units.Length;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What the owner wants built, on whatever lot: boards and pattern, rails, posts and their spacing, how the fence meets
@@ -22,6 +25,8 @@ import org.fencecore.units.Length;
  * posts 6 to 8 ft apart, the boards 1 to 2 in off the ground (all common practice, no source). The pattern's board
  * width, the rails' depth and the gate's members must be those of the lumber they are cut from; {@link Builder#build}
  * checks that.
+ *
+ * <p>Boards stand on rails, or lie in courses on the posts themselves, as {@link BoardStyle} says.
  *
  * <pre>{@code
  * FenceStyle style = FenceStyle.builder()
@@ -36,6 +41,7 @@ public final class FenceStyle {
     private final RailSpec rails;
     private final SlopeSpec slope;
     private final TopShape top;
+    private final TopShape gateTop;
     private final GateSpec gate;
     private final GateHardware gateHardware;
     private final Lumber boardLumber;
@@ -49,13 +55,16 @@ public final class FenceStyle {
     private final PostSetting setting;
     private final boolean postTopsToSlope;
     private final Length postCapWidth;
+    private final BoardStyle boards;
 
     private FenceStyle(Builder from) {
         pattern = from.pattern;
+        boards = from.boards;
         rails = from.rails.withSticksUpTo(
                 from.railLumber.lengths().get(from.railLumber.lengths().size() - 1));
         slope = from.slope;
         top = from.top;
+        gateTop = from.gateTop == null ? from.top : from.gateTop;
         kickLumber = from.kickLumber;
         postTopsToSlope = from.postTopsToSlope;
         gate = from.gate;
@@ -90,7 +99,27 @@ public final class FenceStyle {
     }
 
     /**
-     * Returns where the rails sit on the boards, how long the boards are, and of what pieces rails are made.
+     * Returns how the boards are put up.
+     *
+     * @return upright or in courses, their ends and their wood
+     */
+    public BoardStyle boards() {
+        return boards;
+    }
+
+    /**
+     * Returns what one sees between boards laid out in this style.
+     *
+     * @param layout the boards, or the courses of horizontal ones
+     * @return the privacy, the faces of a shadowbox as far apart as the rails are thick
+     */
+    public Privacy privacy(BoardLayout layout) {
+        return Privacy.of(layout, boardLumber.thickness(), railLumber.thickness());
+    }
+
+    /**
+     * Returns where the rails sit on the boards, how long the boards are, and of what pieces rails are made; of horizontal
+     * boards, how high they reach together.
      *
      * @return the rails, from sticks no longer than their lumber is sold in
      */
@@ -114,6 +143,16 @@ public final class FenceStyle {
      */
     public TopShape top() {
         return top;
+    }
+
+    /**
+     * Returns how the tops of the boards run on gates.
+     *
+     * @return the shape, that of the fence unless gates have one of their own; over the opening from post to post, and over
+     *     both leaves where there are two
+     */
+    public TopShape gateTop() {
+        return gateTop;
     }
 
     /**
@@ -213,7 +252,7 @@ public final class FenceStyle {
     /**
      * Returns how far posts stand above the tops of the boards.
      *
-     * @return the height, 0 or more
+     * @return the height, negative where they end below the tops
      */
     public Length postAboveBoards() {
         return postAboveBoards;
@@ -258,10 +297,11 @@ public final class FenceStyle {
     /**
      * Returns how far the backs of the boards stand off the outside faces of the posts.
      *
-     * @return the thickness of the rails; zero where these stand between the posts
+     * @return the thickness of the rails; zero where these stand between the posts, and for horizontal boards, which have
+     *     none
      */
     public Length boardsOffPosts() {
-        return rails.isBetweenPosts() ? Length.ZERO : railLumber.thickness();
+        return boards.isHorizontal() || rails.isBetweenPosts() ? Length.ZERO : railLumber.thickness();
     }
 
     /**
@@ -283,6 +323,7 @@ public final class FenceStyle {
         private RailSpec rails = RailSpec.builder().build();
         private SlopeSpec slope = SlopeSpec.builder().build();
         private TopShape top = TopShape.straight();
+        private @Nullable TopShape gateTop;
         private GateSpec gate = GateSpec.builder().build();
         private GateHardware gateHardware = GateHardware.builder().build();
         private Lumber boardLumber = Lumber.oneBySix();
@@ -298,8 +339,21 @@ public final class FenceStyle {
         private PostSetting setting = PostSetting.builder().build();
         private boolean postTopsToSlope;
         private Length postCapWidth = Length.ZERO;
+        private BoardStyle boards = BoardStyle.upright();
 
         private Builder() {}
+
+        /**
+         * Sets how the boards are put up; upright with square ends if not set. The board length of the rails is how high
+         * horizontal ones reach together.
+         *
+         * @param newBoards upright or in courses, their ends and their wood
+         * @return this builder
+         */
+        public Builder boards(BoardStyle newBoards) {
+            boards = Objects.requireNonNull(newBoards, "newBoards");
+            return this;
+        }
 
         /**
          * Sets how the boards are set; shadowbox with 1 in of lap if not set.
@@ -335,13 +389,24 @@ public final class FenceStyle {
         }
 
         /**
-         * Sets how the tops of the boards run; straight to the string if not set. Gates keep straight tops.
+         * Sets how the tops of the boards run; straight to the string if not set.
          *
          * @param shape the shape; a dip must be less than the length of the boards
          * @return this builder
          */
         public Builder top(TopShape shape) {
             top = Objects.requireNonNull(shape, "shape");
+            return this;
+        }
+
+        /**
+         * Gives gates a shape of their own; the line of the fence is carried through if not set.
+         *
+         * @param shape the shape over the opening; a dip must be less than the length of the boards
+         * @return this builder
+         */
+        public Builder gateTop(TopShape shape) {
+            gateTop = Objects.requireNonNull(shape, "shape");
             return this;
         }
 
@@ -456,16 +521,17 @@ public final class FenceStyle {
         }
 
         /**
-         * Sets how far posts stand above the tops of the boards; flush if not set.
+         * Sets how far posts stand above the tops of the boards; flush if not set. Posts that end below the tops, but not
+         * below the top rail, are hidden behind the boards, and the inside boards of a shadowbox are notched round them.
          *
-         * @param height the height, from 0 to 20 ft
+         * @param height the height, up to 20 ft; negative if posts end below the tops
          * @return this builder
-         * @throws IllegalArgumentException if negative
+         * @throws IllegalArgumentException if out of that range; {@link #build} checks that posts reach the top rail
          */
         public Builder postAboveBoards(Length height) {
-            if (height.isNegative() || height.compareTo(TALLEST) > 0) {
+            if (height.abs().compareTo(TALLEST) > 0) {
                 throw new IllegalArgumentException("height of posts above the boards was " + height
-                        + "; it must be from 0 to " + TALLEST + ": posts carry the top rail");
+                        + "; it must be up to " + TALLEST + ": check its unit");
             }
             postAboveBoards = height;
             return this;
@@ -504,7 +570,9 @@ public final class FenceStyle {
          * @return the style
          * @throws IllegalArgumentException if a part does not fit the lumber it is cut from, a lumber has no length on
          *     the shelf, posts are not square, the post spacings contradict each other, the holes are no wider than the
-         *     posts, the concrete rises over the boards, or the rails would run into each other on the steepest bay
+         *     posts, the concrete rises over the boards, horizontal boards are of a pattern that laps or has gaps at its
+         *     ends, have shaped tops or are to be cut to the ground, posts end below the top rail, dog-ears take half a board or more, or the rails
+         *     would run into each other on the steepest bay
          */
         public FenceStyle build() {
             requireSame("board width of the pattern", pattern.width(), boardLumber);
@@ -542,10 +610,19 @@ public final class FenceStyle {
                 throw new IllegalArgumentException(
                         "kick lumber was " + kickLumber + ", under 1 in wide; use wider boards");
             }
-            if (top.overPosts().negated().compareTo(rails.boardLength()) >= 0) {
-                throw new IllegalArgumentException(
-                        "dip between posts was " + top.rise() + ", no less than the boards of " + rails.boardLength()
-                                + "; nothing would be left in the middle of a bay, so dip them less");
+            requireBoard(top);
+            if (gateTop != null) {
+                requireBoard(gateTop);
+            }
+            boards.requireSuits(pattern, slope, gateTop != null && top.isStraight() ? gateTop : top);
+            if (postAboveBoards.plus(rails.topRailBelowTops()).isNegative()
+                    || (boards.isHorizontal() && postAboveBoards.isNegative())) {
+                throw new IllegalArgumentException("height of posts above the boards was " + postAboveBoards
+                        + "; it must be "
+                        + (boards.isHorizontal()
+                                ? "0"
+                                : rails.topRailBelowTops().negated())
+                        + " or more: posts carry " + (boards.isHorizontal() ? "every course" : "the top rail"));
             }
             // The footing's own limits on posts, holes and concrete, on the shortest post of any plan, so that none has
             // to meet them.
@@ -557,6 +634,14 @@ public final class FenceStyle {
             // Refuses rails that leave no room between them where they are deepest, so that no plan has to.
             RailHeights.of(rails, Length.ZERO, SlopeFit.STEEPEST);
             return new FenceStyle(this);
+        }
+
+        private void requireBoard(TopShape shape) {
+            if (shape.overPosts().negated().compareTo(rails.boardLength()) >= 0) {
+                throw new IllegalArgumentException(
+                        "dip between posts was " + shape.rise() + ", no less than the boards of " + rails.boardLength()
+                                + "; nothing would be left in the middle of a bay, so dip them less");
+            }
         }
 
         private static void requireSame(String what, Length length, Lumber lumber) {

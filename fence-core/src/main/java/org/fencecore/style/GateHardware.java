@@ -1,10 +1,13 @@
 package org.fencecore.style;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.fencecore.gate.GateLeaf;
 import org.fencecore.gate.GateSpec;
+import org.fencecore.gate.HingeSide;
 import org.fencecore.gate.hang.GateWood;
 import org.fencecore.gate.hang.HingeScrews;
 import org.fencecore.gate.hang.HingeSpec;
@@ -13,13 +16,15 @@ import org.fencecore.units.Angle;
 import org.fencecore.units.Force;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
+import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Written;
 import org.jspecify.annotations.Nullable;
 
 /**
  * What gates are hung with and how they swing: hinges, their screws, how wet the wood is, and how far the leaf opens.
  *
- * <p>What is not said is as usual: as many hinges as a leaf of its size has, on the middle of the rails; straps 2 in wide
+ * <p>What is not said is as usual: as many hinges as a leaf of its size has, the lowest and the highest on the middle of
+ * the rails, on a raked leaf on that of the rail behind the strap and always inside the frame; straps 2 in wide
  * that reach 12 in over the leaf; pins in the middle of the hinge gap; four No. 10 screws (0.190 in) with 1 1/4 in of
  * thread in the wood at each hinge; no load at the latch besides the leaf; wood at 19 % moisture, southern pine where the
  * lumber does not say; the leaf opens 90 degrees and should clear the ground by 1 in. All common practice without a source.
@@ -32,7 +37,7 @@ import org.jspecify.annotations.Nullable;
  *         .hingeInset(Length.ofInches(7))
  *         .lagScrews(3, Length.ofInches(0.25), Length.ofInches(1.25))
  *         .build();
- * hardware.hingesOn(leaf, southernPine).heightsOn(leaf);   // 7 and 49 in, on a frame 56 in high
+ * hardware.hingesOn(leaf, southernPine).heightsOn(leaf);   // 7 in, 49 in, on a frame 56 in high
  * }</pre>
  */
 public final class GateHardware {
@@ -213,20 +218,56 @@ public final class GateHardware {
 
     /**
      * Returns where the hinges go on a leaf. Where the frame is too low for the inset, it is a quarter of the height.
+     * Pins stand plumb in one line, on a raked leaf as on a level one.
      *
      * @param leaf the leaf
      * @param wood what the screws go into
      * @return the hinges with their screws
      */
     public HingeSpec hingesOn(GateLeaf leaf, GateWood wood) {
-        Length rail = leaf.rake().lengthOver(leaf.spec().memberWidth());
-        Length wanted =
-                hingeInset != null ? hingeInset : Length.max(rail, strapWidth).dividedBy(2);
-        Length inset = Length.min(wanted, leaf.frameHeight().portion(1, 4));
-        return HingeSpec.evenly(hinges().orElse(leaf.usualHinges()), Length.max(inset, Length.ofNanometres(1)))
+        return places(leaf)
                 .withPinFromLeaf(pinOf(leaf.spec()))
                 .withLoadAtLatch(loadAtLatch)
                 .withScrews(screws.in(wood));
+    }
+
+    private HingeSpec places(GateLeaf leaf) {
+        int count = hinges().orElse(leaf.usualHinges());
+        Length rail = leaf.rake().lengthOver(leaf.spec().memberWidth());
+        Length wanted =
+                hingeInset != null ? hingeInset : Length.max(rail, strapWidth).dividedBy(2);
+        if (!leaf.rake().isZero() && hingeInset == null && !strapReach.isZero()) {
+            Optional<HingeSpec> onRails = behindRakedRails(leaf, count, wanted);
+            if (onRails.isPresent()) {
+                return onRails.get();
+            }
+        }
+        Length inset = Length.min(wanted, leaf.frameHeight().portion(1, 4));
+        return HingeSpec.evenly(count, Length.max(inset, Length.ofNanometres(1)));
+    }
+
+    /** Level straps over rails that rise: on the middle of these half way from the stile to the end of the strap. */
+    private Optional<HingeSpec> behindRakedRails(GateLeaf leaf, int count, Length railMiddle) {
+        Slope rake =
+                leaf.hingeSide() == HingeSide.LEFT ? leaf.rake() : leaf.rake().negated();
+        Length reach = Length.min(strapReach, leaf.width());
+        Length half = strapWidth.dividedBy(2);
+        Length atEnd = rake.riseOver(reach);
+        Length lowest = half.plus(Length.max(Length.ZERO, atEnd));
+        Length highest = leaf.frameHeight().minus(half).plus(Length.min(Length.ZERO, atEnd));
+        Length risen = rake.riseOver(
+                Length.min(leaf.spec().memberWidth(), reach).plus(reach).dividedBy(2));
+        Length bottom = Length.max(lowest, railMiddle.plus(risen));
+        Length top = Length.min(highest, leaf.frameHeight().minus(railMiddle).plus(risen));
+        if (bottom.compareTo(highest) > 0
+                || top.minus(bottom).compareTo(leaf.frameHeight().portion(1, 4)) < 0) {
+            return Optional.empty();
+        }
+        List<Length> heights = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            heights.add(bottom.plus(top.minus(bottom).portion(i, count - 1L)));
+        }
+        return Optional.of(HingeSpec.at(heights.toArray(Length[]::new)));
     }
 
     /**

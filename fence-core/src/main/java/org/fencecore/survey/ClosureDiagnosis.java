@@ -23,7 +23,7 @@ import org.fencecore.worksheet.Written;
  *
  * <pre>{@code
  * ClosureDiagnosis diagnosis = lot.diagnosis();
- * diagnosis.likely().get(0).number();       // course 1
+ * diagnosis.likely().get(0).number();       // 1
  * diagnosis.likely().get(0).change();       // BEARING
  * diagnosis.likely().get(0).corrected();    // N 57° E, 91.00 ft, that is 237° from south instead of 287°
  * diagnosis.likely().get(0).area();         // 3365.7 sq ft, where the order says 3365

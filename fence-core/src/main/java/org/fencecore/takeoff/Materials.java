@@ -10,6 +10,7 @@ import org.fencecore.FencePlan;
 import org.fencecore.footing.BagSize;
 import org.fencecore.footing.HoleList;
 import org.fencecore.style.Lumber;
+import org.fencecore.units.Length;
 import org.fencecore.units.Rounding;
 import org.fencecore.units.Volume;
 import org.fencecore.worksheet.Written;
@@ -26,23 +27,42 @@ final class Materials {
 
     static List<MaterialLine> of(FencePlan plan, List<Piece> pieces, List<Stick> sticks, TakeoffSpec spec) {
         Materials materials = new Materials();
-        materials.lumber(sticks);
-        materials.toOrder(pieces);
+        materials.lumber(sticks, spec);
+        materials.toOrder(pieces, spec);
         HoleList holes = plan.holes();
         materials.concrete(holes, spec.bag());
         materials.gravel(holes);
         Hardware hardware = new Hardware(plan);
-        materials.lines.addAll(hardware.fasteners());
-        materials.lines.addAll(hardware.gates());
-        materials.lines.addAll(hardware.layoutAids());
+        materials.add(MaterialGroup.FASTENERS, hardware.fasteners());
+        materials.add(MaterialGroup.GATE_HARDWARE, hardware.gates());
+        materials.add(MaterialGroup.LAYOUT, hardware.layoutAids());
         materials.lines.removeIf(line -> line.quantity() == 0);
         return List.copyOf(materials.lines);
     }
 
+    private void add(MaterialGroup group, List<MaterialLine> those) {
+        those.forEach(line -> lines.add(line.in(group)));
+    }
+
     /** One item of lumber in the making: how many, and which pieces they are for. */
     private static final class Tally {
+        private final Lumber lumber;
+        private final Length length;
         private int sticks;
         private final Map<PieceKind, Integer> pieces = new EnumMap<>(PieceKind.class);
+
+        Tally(Lumber lumber, Length length) {
+            this.lumber = lumber;
+            this.length = length;
+        }
+
+        MaterialLine line(String item, String note, int spares) {
+            boolean boarding = pieces.keySet().stream().allMatch(PieceKind::isBoarding);
+            String culls = spares == 0 ? "" : "; " + spares + " to spare";
+            return new MaterialLine(item, sticks + spares, "pieces", note + pieces() + culls)
+                    .in(boarding ? MaterialGroup.BOARDS : MaterialGroup.LUMBER)
+                    .of(lumber, length);
+        }
 
         void add(PieceKind kind, int count) {
             pieces.merge(kind, count, Integer::sum);
@@ -55,33 +75,34 @@ final class Materials {
         }
     }
 
-    private void lumber(List<Stick> sticks) {
+    private void lumber(List<Stick> sticks, TakeoffSpec spec) {
         Map<String, Tally> items = new LinkedHashMap<>();
         for (Stick stick : sticks) {
             String item = name(stick.pieces()) + ", " + Written.stock(stick.length());
-            Tally tally = items.computeIfAbsent(item, key -> new Tally());
+            Tally tally = items.computeIfAbsent(
+                    item, key -> new Tally(stick.pieces().get(0).lumber(), stick.length()));
             tally.sticks += stick.count();
             stick.pieces().forEach(piece -> tally.add(piece.kind(), stick.count()));
         }
-        items.forEach((item, tally) -> lines.add(new MaterialLine(item, tally.sticks, "pieces", tally.pieces())));
+        items.forEach(
+                (item, tally) -> lines.add(tally.line(item, "", spec.cutting().spares(tally.sticks))));
     }
 
     /** Pieces that no shelf has are still to be had, from a yard that cuts to order. */
-    private void toOrder(List<Piece> pieces) {
+    private void toOrder(List<Piece> pieces, TakeoffSpec spec) {
         Map<String, Tally> items = new LinkedHashMap<>();
         for (Piece piece : pieces) {
-            if (piece.lumber().shortestFor(piece.overall()).isEmpty()) {
+            if (piece.isTooLong(spec)) {
                 String item = name(List.of(piece)) + ", " + Written.tape(piece.overall(), Rounding.UP) + " or longer";
-                Tally tally = items.computeIfAbsent(item, key -> new Tally());
+                Tally tally = items.computeIfAbsent(item, key -> new Tally(piece.lumber(), piece.overall()));
                 tally.sticks += piece.count();
                 tally.add(piece.kind(), piece.count());
             }
         }
-        items.forEach((item, tally) ->
-                lines.add(new MaterialLine(item, tally.sticks, "pieces", "to order: " + tally.pieces())));
+        items.forEach((item, tally) -> lines.add(tally.line(item, "to order: ", 0)));
     }
 
-    private static String name(List<Piece> pieces) {
+    static String name(List<Piece> pieces) {
         Lumber lumber = pieces.get(0).lumber();
         for (PieceKind kind : List.of(PieceKind.POST, PieceKind.BOARD, PieceKind.BATTEN)) {
             if (pieces.stream().allMatch(piece -> piece.kind() == kind)) {
@@ -100,10 +121,11 @@ final class Materials {
         List<String> shares = new ArrayList<>();
         holes.forEach((each, count) -> shares.add(each + " a hole for " + count + (count == 1 ? " post" : " posts")));
         lines.add(new MaterialLine(
-                "concrete mix",
-                list.bags(bag),
-                "bags of " + Written.bag(bag.weight()),
-                Written.list(shares) + "; " + Written.volume(list.concrete()) + " in all"));
+                        "concrete mix",
+                        list.bags(bag),
+                        "bags of " + Written.bag(bag.weight()),
+                        Written.list(shares) + "; " + Written.volume(list.concrete()) + " in all")
+                .in(MaterialGroup.CONCRETE));
     }
 
     private void gravel(HoleList list) {
@@ -111,6 +133,10 @@ final class Materials {
         // A billionth of a bag is the rounding of doubles, not gravel.
         int bags = (int) Math.ceil(volume.ratioTo(GRAVEL_BAG).value() - 1e-9);
         lines.add(new MaterialLine(
-                "gravel", bags, "bags of 1/2 cu ft", Written.volume(volume) + " under " + list.count() + " posts"));
+                        "gravel",
+                        bags,
+                        "bags of 1/2 cu ft",
+                        Written.volume(volume) + " under " + list.count() + " posts")
+                .in(MaterialGroup.GRAVEL));
     }
 }

@@ -115,6 +115,11 @@ public final class Piece {
         return overall().plus(sawCut(kerf)).nanometres();
     }
 
+    /** Whether no stick sold is long enough for it once its end is trimmed. */
+    boolean isTooLong(TakeoffSpec spec) {
+        return lumber.shortestFor(overall().plus(spec.cutting().endTrim())).isEmpty();
+    }
+
     /** What the cut behind it takes. */
     Length sawCut(Length kerf) {
         return Length.ofNanometres((long) Math.ceil(kerf.nanometres() * ends.sawing()));

@@ -6,6 +6,8 @@ public enum PieceKind {
     POST("post"),
     /** A piece of a rail of the fence, over one or more bays. */
     RAIL("rail"),
+    /** An upright that ties horizontal boards together between posts. */
+    NAILER("nailer"),
     /** A board of the fence or of a gate. */
     BOARD("board"),
     /** A board laid lengthwise under a bay to close the gap there. */

@@ -17,11 +17,13 @@ import org.fencecore.worksheet.Written;
 /**
  * What to buy for a plan, which pieces to cut, and which stick each comes from.
  *
- * <p><b>Lumber.</b> Every piece of the plan is listed once and put on a stick of its lumber, so that the sticks have the
- * least length in all that {@link org.fencecore.cutting.CuttingPlan} finds, which is the least there is or near it. Rails
- * and gate parts of the same lumber share sticks. Each piece takes its length over all and one saw cut, of the kerf or, off
+ * <p><b>Lumber.</b> Every piece of the plan is listed once and put on a stick of its lumber, so that the sticks cost the
+ * least, or without prices have the least length in all, that {@link org.fencecore.cutting.CuttingPlan} finds;
+ * {@link #cuts} says how near to the least there is that is proven to be. Rails and gate parts of the same lumber share
+ * sticks, and boards share theirs with boards. Each piece takes its length over all and one saw cut, of the kerf or, off
  * square, of kerf / cos(cut), and slanting ends are not nested; the last cut of a stick may run off its end. Sticks are
- * taken at the length they are sold by. Boards, which are all of one length, come as many to a board sold as it gives.
+ * taken at the length they are sold by, less the trim. Over 100,000 boards are cut by length, each length from the
+ * stick that is best for it alone.
  *
  * <p><b>The rest</b> is counted by rule, and rounded up:
  *
@@ -30,18 +32,24 @@ import org.fencecore.worksheet.Written;
  * <tr><th scope="col">item</th><th scope="col">rule</th><th scope="col">source</th></tr>
  * <tr><td>concrete mix</td><td>the bags each hole takes, rounded up hole by hole</td><td>see {@code BagSize}</td></tr>
  * <tr><td>gravel</td><td>the sum over all holes, up to the next half cubic foot, which is a bag</td><td>1</td></tr>
- * <tr><td>screws or nails for boards</td><td>2 where a board crosses a rail, of the fence or of a gate; shorter than
- * board and rail are thick together</td><td>1</td></tr>
+ * <tr><td>screws or nails for boards</td><td>2 where a board crosses a rail, of the fence or of a gate, or a horizontal
+ * board a post or nailer, or ends there; shorter than board and rail are thick together</td><td>1</td></tr>
  * <tr><td>screws, rails to posts</td><td>2 at each end of a rail; they reach 2 in into the post</td><td>1</td></tr>
  * <tr><td>screws, gate frames</td><td>2 at each end of a rail or brace, and at the stile end of a block; they reach 2 in past the stile</td><td>1</td></tr>
+ * <tr><td>screws or nails for what covers boards</td><td>1 in the middle of a batten, or 2 in a board over boards, at each
+ * rail; longer by its thickness</td><td>1</td></tr>
+ * <tr><td>screws, kick boards</td><td>2 at each end, and 2 for each cleat, 1 of which holds an end between posts</td><td>1</td></tr>
+ * <tr><td>post caps</td><td>1 a post if the style has caps, with 2 nails or screws</td><td>1</td></tr>
  * <tr><td>coating of fasteners</td><td>hot-dip galvanized or stainless in treated wood</td><td>2</td></tr>
  * <tr><td>hinges</td><td>as many a leaf as the style says, or 2; 3 if its frame is over 5 ft high, or it is wider than is
  * reasonable; self-closing at a pool</td><td>1</td></tr>
  * <tr><td>latches</td><td>1 a gate; self-latching at a pool</td><td>1</td></tr>
+ * <tr><td>cables of gates</td><td>1 a brace that is a cable</td><td>1</td></tr>
  * <tr><td>drop rods</td><td>1 for two leaves</td><td>1</td></tr>
  * <tr><td>batter boards</td><td>1 at each end of a string</td><td>1</td></tr>
  * <tr><td>mason's line</td><td>each string and 3 ft past both ends, up to the next foot in all</td><td>1</td></tr>
  * <tr><td>stakes</td><td>1 a post</td><td>1</td></tr>
+ * <tr><td>braces with stakes</td><td>2 a post that is set in concrete</td><td>1</td></tr>
  * <tr><td>marking paint</td><td>1 can for each 50 holes begun</td><td>1</td></tr>
  * </table>
  *
@@ -61,15 +69,18 @@ public final class Takeoff {
     private final TakeoffSpec spec;
     private final List<Piece> pieces;
     private final List<Stick> sticks;
+    private final List<LumberCut> cuts;
     private final List<MaterialLine> materials;
     private final List<Finding> findings;
 
     private Takeoff(FencePlan plan, TakeoffSpec spec) {
         this.spec = spec;
         this.pieces = PieceList.of(plan);
-        this.sticks = Cutting.of(pieces, spec.kerf());
+        Cutting cutting = Cutting.of(pieces, spec);
+        this.sticks = cutting.sticks();
+        this.cuts = cutting.cuts();
         this.materials = Materials.of(plan, pieces, sticks, spec);
-        this.findings = findings(plan, pieces);
+        this.findings = findings(plan, pieces, spec);
     }
 
     /**
@@ -125,6 +136,15 @@ public final class Takeoff {
     }
 
     /**
+     * Returns how near to the least the sticks are, lumber by lumber: proven best, or with the gap that is left.
+     *
+     * @return one for each kind of lumber that is cut, in the order of the sticks, unmodifiable
+     */
+    public List<LumberCut> cuts() {
+        return cuts;
+    }
+
+    /**
      * Returns the shopping list in the order in which it is loaded: posts, rails and gate lumber, boards, lumber to order,
      * then bags, then hardware, and last what the layout takes, which is wanted first on site.
      *
@@ -151,13 +171,10 @@ public final class Takeoff {
         return findings;
     }
 
-    private static List<Finding> findings(FencePlan plan, List<Piece> pieces) {
+    private static List<Finding> findings(FencePlan plan, List<Piece> pieces, TakeoffSpec spec) {
         List<Finding> findings = new ArrayList<>();
-        alike(pieces.stream()
-                        .filter(piece ->
-                                piece.lumber().shortestFor(piece.overall()).isEmpty())
-                        .toList())
-                .forEach(places -> findings.add(tooLong(places)));
+        alike(pieces.stream().filter(piece -> piece.isTooLong(spec)).toList())
+                .forEach(places -> findings.add(tooLong(places, spec.cutting().endTrim())));
         long blockers = plan.findings().stream()
                 .filter(finding -> finding.severity() == Severity.BLOCKER)
                 .count();
@@ -192,7 +209,7 @@ public final class Takeoff {
                 : String.join(", ", labels.subList(0, PLACES_NAMED)) + " and " + more + " more like these";
     }
 
-    private static Finding tooLong(List<Piece> pieces) {
+    private static Finding tooLong(List<Piece> pieces, Length trim) {
         Piece piece = pieces.get(0);
         Lumber lumber = piece.lumber();
         Length longest = lumber.lengths().get(lumber.lengths().size() - 1);
@@ -204,7 +221,8 @@ public final class Takeoff {
                         "piece-too-long",
                         places(pieces),
                         "the " + piece.kind() + " takes " + needed + ", and the longest " + lumber + " sold is "
-                                + Written.stock(longest))
+                                + Written.stock(longest)
+                                + (trim.isZero() ? "" : " less " + Written.tape(trim) + " of trim"))
                 .withRemedy(remedy)
                 .withSource(Citation.GEOMETRY);
     }

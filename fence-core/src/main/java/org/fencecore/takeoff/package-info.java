@@ -12,8 +12,9 @@
  * <pre>{@code
  * Takeoff takeoff = Takeoff.of(plan);
  * takeoff.pieces().get(4).label();          // post 2 to post 4 rail 1
- * takeoff.pieces().get(4).length();         // 7 ft 4 1/4 in
- * takeoff.sticks().get(8).pieces();         // a stile, both rails and a block of the gate, from one 2x4 of 12 ft
+ * takeoff.pieces().get(4).length();         // 14 ft 8 1/2 in
+ * // One 2x4 of 12 ft gives a stile, both rails and a block of the gate.
+ * takeoff.sticks().get(8).pieces().size();  // 4
  * takeoff.sticks().get(8).left();           // 2 in
  * takeoff.materials().get(0).item();        // 4x4 post, 10 ft
  * takeoff.materials().get(0).quantity();    // 4

@@ -24,11 +24,9 @@ import org.jspecify.annotations.Nullable;
  * <p>Example: a wall 2 m high on a base of 8 m in terrain III, in the wind of five years.
  *
  * <pre>{@code
- * EnWind wind = EnWind.builder()
- *         .basicSpeed(EnWind.inYears(Speed.ofMetresPerSecond(26), 5))     // 22.217 m/s
- *         .terrain(EnTerrain.CATEGORY_III)
- *         .build();
- * wind.velocityPressure(Length.ofMetres(10));                             // 527.28 Pa
+ * Speed basic = EnWind.inYears(Speed.ofMetresPerSecond(26), 5);    // 22.217 m/s
+ * EnWind wind = EnWind.builder().basicSpeed(basic).terrain(EnTerrain.CATEGORY_III).build();
+ * wind.velocityPressure(Length.ofMetres(10));                      // 527.28 Pa
  * }</pre>
  *
  * <p>Source: EN 1991-1-4:2005, sections 4.2 to 4.5 and 7.4.1.

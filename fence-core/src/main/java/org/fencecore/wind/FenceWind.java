@@ -28,7 +28,8 @@ import org.jspecify.annotations.Nullable;
  * push.zones().get(0);                   // 0.00 ft to 6.00 ft: 40.52 psf
  * push.zones().get(2).pressure();        // 19.82 psf
  * push.greatest();                       // 40.52 psf
- * push.average(Interval.of(Length.ZERO, Length.ofFeet(4)));    // what an end post with 8 ft bays holds
+ * // On an end post with bays of 8 ft.
+ * push.average(Interval.of(Length.ZERO, Length.ofFeet(4)));    // 40.52 psf
  * }</pre>
  */
 public final class FenceWind {

@@ -18,8 +18,8 @@
  * <pre>{@code
  * Wind wind = AsceWind.builder().speed(Speed.ofMilesPerHour(115)).build();
  * FenceWind push = wind.on(FenceFace.builder().length(Length.ofFeet(120)).top(Length.ofFeet(6)).build());
- * push.greatest();                                                // 40.52 psf in the 6 ft at either end
- * push.average(Interval.of(Length.ofFeet(56), Length.ofFeet(64))) // 16.2 psf on a post in the middle
+ * push.greatest();                                                    // 40.52 psf in the 6 ft at either end
+ * push.average(Interval.of(Length.ofFeet(56), Length.ofFeet(64)));    // 16.2 psf on a post in the middle
  * }</pre>
  *
  * <p>Local code and a licensed engineer decide the design wind. All types are immutable; a run is worked out in a few

@@ -3,7 +3,8 @@
  *
  * <p>A {@link org.fencecore.wood.WoodSpecies} has its shrinkage across the grain, a {@link org.fencecore.wood.Grain} says
  * how a board is sawn, and a {@link org.fencecore.wood.WoodMovement} tells what becomes of a width between two moisture
- * contents.
+ * contents. {@link org.fencecore.wood.WoodInUse} is what a builder says of the boards: which wood, how wet when built, and
+ * how dry and wet later.
  *
  * <pre>{@code
  * // A 5 1/2 in board put up soaking wet that dries to 12 %.

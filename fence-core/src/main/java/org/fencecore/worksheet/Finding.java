@@ -10,8 +10,8 @@ import org.jspecify.annotations.Nullable;
  * <p>Example:
  *
  * <pre>{@code
- * Finding.warning("rack-limit", "bay 3", "the grade of 24 % is over the 20 % the panels can rack")
- *         .withRemedy("step this bay, or put a post between")
+ * Finding finding = Finding.warning("rack-limit", "bay 3", "the grade of 24 % is over the 20 % the panels can rack")
+ *         .withRemedy("step this bay, or put a post between");
  * }</pre>
  */
 public final class Finding {

@@ -2,7 +2,9 @@ package org.fencecore.worksheet;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Currency;
 import java.util.List;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Force;
@@ -55,6 +57,7 @@ public final class Written {
     private static final Length FOOT = Length.ofFeet(1);
     private static final Length CENTIMETRE = Length.ofMillimetres(10);
 
+    private static final BigDecimal SECONDS_AN_HOUR = BigDecimal.valueOf(3600);
     private static final int REPLACEMENT = 0xFFFD;
 
     private Written() {}
@@ -286,6 +289,40 @@ public final class Written {
         return Math.abs(pounds - Math.rint(pounds)) < 1e-6
                 ? decimal(pounds, 0) + " lb"
                 : decimal(mass.kilograms(), 2) + " kg";
+    }
+
+    /**
+     * Writes what something weighs in pounds, to 1 decimal.
+     *
+     * @param mass the weight
+     * @return such as {@code 1246.5 lb}
+     */
+    public static String mass(Mass mass) {
+        return decimal(mass.pounds(), 1) + " lb";
+    }
+
+    /**
+     * Writes how long work takes in hours, to 2 decimals.
+     *
+     * @param time the time
+     * @return such as {@code 6.75 h}
+     */
+    public static String hours(Duration time) {
+        return plain(BigDecimal.valueOf(time.toSeconds()).divide(SECONDS_AN_HOUR, 2, RoundingMode.HALF_UP)) + " h";
+    }
+
+    /**
+     * Writes an amount of money, with as many decimals as its currency has, or more where it needs them.
+     *
+     * @param amount the amount
+     * @param currency its currency
+     * @return such as {@code 12.90 USD}
+     */
+    public static String money(BigDecimal amount, Currency currency) {
+        int digits = Math.max(
+                currency.getDefaultFractionDigits(),
+                Math.max(0, amount.stripTrailingZeros().scale()));
+        return amount.setScale(digits).toPlainString() + " " + currency;
     }
 
     /**

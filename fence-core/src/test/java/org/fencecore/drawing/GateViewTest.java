@@ -4,8 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.fencecore.FencePlan;
+import org.fencecore.FencePlanner;
 import org.fencecore.GateBay;
+import org.fencecore.Plans;
 import org.fencecore.gate.GateBrace;
+import org.fencecore.layout.BoardPattern;
+import org.fencecore.site.GateLocation;
+import org.fencecore.slope.TopShape;
+import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.junit.jupiter.api.Test;
 
@@ -28,10 +34,65 @@ class GateViewTest {
                 .contains("1/2\"", "1/4\"", "frame 5' 4\"", "between rails 4' 9\"")
                 .contains("hinge post", "latch post", "hinge stile 5' 4\"", "latch stile 5' 4\"")
                 .contains("top rail 3' 3 3/4\"", "bottom rail 3' 3 3/4\"")
-                .contains("brace 5' 9 1/2\", off square 34.9° rail, 55.1° stile");
+                .contains("brace 5' 9 1/2\"", "boards 6' 0\"")
+                .contains("hinge 1 3/4\"", "hinge 2' 8\"", "hinge 5' 2 1/4\"");
         assertThat(String.join(" ", sheet.words()))
+                .contains("Cut each end to a point: 34.9° off square against the rail, 55.1° against the stile.")
                 .contains("Square when both diagonals are 6'\u00a07\u00a01/4\".")
-                .contains("seen from outside, boards left off. Hangs between post 24 and post 25");
+                .contains("Behind straps off the rails 1 block of 8\u00a01/2\".")
+                .contains("They begin 4\" under the frame.")
+                .contains("boards left off but for their edge. Hangs between post 24 and post 25");
+    }
+
+    /** Straps 2 in wide reach 12 in over the leaf from its hinge edge; the boards begin 4 in under the frame. */
+    @Test
+    void strapsAndTheEdgeOfTheBoardsAreDrawnWhereTheyAre() {
+        Drawing drawing = GateView.of(GARDEN_GATE);
+        assertThat(outlines(drawing, Layer.HINGES))
+                .hasSize(3)
+                .contains(Outline.rectangle(
+                        Layer.HINGES, Length.ZERO, Length.ofInches(0.75), Length.ofInches(12), Length.ofInches(2.75)));
+        Line edge = drawing.shapes().stream()
+                .filter(shape -> shape.layer() == Layer.OUTSIDE_BOARDS)
+                .map(Line.class::cast)
+                .findFirst()
+                .orElseThrow();
+        assertThat(edge.spots()).contains(inches(0, -4), inches(46.75, -4), inches(0, 68), inches(46.75, 68));
+        assertThat(edge.spots().get(0)).isEqualTo(edge.spots().get(edge.spots().size() - 1));
+    }
+
+    /** One arch over both leaves: their edges meet at its crown. */
+    @Test
+    void aPairCarriesItsArchInTheDrawingAndOnPaperNothingIsLeftOut() throws Exception {
+        FenceStyle style = FenceStyle.builder()
+                .pattern(BoardPattern.sideBySide(Length.ofInches(5.5)))
+                .gateTop(TopShape.arched(Length.ofInches(6)))
+                .build();
+        GateLocation wide = GateLocation.named("drive gate")
+                .onSide(1)
+                .centredAt(Length.ofFeet(20))
+                .clearOpening(Length.ofInches(100.5))
+                .twoLeaves(true)
+                .selfClosing(true)
+                .latchRelease(Length.ofInches(48), true)
+                .build();
+        FencePlan plan = FencePlanner.plan(Plans.levelSide().gate(wide).build(), style);
+        Drawing drawing = GateView.of(plan.gates().get(0));
+        Length highest = drawing.shapes().stream()
+                .filter(shape -> shape.layer() == Layer.OUTSIDE_BOARDS)
+                .flatMap(shape -> ((Line) shape).spots().stream())
+                .map(Spot::up)
+                .reduce(Length.ZERO, Length::max);
+        assertThat(highest.inches()).isBetween(73.99, 74.0);
+        for (Paper paper : List.of(Paper.LETTER, Paper.A4, Paper.TABLOID, Paper.A3)) {
+            SvgSheet sheet = SvgSheet.read(Svg.write(drawing, paper));
+            assertThat(sheet.clashes()).isEmpty();
+            assertThat(String.join(" ", sheet.words()))
+                    .doesNotContain("left out", "More than this sheet")
+                    .contains("held by the drop rod")
+                    .contains("closes by itself; release of the latch 4'\u00a00\" above the ground")
+                    .contains("arched between posts by 6 in, radius");
+        }
     }
 
     @Test

@@ -153,7 +153,7 @@ class MatchLinesTest {
                                         .row(Face.OUTSIDE)
                                         .storyPole(Length.ofInches(1).dividedBy(16))
                                         .stream()
-                                        .map(Notes.TAPE::format)
+                                        .map(Figures.USUAL::format)
                                         .toList());
             }
         }

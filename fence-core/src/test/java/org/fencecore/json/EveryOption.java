@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.fencecore.Plans;
 import org.fencecore.SetPost;
+import org.fencecore.boarding.BoardEnds;
 import org.fencecore.drawing.Paper;
 import org.fencecore.footing.HoleShape;
 import org.fencecore.footing.PostSetting;
@@ -13,7 +14,6 @@ import org.fencecore.gate.BraceKind;
 import org.fencecore.gate.FrameJoint;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.gate.HingeSide;
-import org.fencecore.gate.hang.PoolGate;
 import org.fencecore.geometry.Bearing;
 import org.fencecore.geometry.Corner;
 import org.fencecore.geometry.Plane;
@@ -25,6 +25,7 @@ import org.fencecore.geometry.Zone;
 import org.fencecore.layout.BayRule;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.layout.PostSpacingSpec;
+import org.fencecore.layout.Ripping;
 import org.fencecore.obstacles.Obstacle;
 import org.fencecore.obstacles.Obstacles;
 import org.fencecore.obstacles.UtilityKind;
@@ -42,6 +43,7 @@ import org.fencecore.slope.Treatment;
 import org.fencecore.strength.ReferenceValues;
 import org.fencecore.strength.SpeciesGroup;
 import org.fencecore.strength.WoodGrade;
+import org.fencecore.style.BoardStyle;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.style.GateHardware;
 import org.fencecore.style.Lumber;
@@ -64,6 +66,9 @@ import org.fencecore.wind.AsceWind;
 import org.fencecore.wind.EnTerrain;
 import org.fencecore.wind.EnWind;
 import org.fencecore.wind.Exposure;
+import org.fencecore.wood.Grain;
+import org.fencecore.wood.WoodInUse;
+import org.fencecore.wood.WoodSpecies;
 import org.fencecore.worksheet.Citation;
 
 /** Invented jobs that together use every field there is, none at its usual value. */
@@ -74,7 +79,7 @@ final class EveryOption {
     private EveryOption() {}
 
     static List<Job> jobs() {
-        return List.of(job(), alongALine(), byCorners(), plain(), curves());
+        return List.of(job(), alongALine(), byCorners(), plain(), curves(), lyingBoards());
     }
 
     private static Length inches(double inches) {
@@ -147,7 +152,7 @@ final class EveryOption {
                         .gap(inches(1), inches(3))
                         .opening(inches(3.5))
                         .ladder(inches(46), inches(1.5))
-                        .release(inches(55), inches(4), inches(0.25))
+                        .release(inches(55), inches(4), inches(0.25), inches(20))
                         .build()));
         Obstacles obstacles = Obstacles.of(List.of(
                 Obstacle.utility(UtilityKind.GAS, line(-20, 60, 120, 60), inches(3))
@@ -171,19 +176,10 @@ final class EveryOption {
                         .hinges(HingeSide.RIGHT)
                         .opensOutward(true)
                         .raked(true)
-                        .pool(
-                                PoolGate.builder()
-                                        .gateTop(inches(63))
-                                        .release(inches(50))
-                                        .opensAway(false)
-                                        .selfClosing(false)
-                                        .selfLatching(false)
-                                        .lockable(false)
-                                        .releaseOnPoolSide(false)
-                                        .widestOpeningNearRelease(inches(1))
-                                        .rule(inches(55), inches(2), inches(0.75), inches(20))
-                                        .build(),
-                                false)
+                        .selfClosing(true)
+                        .selfLatching(true)
+                        .lockable(true)
+                        .latchRelease(inches(50), false)
                         .build())
                 .gate(GateLocation.named("drive")
                         .onSide(3)
@@ -224,7 +220,17 @@ final class EveryOption {
         return FenceStyle.builder()
                 .pattern(BoardPattern.boardAndBatten(inches(5.5), inches(2.5))
                         .withLaps(inches(0.5), inches(0.75), inches(1))
-                        .withSmallestPart(Ratio.of(1.0 / 3)))
+                        .withSmallestPart(Ratio.of(1.0 / 3))
+                        .withRipping(Ripping.TWO))
+                .boards(BoardStyle.upright()
+                        .withEnds(BoardEnds.square()
+                                .withSlopedTop()
+                                .withSlopedBottom()
+                                .withDogEars(inches(1)))
+                        .withWood(WoodInUse.of(WoodSpecies.WESTERN_REDCEDAR, Ratio.ofPercent(18))
+                                .sawn(Grain.VERTICAL)
+                                .between(Ratio.ofPercent(8), Ratio.ofPercent(24))
+                                .allowingGaps(inches(0.375))))
                 .rails(RailSpec.builder()
                         .boardLength(inches(66))
                         .railDepth(inches(5.5))
@@ -246,6 +252,7 @@ final class EveryOption {
                         .longestString(feet(50))
                         .build())
                 .top(TopShape.arched(inches(4)))
+                .gateTop(TopShape.dipped(inches(3)))
                 .gate(GateSpec.builder()
                         .hingeGap(inches(0.75))
                         .latchGap(inches(0.5))
@@ -261,6 +268,7 @@ final class EveryOption {
                         .braceReversed(true)
                         .braceWidth(inches(2))
                         .reasonableLeafWidth(feet(5))
+                        .reasonableOverhang(inches(18))
                         .build())
                 .gateHardware(GateHardware.builder()
                         .moisture(Ratio.ofPercent(15))
@@ -396,5 +404,25 @@ final class EveryOption {
                 .ground(2, Plans.shots(0, 1, 70, 2))
                 .build();
         return Job.of(site, FenceStyle.builder().build());
+    }
+
+    /** Boards in courses up a grade, and on a gate. */
+    static Job lyingBoards() {
+        Site site = Site.on(Plans.rectangle(50, 40))
+                .fenceOn(1)
+                .ground(1, Plans.shots(0, 1, 50, 3))
+                .gate(GateLocation.named("side gate")
+                        .onSide(1)
+                        .centredAt(feet(40))
+                        .clearOpening(inches(44))
+                        .build())
+                .build();
+        FenceStyle style = FenceStyle.builder()
+                .pattern(BoardPattern.spaced(inches(5.5), inches(0.5)))
+                .boards(BoardStyle.horizontal()
+                        .withNailersEvery(feet(3))
+                        .withWood(WoodInUse.of(WoodSpecies.REDWOOD_YOUNG_GROWTH, Ratio.ofPercent(12))))
+                .build();
+        return Job.of(site, style);
     }
 }

@@ -15,11 +15,11 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.fencecore.FencePlan;
+import org.fencecore.boarding.BoardEnds;
 import org.fencecore.footing.HoleShape;
 import org.fencecore.footing.PostSetting;
 import org.fencecore.footing.SoilClass;
 import org.fencecore.gate.GateSpec;
-import org.fencecore.gate.hang.PoolGate;
 import org.fencecore.geometry.Zone;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.layout.PostSpacingSpec;
@@ -35,6 +35,7 @@ import org.fencecore.slope.RailSpec;
 import org.fencecore.slope.SlopeSpec;
 import org.fencecore.slope.TopShape;
 import org.fencecore.strength.ReferenceValues;
+import org.fencecore.style.BoardStyle;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.style.GateHardware;
 import org.fencecore.style.Lumber;
@@ -45,6 +46,7 @@ import org.fencecore.terrain.GridSurface;
 import org.fencecore.terrain.ShotSurface;
 import org.fencecore.wind.AsceWind;
 import org.fencecore.wind.EnWind;
+import org.fencecore.wood.WoodInUse;
 import org.junit.jupiter.api.Test;
 
 /** Whatever can be given to the library's builders has a field, and every field is written and read back. */
@@ -88,6 +90,15 @@ class EveryOptionTest {
         FIELDS.put("BoardPattern.withLap", "lap");
         FIELDS.put("BoardPattern.withLaps", "laps");
         FIELDS.put("BoardPattern.withSmallestPart", "smallestPart");
+        FIELDS.put("BoardPattern.withRipping", "ripping");
+        FIELDS.put("BoardStyle.withEnds", "ends");
+        FIELDS.put("BoardStyle.withNailersEvery", "nailersEvery");
+        FIELDS.put("BoardStyle.withWood", "wood");
+        FIELDS.put("BoardEnds.square", "ends"); // what is not said
+        FIELDS.put("BoardEnds.withSlopedTop", "slopedTop");
+        FIELDS.put("BoardEnds.withSlopedBottom", "slopedBottom");
+        FIELDS.put("BoardEnds.withDogEars", "dogEars");
+        FIELDS.put("WoodInUse.of", "wood");
         FIELDS.put("Lumber.of", "lumber");
         FIELDS.put("ReferenceValues.given", "values");
         FIELDS.put("RailSpec.withSticksUpTo", "longestStick"); // the result is written
@@ -109,6 +120,9 @@ class EveryOptionTest {
             CornerVisibility.class,
             ClearGround.class,
             BoardPattern.class,
+            BoardStyle.class,
+            BoardEnds.class,
+            WoodInUse.class,
             TopShape.class,
             HoleShape.class,
             Lumber.class,
@@ -118,7 +132,6 @@ class EveryOptionTest {
     private static final List<Class<?>> BUILDERS = List.of(
             Site.Builder.class,
             GateLocation.Builder.class,
-            PoolGate.Builder.class,
             PoolBarrier.Builder.class,
             AsceWind.Builder.class,
             EnWind.Builder.class,
@@ -195,6 +208,7 @@ class EveryOptionTest {
             Job read = JobJson.read(written);
             assertThat(JobJson.write(read)).isEqualTo(written);
             assertThat(read.style().pattern()).isEqualTo(job.style().pattern());
+            assertThat(read.style().boards()).isEqualTo(job.style().boards());
             assertThat(read.style().setting()).isEqualTo(job.style().setting());
             assertThat(read.style().gate()).isEqualTo(job.style().gate());
             assertThat(read.style().gateHardware()).isEqualTo(job.style().gateHardware());

@@ -20,7 +20,7 @@ class GateBoardsTest {
         GateBoards boards = GateBoards.fit(PICKETS, in(91.5), in(36.5), in(91.5));
 
         assertThat(boards.leaf().count()).isEqualTo(7);
-        assertThat(boards.before().count()).isEqualTo(17);
+        assertThat(boards.before()).map(BoardLayout::count).hasValue(17);
         assertThat(boards.after()).isEqualTo(boards.before());
         assertThat(boards.readsThrough()).isTrue();
         assertThat(boards).hasToString("17 boards, 7 on the leaf, 17");
@@ -51,7 +51,9 @@ class GateBoardsTest {
             @ForAll @DoubleRange(min = 6, max = 200) double after) {
         GateBoards boards = GateBoards.fit(BoardPattern.shadowbox(in(5.5)), in(before), in(leaf), in(after));
         boolean full = true;
-        for (BoardLayout layout : new BoardLayout[] {boards.before(), boards.leaf(), boards.after()}) {
+        for (BoardLayout layout : new BoardLayout[] {
+            boards.before().orElseThrow(), boards.leaf(), boards.after().orElseThrow()
+        }) {
             var outside = layout.row(Face.OUTSIDE).boards();
             full &= outside.get(0).isFull() && outside.get(outside.size() - 1).isFull();
         }

@@ -11,6 +11,7 @@ import org.fencecore.FencePlanner;
 import org.fencecore.Plans;
 import org.fencecore.Run;
 import org.fencecore.SetPost;
+import org.fencecore.drawing.Paper;
 import org.fencecore.geometry.Bearing;
 import org.fencecore.geometry.Plane;
 import org.fencecore.geometry.Point;
@@ -58,6 +59,27 @@ class BuildPacketTest {
                 .contains(
                         "opening 3' 11 1/2\" between posts, leaf 3' 10 3/4\" wide (gaps 1/2\" at the hinges, 1/4\" at")
                 .contains("5' 9 1/2\" point to point");
+    }
+
+    /** Nothing in the drawings and tables of a metric packet is in feet or inches but the deed's calls and what is bought. */
+    @Test
+    void drawingsAndTablesForAMetricTape() {
+        Map<String, String> files = BuildPacket.of(withGate())
+                .withPaper(Paper.A4)
+                .withTape(TapeFormat.millimetres(0))
+                .files();
+        files.forEach((name, text) -> {
+            if (name.endsWith(".csv") && !name.equals("to-buy.csv")) {
+                assertThat(text).as(name).doesNotContainPattern("[0-9] (ft|in)\\b");
+            }
+            if (name.endsWith(".svg") && !name.equals("plan.svg")) {
+                String words = text.replaceAll("<[^>]*>", "\n");
+                assertThat(words)
+                        .as(name)
+                        .doesNotContainPattern("[0-9](&quot;|\"|'|&apos;)")
+                        .contains(" mm");
+            }
+        });
     }
 
     @Test
@@ -240,7 +262,7 @@ class BuildPacketTest {
                 .extractingByKey("boards.csv", InstanceOfAssertFactories.STRING)
                 .contains(
                         "post 1 to post 8,\"1 3/4\"\" before the middle of post 1\",inside,10,\"7' 3\"\"\",\"3 5/8\"\"\","
-                                + "\"ripped, begins against post 2\"\n");
+                                + "\"6' 0\"\"\",\"ripped, begins against post 2\",square ends\n");
     }
 
     private static long lines(Map<String, String> files, String name) {

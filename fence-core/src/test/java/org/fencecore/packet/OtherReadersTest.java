@@ -176,7 +176,7 @@ class OtherReadersTest {
         chromium.require("chromium", "--version");
         for (BuildPacket packet : packets().toList()) {
             Path page = file("packet.html", packet.page());
-            Path frames = file("frames.html", frames(Files.readString(page)));
+            Path frames = file("frames.html", frames(Files.readString(page), 320, 390, 1280));
             String shown = chromium.run(OtherProgram.headless(folder, "--dump-dom", "file://" + frames));
             assertThat(shown)
                     .contains("data-result=\"320 over 0, 390 over 0, 1280 over 0; ")
@@ -201,11 +201,27 @@ class OtherReadersTest {
         assertThat(dark).as("letters of the heading").isPositive();
     }
 
+    /**
+     * With the style of paper in force, nothing is wider than what 12 mm of margin leave of A4 and Letter upright: 210 - 24 =
+     * 186 mm are 703 dots of 1/96 in, and 215.9 - 24 = 191.9 mm are 725.
+     */
+    @Test
+    void chromiumPrintsNoTableWiderThanThePaper() throws Exception {
+        OtherProgram chromium = OtherProgram.named("chromium");
+        chromium.require("chromium", "--version");
+        for (BuildPacket packet : packets().toList()) {
+            String onPaper = packet.page().replace("@media print {", "@media all {");
+            Path frames = file("paper.html", frames(onPaper, 703, 725));
+            String shown = chromium.run(OtherProgram.headless(folder, "--dump-dom", "file://" + frames));
+            assertThat(shown).contains("data-result=\"703 over 0, 725 over 0; ");
+        }
+    }
+
     /** A page of the test's own that holds the packet in frames as wide as screens, and measures them. */
-    private static String frames(String page) {
+    private static String frames(String page, int... widths) {
         String held = page.replace("&", "&amp;").replace("\"", "&quot;");
         StringBuilder frames = new StringBuilder("<!DOCTYPE html><html><body>");
-        for (int width : new int[] {320, 390, 1280}) {
+        for (int width : widths) {
             frames.append("<iframe style=\"border:0\" width=\"" + width + "\" height=\"800\" srcdoc=\"")
                     .append(held)
                     .append("\"></iframe>");

@@ -17,6 +17,7 @@ import org.fencecore.geometry.Zone;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Severity;
+import org.fencecore.worksheet.Worksheet;
 import org.junit.jupiter.api.Test;
 
 /**
@@ -50,6 +51,7 @@ class PoolBarrierTest {
                 .withSwing(Side.RIGHT)
                 .withSelfClosing(true)
                 .withSelfLatching(true)
+                .withLock(true)
                 .withRelease(inches(48), Side.LEFT);
     }
 
@@ -137,6 +139,7 @@ class PoolBarrierTest {
         Finding neither = only(gate().withSelfClosing(false).withSelfLatching(false));
         assertThat(neither.code()).isEqualTo("pool-gate-closing");
         assertThat(neither.message()).contains("close and latch by itself");
+        assertThat(only(gate().withLock(false)).code()).isEqualTo("pool-gate-lock");
     }
 
     @Test
@@ -158,6 +161,31 @@ class PoolBarrierTest {
                 .isEmpty();
     }
 
+    /** The release is 51 - 48 = 3 in under the top, which is just enough. */
+    @Test
+    void theSheetHasTheGateBesideTheFigures() {
+        Worksheet good = PUBLISHED.worksheet(gate());
+        assertThat(good.result()).isEqualTo(0);
+        assertThat(good.toString())
+                .contains("release under the top")
+                .contains("51 in - 48 in")
+                .contains("widest opening within 1' 6\" of it");
+        GatePart bad = gate().withSwing(Side.LEFT)
+                .withSelfLatching(false)
+                .withLock(false)
+                .withRelease(inches(50), Side.RIGHT);
+        assertThat(PUBLISHED.worksheet(bad).result()).isEqualTo(check(bad).size());
+        assertThat(check(bad))
+                .extracting(Finding::code)
+                .containsExactly("pool-gate-swing", "pool-gate-closing", "pool-gate-lock", "pool-gate-release");
+        Worksheet high = PUBLISHED.worksheet(gate().withRelease(inches(54), Side.RIGHT));
+        assertThat(high.result()).isEqualTo(0);
+        assertThat(high.toString()).doesNotContain("under the top");
+        Worksheet untold = PUBLISHED.worksheet(GatePart.of("gate", gate().leaf()));
+        assertThat(untold.result()).isEqualTo(1);
+        assertThat(PUBLISHED.concerns(bad)).isTrue();
+    }
+
     @Test
     void whatIsNotToldIsSaidToBeUnchecked() {
         FencePart fence = FencePart.on("side 2", east(0, 40, 0)).top(feet(6)).build();
@@ -176,7 +204,8 @@ class PoolBarrierTest {
                 .isEqualTo(
                         "pool barrier: not checked, since not told: how wide its openings are and where its horizontal"
                                 + " members are");
-        assertThat(findings.get(2).message()).contains("to which side it opens").contains("release of its latch");
+        assertThat(findings.get(2).message())
+                .contains("to which side it opens, whether it takes a lock and where the release of its latch is");
     }
 
     @Test
@@ -202,7 +231,7 @@ class PoolBarrierTest {
                 .gap(inches(1), inches(2))
                 .opening(inches(3))
                 .ladder(inches(48), inches(1.5))
-                .release(inches(60), inches(4), inches(0.25))
+                .release(inches(60), inches(4), inches(0.25), inches(24))
                 .build();
 
         assertThat(check(strict, fence()))
@@ -216,6 +245,10 @@ class PoolBarrierTest {
         assertThat(List.of(strict.ladderSpacing(), strict.openingAtLadder())).containsExactly(inches(48), inches(1.5));
         assertThat(List.of(strict.releaseHeight(), strict.releaseUnderTop(), strict.openingAtRelease()))
                 .containsExactly(inches(60), inches(4), inches(0.25));
+        assertThat(strict.nearRelease()).isEqualTo(inches(24));
+        assertThat(strict.gateRequirements().get(2))
+                .startsWith("release of the latch 5' 0\" up or higher, or on the side of the water, 4\" or more under")
+                .contains("no opening over 1/4\" within 2' 0\" of it");
         assertThat(strict.water()).isEqualTo(Side.LEFT);
         assertThat(strict.zone().isEverywhere()).isTrue();
     }

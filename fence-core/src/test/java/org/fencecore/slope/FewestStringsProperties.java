@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Random;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Assume;
@@ -12,6 +13,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.IntRange;
 import org.apache.commons.math3.optim.linear.LinearConstraint;
 import org.apache.commons.math3.optim.linear.LinearConstraintSet;
 import org.apache.commons.math3.optim.linear.LinearObjectiveFunction;
@@ -66,6 +68,61 @@ class FewestStringsProperties {
         assertThat(most).isLessThanOrEqualTo(2 + 1e-7);
         assertThat((least + most) / 2).isEqualTo(1.5, within(1e-4));
         assertThat(fit.findings()).isEmpty();
+    }
+
+    /** Over hundreds of bays: with a twentieth of a millimetre less between minimum and maximum, more strings are needed. */
+    @Property(tries = 60)
+    void longRunsNeedMoreStringsWithLessRoom(
+            @ForAll @IntRange(min = 300, max = 1200) int bays,
+            @ForAll @IntRange(min = 50, max = 450) int rough,
+            @ForAll @IntRange(min = 16, max = 100) int longest,
+            @ForAll Random random) {
+        Profile.Builder ground = Profile.builder();
+        List<Length> posts = new ArrayList<>();
+        for (int third = 0; third <= 3 * bays; third++) {
+            double feet = third * 8 / 3.0;
+            double inches = 40 * Math.sin(feet / 300) + rough / 1000.0 * (2 * random.nextDouble() - 1);
+            ground.point(Length.ofFeet(feet), Length.ofInches(inches));
+            if (third % 3 == 0) {
+                posts.add(Length.ofFeet(feet));
+            }
+        }
+        Run run = new Run(ground.build(), posts);
+
+        SlopeFit fit = SlopeFit.strings(run.ground(), posts, withRoom(Length.ofInches(1), longest));
+
+        Assume.that(fit.findings().isEmpty());
+        Length spread = spread(fit);
+        Length little = Length.ofMillimetres(0.05);
+        SlopeFit enough = SlopeFit.strings(run.ground(), posts, withRoom(spread.plus(little), longest));
+        assertThat(enough.strings()).hasSameSizeAs(fit.strings());
+        assertThat(spread(enough).millimetres()).isEqualTo(spread.millimetres(), within(0.003));
+        if (spread.compareTo(little) > 0) {
+            SlopeFit tooLittle = SlopeFit.strings(run.ground(), posts, withRoom(spread.minus(little), longest));
+            assertThat(!tooLittle.findings().isEmpty()
+                            || tooLittle.strings().size() > fit.strings().size())
+                    .isTrue();
+        }
+    }
+
+    private static SlopeSpec withRoom(Length room, int longestFeet) {
+        Length minimum = Length.ofInches(1);
+        return SlopeSpec.builder()
+                .clearance(minimum)
+                .minimumClearance(minimum)
+                .maximumClearance(minimum.plus(room))
+                .longestString(Length.ofFeet(longestFeet))
+                .build();
+    }
+
+    private static Length spread(SlopeFit fit) {
+        Length least = fit.bays().get(0).clearance().min();
+        Length most = fit.bays().get(0).clearance().max();
+        for (FittedBay bay : fit.bays()) {
+            least = bay.clearance().min().compareTo(least) < 0 ? bay.clearance().min() : least;
+            most = bay.clearance().max().compareTo(most) > 0 ? bay.clearance().max() : most;
+        }
+        return most.minus(least);
     }
 
     /** On any ground: unbroken, never under the minimum, mirrored with the run, and at most one string a bay. */

@@ -39,6 +39,8 @@ class KickBoardTest {
         }
         assertThat(boards.get(0).depth()).isEqualTo(WIDTH);
         assertThat(boards.get(3).depth().inches()).isEqualTo(3.7, within(1e-6));
+        assertThat(boards.get(3).worksheet().result()).isEqualTo(boards.get(3).length());
+        assertThat(boards.get(3).worksheet().toText()).contains("min(5.5 in, 3.7 in) = 3 11/16\"", "= 1' 1 1/2\"");
     }
 
     /** They cover the triangle: what they take together is no less than what is open over the minimum clearance. */

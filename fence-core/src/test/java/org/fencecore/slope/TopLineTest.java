@@ -224,7 +224,7 @@ class TopLineTest {
                 .withMessageContaining("dip was 1 ft 8 in, no less than the boards");
         assertThatIllegalArgumentException()
                 .isThrownBy(() ->
-                        PostTops.cutLevel(TopLine.of(TopShape.straight(), level, SIX_FEET), POST, Length.ofInches(-1)))
-                .withMessageContaining("height above the boards was -1 in");
+                        PostTops.cutLevel(TopLine.of(TopShape.straight(), level, SIX_FEET), POST, Length.ofInches(-72)))
+                .withMessageContaining("height above the boards was -6 ft");
     }
 }

@@ -82,8 +82,8 @@ class FenceStyleTest {
                         .build())
                 .withMessageContaining("holeDiameter");
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> FenceStyle.builder().postAboveBoards(in(-1)))
-                .withMessageContaining("-1 in");
+                .isThrownBy(() -> FenceStyle.builder().postAboveBoards(in(-4.5)).build())
+                .withMessageContaining("posts carry the top rail");
     }
 
     /** Ten rails of 3 1/2 in leave room on the level, but not on a 45 degree bay, where each takes 4.95 in. */

@@ -2,7 +2,9 @@ package org.fencecore.style;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import java.util.Map;
 import org.fencecore.gate.GateDesign;
 import org.fencecore.gate.GateLeaf;
@@ -15,6 +17,7 @@ import org.fencecore.units.Angle;
 import org.fencecore.units.Force;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
+import org.fencecore.units.Slope;
 import org.junit.jupiter.api.Test;
 
 class GateHardwareTest {
@@ -103,5 +106,27 @@ class GateHardwareTest {
                 .hasSameHashCodeAs(GateHardware.builder().build())
                 .isNotEqualTo(GateHardware.builder().hinges(3).build())
                 .isNotEqualTo(GateHardware.builder().butts(Length.ofInches(4)).build());
+    }
+
+    /**
+     * By hand, 10 % up from the hinges: the rail's middle is 3.5 x sqrt(1.01) / 2 = 1.7587 in up at the hinge edge and, half
+     * way from the stile to the end of a 12 in strap, 0.775 in higher. At the top that is 55.016, and the strap of 2 in
+     * stays under the stile's end at 55.
+     */
+    @Test
+    void onARakedLeafTheStrapsAreWhereTheRailsPassBehindThem() {
+        GateHardware usual = GateHardware.builder().build();
+        GateLeaf raked = GateDesign.forOpening(
+                        Length.ofInches(47.5),
+                        Length.ofInches(56),
+                        HingeSide.LEFT,
+                        GateSpec.builder().build())
+                .withRake(Slope.ofPercent(10))
+                .activeLeaf();
+        List<Length> heights = usual.hingesOn(raked, PINE).heightsOn(raked);
+        assertThat(heights.get(0).inches()).isCloseTo(2.5337, within(0.0001));
+        assertThat(heights.get(1).inches()).isCloseTo(55, within(1e-9));
+        GateHardware butts = GateHardware.builder().butts(Length.ofInches(3.5)).build();
+        assertThat(butts.hingesOn(raked, PINE).heightsOn(raked).get(0).inches()).isCloseTo(1.7587, within(0.0001));
     }
 }

@@ -19,11 +19,16 @@ import org.fencecore.FencePlan;
 import org.fencecore.FencePlanner;
 import org.fencecore.GateBay;
 import org.fencecore.Stretch;
+import org.fencecore.gate.BraceKind;
+import org.fencecore.gate.GateBrace;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.layout.PostSpacingSpec;
 import org.fencecore.site.Site;
 import org.fencecore.slope.RailSpec;
+import org.fencecore.slope.SlopeSpec;
+import org.fencecore.slope.Treatment;
+import org.fencecore.style.BoardStyle;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.style.Lumber;
 import org.fencecore.units.Length;
@@ -38,7 +43,8 @@ class TakeoffProperties {
         assertThat(count(PieceKind.POST, takeoff)).isEqualTo(plan.posts().size());
         assertThat(count(PieceKind.RAIL, takeoff))
                 .isEqualTo(plan.stretches().stream()
-                        .mapToInt(stretch -> stretch.railPieces().pieces().size())
+                        .mapToInt(stretch ->
+                                stretch.railPieces().orElseThrow().pieces().size())
                         .sum());
         assertThat(count(PieceKind.BOARD, takeoff)).isEqualTo(plan.boardCount());
         assertThat(count(PieceKind.GATE_STILE, takeoff) + count(PieceKind.GATE_RAIL, takeoff))
@@ -56,6 +62,69 @@ class TakeoffProperties {
                                 .count())
                         .sum());
         assertThat(boardsWith("ripped to", takeoff)).isEqualTo(ripped(plan));
+    }
+
+    /** Whatever stands in the plan has its piece, by its label and of its length, and there are no others. */
+    @Property(tries = 100)
+    void thePiecesRebuildThePlan(@ForAll("plansOfAllKinds") FencePlan plan) {
+        Takeoff takeoff = Takeoff.of(plan);
+        Map<String, Length> single = new HashMap<>();
+        for (Piece piece : takeoff.pieces()) {
+            if (!piece.kind().isBoarding() && piece.kind() != PieceKind.NAILER) {
+                assertThat(single.put(piece.label(), piece.length()))
+                        .as(piece.label())
+                        .isNull();
+            }
+        }
+        Map<String, Length> built = new HashMap<>();
+        plan.posts().forEach(post -> built.put(post.toString(), post.footing().postLength()));
+        for (Stretch stretch : plan.stretches()) {
+            stretch.railPieces()
+                    .ifPresent(rails -> rails.pieces().stream()
+                            .filter(rail -> rail.length().isPositive())
+                            .forEach(rail -> built.put(
+                                    stretch.posts().get(rail.fromPost()) + " to "
+                                            + stretch.posts().get(rail.toPost()) + " rail " + (rail.rail() + 1),
+                                    rail.length())));
+        }
+        plan.bays().forEach(bay -> bay.kickBoards().forEach(board -> built.put(bay + " " + board, board.length())));
+        plan.gates().stream().flatMap(gate -> gate.leaves().stream()).forEach(leaf -> {
+            leaf.leaf().pieces().forEach(part -> built.put(leaf.name() + " " + part.member(), part.length()));
+            int wood = 0;
+            for (GateBrace brace : leaf.leaf().braces()) {
+                if (brace.kind() != BraceKind.CABLE) {
+                    wood++;
+                    built.put(leaf.name() + " brace " + wood, brace.length());
+                }
+            }
+            for (int i = 0; i < leaf.blocks().size(); i++) {
+                built.put(leaf.name() + " block " + (i + 1), leaf.blocks().get(i));
+            }
+        });
+
+        assertThat(single).isEqualTo(built);
+        assertThat(count(PieceKind.BOARD, takeoff) + count(PieceKind.BATTEN, takeoff))
+                .isEqualTo(plan.boardCount());
+        assertThat(count(PieceKind.NAILER, takeoff))
+                .isEqualTo(plan.stretches().stream()
+                        .flatMap(stretch -> stretch.courses().stream())
+                        .mapToInt(part -> part.nailers().size())
+                        .sum());
+        int caps = plan.style().postCapWidth().isPositive() ? plan.posts().size() : 0;
+        assertThat(bought("post cap", takeoff)).isEqualTo(caps);
+        assertThat(bought("finish nail", takeoff)).isEqualTo(2 * caps);
+        assertThat(bought("gate cable", takeoff)).isEqualTo((int) plan.gates().stream()
+                .flatMap(gate -> gate.leaves().stream())
+                .flatMap(leaf -> leaf.leaf().braces().stream())
+                .filter(brace -> brace.kind() == BraceKind.CABLE)
+                .count());
+    }
+
+    private static int bought(String item, Takeoff takeoff) {
+        return takeoff.materials().stream()
+                .filter(line -> line.item().startsWith(item))
+                .mapToInt(MaterialLine::quantity)
+                .sum();
     }
 
     private static int count(PieceKind kind, Takeoff takeoff) {
@@ -172,6 +241,38 @@ class TakeoffProperties {
     @Provide
     Arbitrary<FencePlan> plans() {
         return Combinators.combine(sites(), styles()).as(FencePlanner::plan).withoutEdgeCases();
+    }
+
+    @Provide
+    Arbitrary<FencePlan> plansOfAllKinds() {
+        return Combinators.combine(sites(), stylesOfAllKinds())
+                .as(FencePlanner::plan)
+                .withoutEdgeCases();
+    }
+
+    /** Battens, kick boards, caps, cables and horizontal boards among them. */
+    private static Arbitrary<FenceStyle> stylesOfAllKinds() {
+        Length width = Length.ofInches(5.5);
+        Arbitrary<BoardPattern> pattern = Arbitraries.of(
+                BoardPattern.sideBySide(width),
+                BoardPattern.boardAndBatten(width, Length.ofInches(2.5)),
+                BoardPattern.boardOnBoard(width));
+        Arbitrary<Treatment> treatment = Arbitraries.of(Treatment.RACKED, Treatment.STEPPED);
+        Arbitrary<Length> caps = Arbitraries.of(0, 4, 5).map(Length::ofInches);
+        Arbitrary<BraceKind> brace = Arbitraries.of(BraceKind.values());
+        Arbitrary<Boolean> horizontal = Arbitraries.of(true, false);
+        return Combinators.combine(pattern, treatment, caps, brace, horizontal)
+                .as((boards, slope, cap, kind, across) -> {
+                    FenceStyle.Builder style = FenceStyle.builder()
+                            .pattern(across ? BoardPattern.sideBySide(width) : boards)
+                            .slope(SlopeSpec.builder()
+                                    .treatment(slope)
+                                    .underBoards(SlopeSpec.UnderBoards.KICK_BOARD)
+                                    .build())
+                            .postCapWidth(cap)
+                            .gate(GateSpec.builder().braceKind(kind).build());
+                    return (across ? style.boards(BoardStyle.horizontal()) : style).build();
+                });
     }
 
     /** A rectangle, its sides tilted, some of its sides fenced, a gate somewhere on each. */

@@ -50,7 +50,11 @@ class TakeoffReferenceTest {
         // The published problem sums to 407,160 mm.
         assertThat(sum).isEqualTo(Length.ofMillimetres(407_160));
 
-        List<Stick> sticks = Cutting.of(pieces, Length.ZERO);
+        Cutting cutting =
+                Cutting.of(pieces, TakeoffSpec.builder().kerf(Length.ZERO).build());
+        List<Stick> sticks = cutting.sticks();
+
+        assertThat(cutting.cuts()).singleElement().asString().isEqualTo("roll: 408.80 m, proven best");
 
         assertThat(sticks.stream().mapToInt(Stick::count).sum()).isEqualTo(OPTIMUM);
         assertThat(sticks.stream()

@@ -8,20 +8,29 @@ import static org.fencecore.Plans.gate;
 import static org.fencecore.Plans.rectangle;
 import static org.fencecore.Plans.shots;
 
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.Currency;
 import java.util.List;
+import java.util.Map;
 import org.fencecore.FencePlan;
 import org.fencecore.FencePlanner;
 import org.fencecore.PostKind;
+import org.fencecore.cutting.SoldLength;
 import org.fencecore.footing.BagSize;
+import org.fencecore.gate.BraceKind;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.layout.PostSpacingSpec;
 import org.fencecore.site.Site;
 import org.fencecore.slope.RailSpec;
+import org.fencecore.slope.SlopeSpec;
+import org.fencecore.slope.Treatment;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.style.Lumber;
 import org.fencecore.units.Length;
 import org.fencecore.units.Mass;
+import org.fencecore.units.Ratio;
 import org.fencecore.units.Volume;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Severity;
@@ -85,12 +94,23 @@ class TakeoffTest {
         assertThat(count(battened, PieceKind.BATTEN)).isEqualTo(35);
         assertThat(battened.materials())
                 .extracting(MaterialLine::item, MaterialLine::quantity)
-                .contains(tuple("1x6 board, 6 ft", 37), tuple("1x3 batten, 6 ft", 35));
+                .contains(
+                        tuple("1x6 board, 6 ft", 37),
+                        tuple("1x3 batten, 6 ft", 35),
+                        // 30 boards x 3 rails x 2 + 7 x 2 x 2; 29 battens x 3 + 6 x 2, 3/4 + 3/4 + 1 1/2 in through.
+                        tuple("exterior screw or ring-shank nail, under 2 1/4\"", 208),
+                        tuple("exterior screw or ring-shank nail, under 3\"", 99));
 
         FencePlan layered = FencePlanner.plan(
                 smallSite().build(),
                 FenceStyle.builder().pattern(BoardPattern.boardOnBoard(wide)).build());
         assertThat(count(Takeoff.of(layered), PieceKind.BOARD)).isEqualTo(48);
+        // 20 x 3 x 2 + 5 x 2 x 2 below, 19 x 3 x 2 + 4 x 2 x 2 over them.
+        assertThat(Takeoff.of(layered).materials())
+                .extracting(MaterialLine::item, MaterialLine::quantity)
+                .contains(
+                        tuple("exterior screw or ring-shank nail, under 2 1/4\"", 140),
+                        tuple("exterior screw or ring-shank nail, under 3\"", 130));
         assertThat(layered.stretches().get(0).boardsAtPosts()).isEmpty();
     }
 
@@ -148,6 +168,7 @@ class TakeoffTest {
                         tuple(2, "pieces", "batter board, two stakes and a crosspiece"),
                         tuple(25, "ft", "mason's line"),
                         tuple(4, "pieces", "stake"),
+                        tuple(8, "pieces", "post brace with its stake"),
                         tuple(1, "cans", "marking paint"));
         assertThat(small.materials())
                 .extracting(MaterialLine::note)
@@ -173,6 +194,48 @@ class TakeoffTest {
                         "2x4, 12 ft: garden gate latch stile, garden gate bottom rail, garden gate top rail,"
                                 + " garden gate block 1; 2\" left");
         assertThat(small.sticks().get(7).left().inches()).isEqualTo(13.006, within(0.001));
+    }
+
+    /*
+     * One bay of 90 1/2 in on ground that falls 19.2 in 96: the boards of a stepped bay stand 2 in off at the upper post and
+     * 2 + 18.1 at the lower, so that three kick boards and the rest of one are under it, all ending at the lower post and,
+     * but for the first, between posts. They are 1 1/2 in thick.
+     */
+    @Test
+    void kickBoardsAndCapsHaveTheirFasteners() {
+        double feet = 106.0 / 12;
+        Site site = Site.on(rectangle(feet, 60))
+                .fenceOn(1)
+                .ground(1, shots(0, 0, feet, -feet / 5))
+                .build();
+        FenceStyle style = FenceStyle.builder()
+                .slope(SlopeSpec.builder()
+                        .treatment(Treatment.STEPPED)
+                        .underBoards(SlopeSpec.UnderBoards.KICK_BOARD)
+                        .build())
+                .postCapWidth(Length.ofInches(4.5))
+                .build();
+        Takeoff takeoff = Takeoff.of(FencePlanner.plan(site, style));
+
+        assertThat(count(takeoff, PieceKind.KICK_BOARD)).isEqualTo(4);
+        assertThat(item("cleat, an offcut of rail", takeoff).quantity()).isEqualTo(3);
+        assertThat(item("exterior screw, 3 1/2\"", takeoff).quantity()).isEqualTo(4 * 2 * 2 + 3 * 2);
+        assertThat(item("post cap, 4 1/2\" wide", takeoff).quantity()).isEqualTo(2);
+        assertThat(item("finish nail or trim screw for post caps", takeoff).quantity())
+                .isEqualTo(4);
+    }
+
+    /** The frame's brace is replaced by a cable: 2 rails and a block, 4 + 1 ends, and nothing of it to cut. */
+    @Test
+    void aBraceThatIsACableIsBoughtWithItsTurnbuckle() {
+        FenceStyle style = FenceStyle.builder()
+                .gate(GateSpec.builder().braceKind(BraceKind.CABLE).build())
+                .build();
+        Takeoff takeoff = Takeoff.of(FencePlanner.plan(smallSite().build(), style));
+
+        assertThat(only(PieceKind.GATE_BRACE, takeoff)).isEmpty();
+        assertThat(item("gate cable with its turnbuckle", takeoff).quantity()).isEqualTo(1);
+        assertThat(item("structural screw, 5 1/2\"", takeoff).quantity()).isEqualTo(10);
     }
 
     @Test
@@ -281,28 +344,117 @@ class TakeoffTest {
 
     @Test
     void shortBoardsShareAStick() {
-        // 38 + 1 + 9 boards of 30 in, two from each of 6 ft: 19 sticks, then one with a board ripped beside a post and
-        // a gate board, then
-        // 4.
+        // 38 + 1 + 9 boards of 30 in, three from each of 8 ft, 128 ft in all, for two from each of 6 ft would be 144:
+        // 12
+        // sticks, one with two and the one that is ripped beside a post, and 3 for the gate.
         Takeoff takeoff = Takeoff.of(smallWithBoards(Length.ofInches(30)));
 
         assertThat(takeoff.sticks()
                         .subList(takeoff.sticks().size() - 3, takeoff.sticks().size()))
                 .extracting(Stick::toString)
                 .containsExactly(
-                        "19 1x6, 6 ft: post 2 to post 4 boards, post 2 to post 4 boards; 11 3/4\" left",
-                        "1x6, 6 ft: post 2 to post 4 boards, garden gate boards; 11 3/4\" left",
-                        "4 1x6, 6 ft: garden gate boards, garden gate boards; 11 3/4\" left");
-        assertThat(item("1x6 board, 6 ft", takeoff).quantity()).isEqualTo(24);
+                        "12 1x6, 8 ft: post 2 to post 4 boards, post 2 to post 4 boards, post 2 to post 4 boards; 5 5/8\" left",
+                        "1x6, 8 ft: post 2 to post 4 boards, post 2 to post 4 boards, post 2 to post 4 boards; 5 5/8\" left",
+                        "3 1x6, 8 ft: garden gate boards, garden gate boards, garden gate boards; 5 5/8\" left");
+        assertThat(item("1x6 board, 8 ft", takeoff).quantity()).isEqualTo(16);
+        assertThat(takeoff.cuts().get(2)).asString().isEqualTo("1x6 board: 128 ft, proven best");
     }
 
     @Test
     void theSawCutDecidesWhetherTwoBoardsComeFromOne() {
         FencePlan plan = smallWithBoards(Length.ofInches(36));
 
-        assertThat(item("1x6 board, 6 ft", Takeoff.of(plan)).quantity()).isEqualTo(48);
+        assertThat(item("1x6 board, 8 ft", Takeoff.of(plan)).quantity()).isEqualTo(24);
         TakeoffSpec noKerf = TakeoffSpec.builder().kerf(Length.ZERO).build();
         assertThat(item("1x6 board, 6 ft", Takeoff.of(plan, noKerf)).quantity()).isEqualTo(24);
+    }
+
+    @Test
+    void theSticksTellHowNearToTheLeastTheyAre() {
+        assertThat(small.cuts())
+                .extracting(LumberCut::toString)
+                .containsExactly(
+                        "4x4 post: 40 ft, proven best", "2x4: 72 ft, proven best", "1x6 board: 288 ft, proven best");
+        assertThat(small.cuts().get(1).gap()).isEqualTo(Ratio.ZERO);
+    }
+
+    /*
+     * Invented prices: 8 ft 5.98, 10 ft 7.48, 12 ft 9.98, 14 ft 10.20, 16 ft 12.98. The rails still take three of 16 ft. The
+     * gate takes 22 ft and more: two of 12 ft are 19.96; one of 10 ft (the brace, a gate rail and the block: 110.12 of
+     * 120.125 in) and one of 14 ft (162.875 of 168.125) are 17.68; of 8 and 16 ft no share fits, and three of 8 ft, 17.94,
+     * are dearer anyway. In all 3 x 12.98 + 17.68 = 56.62.
+     */
+    @Test
+    void pricesChooseTheCheapestSticks() {
+        Currency usd = Currency.getInstance("USD");
+        String[] prices = {"5.98", "7.48", "9.98", "10.20", "12.98"};
+        List<SoldLength> sold = new ArrayList<>();
+        for (int i = 0; i < prices.length; i++) {
+            sold.add(SoldLength.of(Length.ofFeet(8 + 2 * i)).withPrice(new BigDecimal(prices[i]), usd));
+        }
+        Takeoff cheapest = Takeoff.of(
+                small(), TakeoffSpec.builder().stickPrices(Map.of("2x4", sold)).build());
+
+        assertThat(cheapest.materials())
+                .extracting(MaterialLine::quantity, MaterialLine::item)
+                .startsWith(
+                        tuple(4, "4x4 post, 10 ft"),
+                        tuple(3, "2x4, 16 ft"),
+                        tuple(1, "2x4, 14 ft"),
+                        tuple(1, "2x4, 10 ft"));
+        assertThat(cheapest.cuts().get(1)).asString().isEqualTo("2x4: 56.62 USD, proven best");
+
+        // With a length missing from the prices they do not count.
+        Takeoff least = Takeoff.of(
+                small(),
+                TakeoffSpec.builder()
+                        .stickPrices(Map.of("2x4", sold.subList(1, 5)))
+                        .build());
+        assertThat(least.materials()).isEqualTo(small.materials());
+        assertThatThrownBy(() ->
+                        TakeoffSpec.builder().stickPrices(Map.of("2x4", List.of(SoldLength.of(Length.ofFeet(8))))))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("newPrices had 2x4 of 8 ft without a price");
+    }
+
+    /** Of 20 sticks 19 are good: 4 / 0.95, 3 / 0.95, 2 / 0.95 and 48 / 0.95 = 50.5, each rounded up. */
+    @Test
+    void sparesAreBoughtForCulls() {
+        TakeoffSpec spec = TakeoffSpec.builder().culls(Ratio.ofPercent(5)).build();
+
+        assertThat(Takeoff.of(small(), spec).materials())
+                .extracting(MaterialLine::quantity, MaterialLine::note)
+                .startsWith(
+                        tuple(5, "4 posts; 1 to spare"),
+                        tuple(4, "3 rails; 1 to spare"),
+                        tuple(3, "2 gate stiles, 2 gate rails, 1 gate brace and 1 gate block; 1 to spare"),
+                        tuple(51, "48 boards; 3 to spare"));
+    }
+
+    @Test
+    void trimmedSticksAreShorter() {
+        // Boards of 72 in no more come from 6 ft; posts of 111 in from 10 ft with 9 to spare.
+        Takeoff trimmed = Takeoff.of(
+                small(), TakeoffSpec.builder().endTrim(Length.ofInches(9)).build());
+
+        assertThat(item("1x6 board, 8 ft", trimmed).quantity()).isEqualTo(48);
+        assertThat(item("4x4 post, 10 ft", trimmed).quantity()).isEqualTo(4);
+        assertThat(trimmed.sticks().get(0).left()).isEqualTo(Length.ZERO);
+
+        // Frost takes the posts to 74 + 68 = 142 in, and of 12 ft 9 in are trimmed.
+        FencePlan deep = FencePlanner.plan(
+                smallSite().frostDepth(Length.ofInches(68)).build(),
+                FenceStyle.builder().build());
+        assertThat(Takeoff.of(deep).findings()).isEmpty();
+        assertThat(Takeoff.of(deep, trimmed.spec()).findings())
+                .extracting(Finding::code, Finding::message)
+                .containsExactly(tuple(
+                        "piece-too-long",
+                        "the post takes 11' 10\", and the longest 4x4 sold is 12 ft less 9\" of trim"));
+        assertThatThrownBy(() -> TakeoffSpec.builder().endTrim(Length.ofInches(13)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("trim was")
+                .hasMessageContaining("from 0 to 12 in");
     }
 
     private static FencePlan smallWithBoards(Length length) {
@@ -380,6 +532,8 @@ class TakeoffTest {
         assertThat(plan.boardCount()).isGreaterThan(1_000_000);
         assertThat(only(PieceKind.BOARD, takeoff)).hasSizeLessThanOrEqualTo(2);
         assertThat(item("1x4 board, 6 ft", takeoff).quantity()).isEqualTo(plan.boardCount());
+        // Each board takes a whole stick of 6 ft, and its 72 in are 3/4 of 8 ft.
+        assertThat(takeoff.cuts().get(2).isProvenBest()).isTrue();
     }
 
     @Test

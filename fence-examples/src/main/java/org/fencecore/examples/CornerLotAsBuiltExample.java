@@ -132,7 +132,13 @@ public final class CornerLotAsBuiltExample {
 
     private static Length railLength(FencePlan plan, int piece) {
         Run back = plan.runs().get(plan.runs().size() - 1);
-        return back.stretches().get(0).railPieces().pieces().get(piece).length();
+        return back.stretches()
+                .get(0)
+                .railPieces()
+                .orElseThrow()
+                .pieces()
+                .get(piece)
+                .length();
     }
 
     private static void print(String title, List<Finding> findings) {

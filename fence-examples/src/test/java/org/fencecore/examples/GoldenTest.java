@@ -50,17 +50,50 @@ class GoldenTest {
         assertGolden("corner-lot-as-built.txt", printedBy(CornerLotAsBuiltExample::main));
     }
 
-    /** The README shows the short example and what it prints, as they are. */
     @Test
-    void readmeShowsTheShortExampleAndItsOutput() throws IOException {
-        String readme = Files.readString(Path.of("../README.md"));
-        String source = Files.readString(Path.of("src/main/java/org/fencecore/examples/OneSideWithGateExample.java"));
+    void priceAndCompare() throws IOException {
+        assertGolden("price-and-compare.txt", printedBy(PriceAndCompareExample::main));
+    }
+
+    @Test
+    void classroom() throws IOException {
+        String printed = printedBy(ClassroomExample::main);
+        assertGolden("classroom.txt", printed);
+    }
+
+    /** The README shows these examples and what they print, as they are. */
+    @Test
+    void readmeShowsExamplesAndTheirOutput() throws IOException {
+        assertShown("OneSideWithGateExample", printedBy(OneSideWithGateExample::main));
+        assertShown("ManyLotsExample", printedBy(ManyLotsExample::main));
+        assertShown("OneGateExample", printedBy(OneGateExample::main));
+        assertShown("ClassroomExample", racking());
+    }
+
+    /** The lines of an example between two marks are in the README, and the next block there is its output. */
+    private static void assertShown(String example, String printed) throws IOException {
+        String source = Files.readString(Path.of("src/main/java/org/fencecore/examples/" + example + ".java"));
         String lines = source.substring(
-                        source.indexOf('\n', source.indexOf("// README begins")) + 1, source.indexOf("// README ends"))
-                .stripTrailing()
-                .stripIndent();
-        assertThat(readme).contains("```java\n" + lines + "\n```\n");
-        assertThat(readme).contains("```\n" + printedBy(OneSideWithGateExample::main) + "```\n");
+                source.indexOf('\n', source.indexOf("// README begins")) + 1, source.indexOf("// README ends"));
+        String code = "```java\n" + lines.stripTrailing().stripIndent() + "\n```\n";
+        Path page = Path.of("../README.md");
+        String readme = Files.readString(page);
+        assertThat(readme).contains(code);
+
+        int start = readme.indexOf("```\n", readme.indexOf(code) + code.length()) + 4;
+        int end = readme.indexOf("```\n", start);
+        if (Boolean.getBoolean("golden.update")) {
+            Files.writeString(page, readme.substring(0, start) + printed + readme.substring(end));
+        } else {
+            assertThat(readme.substring(start, end)).isEqualTo(printed);
+        }
+    }
+
+    /** The worksheet of the classroom's first exercise. */
+    private String racking() throws IOException {
+        String printed = printedBy(ClassroomExample::main);
+        int start = printed.indexOf("ANSWERS\n\n") + 9;
+        return printed.substring(start, printed.indexOf("\n\n", start) + 1);
     }
 
     /** The main method of an example. */

@@ -29,7 +29,7 @@
  * Polygon lot = Polygon.of(List.of(a, b, c, d));
  *
  * Polygon fence = lot.inset(Length.ofFeet(2)).orElseThrow();
- * fence.perimeter();                                                          // 304 ft
+ * fence.perimeter();                                                          // 304.000 ft
  * fence.corner(1).interiorAngle();                                            // 90°02'
  * fence.corner(1).diagonal(Length.ofFeet(6), Length.ofFeet(8));               // 10.003 ft
  * }</pre>

@@ -10,7 +10,7 @@
  *
  * <pre>{@code
  * Length clear = Length.parse("8 ft").minus(Length.parse("3 1/2 in"));   // 7 ft 8 1/2 in
- * Slope grade = Slope.parse("1:12");                                     // 8.333... %
+ * Slope grade = Slope.parse("1:12");                                     // 8.333 %
  * Length rise = grade.riseOver(Length.parse("8 ft"));                    // 8 in
  * }</pre>
  */

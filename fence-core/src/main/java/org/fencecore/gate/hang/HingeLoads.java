@@ -6,12 +6,9 @@ import java.util.Objects;
 import java.util.OptionalInt;
 import org.fencecore.gate.GateBrace;
 import org.fencecore.gate.GateLeaf;
-import org.fencecore.units.Area;
 import org.fencecore.units.Force;
 import org.fencecore.units.Length;
 import org.fencecore.units.Moment;
-import org.fencecore.units.Pressure;
-import org.fencecore.units.Ratio;
 import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Worksheet;
@@ -36,8 +33,8 @@ import org.fencecore.worksheet.Written;
  * brace the joints of the frame are taken to turn freely, so that the braces alone keep it from racking; boards screwed
  * to the frame help, and are not counted.
  *
- * <p>Left out: swinging and slamming, sideways wind on the hinges, buckling of a slender brace, and the strength of the
- * hinges themselves.
+ * <p>Left out: swinging and slamming, buckling of a slender brace, and the strength of the hinges themselves. The wind is
+ * of {@link LeafWind}, and the post of {@link HingePostLoad}.
  *
  * <p>Source: statics. Example: a leaf of 300 N with its centre 0.9 m from the pins, on two hinges 1.2 m apart, pulls and
  * pushes 300 x 0.9 / 1.2 = 225 N; a lower hinge that carries all the weight bears 375 N at 53.13 degrees from level.
@@ -197,48 +194,6 @@ public final class HingeLoads {
             }
         }
         return OptionalInt.empty();
-    }
-
-    /**
-     * Returns what the hinge post gets from the leaf.
-     *
-     * <p>Shut and latched, the two posts share the wind; open or unlatched, the hinge post has all of it. Two leaves that
-     * latch to each other give their own halves to their own posts, so that each hinge post has all of its leaf's.
-     *
-     * @param postWidth how wide the post is along the fence, over 0, to 100 ft
-     * @param wind the pressure of the wind on what is solid of the leaf, zero or more
-     * @param solid how much of the leaf is solid, from 0 to 1
-     * @param share how much of the wind this post gets, such as a half or all, from 0 to 1
-     * @param bottomAboveGround how high the lower edge of the frame is over the ground at the post, within 100 ft
-     * @return weight, moment and wind
-     * @throws IllegalArgumentException if one is out of range
-     */
-    public HingePostLoad onPost(Length postWidth, Pressure wind, Ratio solid, Ratio share, Length bottomAboveGround) {
-        Sizes.require("postWidth", postWidth);
-        Sizes.requireWithin("bottomAboveGround", bottomAboveGround);
-        requireShare("solid", solid);
-        requireShare("share", share);
-        if (wind.isNegative()) {
-            throw new IllegalArgumentException(
-                    "wind was " + Written.pressure(wind) + "; it must be zero or more, whichever way it blows");
-        }
-        Length beside = leaf().spec().besideHinges();
-        Length toLeaf = postWidth.dividedBy(2).plus(beside);
-        Moment moment = leafWeight
-                .total()
-                .times(toLeaf.plus(leafWeight.fromHingeEdge()))
-                .plus(spec.loadAtLatch().times(toLeaf.plus(leaf().width())));
-        Area face = leaf().width().times(leaf().frameHeight());
-        Length middle = bottomAboveGround.plus(leaf().frameHeight().dividedBy(2));
-        return new HingePostLoad(
-                carried(), moment, wind.times(face).times(solid).times(share), middle);
-    }
-
-    private static void requireShare(String name, Ratio share) {
-        if (share.isNegative() || share.compareTo(Ratio.of(1)) > 0) {
-            throw new IllegalArgumentException(
-                    name + " was " + Written.factor(share) + "; it must be from 0 to 1, 1 being all of it");
-        }
     }
 
     /**

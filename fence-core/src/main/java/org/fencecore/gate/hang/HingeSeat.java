@@ -7,8 +7,10 @@ import org.fencecore.gate.FrameJoint;
 import org.fencecore.gate.FrameMember;
 import org.fencecore.gate.FramePiece;
 import org.fencecore.gate.GateLeaf;
+import org.fencecore.gate.HingeSide;
 import org.fencecore.geometry.Interval;
 import org.fencecore.units.Length;
+import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Written;
@@ -17,14 +19,24 @@ import org.fencecore.worksheet.Written;
  * The wood behind one hinge of a leaf: whether its screws find a rail or stile, need an infill block, or would go into
  * the end of a rail.
  *
- * <p>A strap lies on the face of the leaf, along a rail if there is one behind it; where it reaches past the stile over
- * an open space, a block of frame lumber fills the space behind it. A butt hinge, which has no reach, is screwed to the
+ * <p>A strap lies level on the face of the leaf, square to its pin, for the pins of all hinges stand plumb in one line,
+ * whatever the rake. On a level leaf a rail may be behind it all along. On a raked leaf the rail leaves a level strap: it
+ * is on the rail only if the rail is behind it from the stile to its end,
+ *
+ * <pre>
+ * rail at x from the hinge edge   bottom + g x  to  bottom + g x + member width / cos rake,  g the grade from the hinges
+ * </pre>
+ *
+ * <p>Where it reaches past the stile over an open space, a block of frame lumber fills the space behind it, laid level; on
+ * a raked leaf its edge is cut to the rake where it meets a rail. A butt hinge, which has no reach, is screwed to the
  * edge of the leaf; at the height of a rail that runs through to that edge, its screws would go into end grain.
  *
- * <p>Left out: a brace in the same place, against which the block is cut, and rakes, by which a strap may leave its rail.
+ * <p>Left out: a brace in the same place, against which the block is cut.
  *
- * <p>Source: common practice, no source. Example: on a leaf of 56 in with 3 1/2 in members, a strap 2 in wide that
- * reaches 12 in is on the bottom rail at 1 3/4 in up; at 10 in up it needs a block 8 1/2 in long.
+ * <p>Source: common practice, no source; the rake is geometry. Example: on a leaf of 56 in with 3 1/2 in members, a strap 2 in wide that
+ * reaches 12 in is on the bottom rail at 1 3/4 in up; at 10 in up it needs a block 8 1/2 in long. On the same leaf raked 10 %
+ * up from its hinges, the bottom rail is 0.35 to 3.867 in up at the stile's inner edge and 1.2 to 4.717 in at the end of the
+ * strap: at 1 3/4 in up the strap runs out of the frame, and from 2.2 to 2.867 in up it is on the rail.
  */
 public final class HingeSeat {
 
@@ -85,8 +97,39 @@ public final class HingeSeat {
         return new HingeSeat(leaf, strap, reach);
     }
 
+    /**
+     * Returns what the hinge takes up on the leaf, up and down.
+     *
+     * @return the stretch over the lower edge of the frame at the hinge edge
+     */
+    public Interval strap() {
+        return strap;
+    }
+
+    /**
+     * Returns how far it reaches over the leaf.
+     *
+     * @return the reach of a strap from the hinge edge; zero for a butt hinge
+     */
+    public Length reach() {
+        return reach;
+    }
+
     private boolean isButt() {
         return reach.isZero();
+    }
+
+    /** How far what rises with the rails has risen at a distance from the hinge edge. */
+    private Length risen(Length fromHinges) {
+        Slope rake =
+                leaf.hingeSide() == HingeSide.LEFT ? leaf.rake() : leaf.rake().negated();
+        return rake.riseOver(fromHinges);
+    }
+
+    /** Tells whether the strap is within what is between two lines that rise with the rails, from one place to its end. */
+    private boolean isWithin(Interval atHinges, Length from) {
+        return atHinges.shiftedBy(risen(from)).contains(strap)
+                && atHinges.shiftedBy(risen(reach)).contains(strap);
     }
 
     /** The rails by what they take up at the hinge edge. */
@@ -135,15 +178,27 @@ public final class HingeSeat {
      */
     public Optional<Length> blockLength() {
         Length beyond = reach.minus(leaf.spec().memberWidth());
-        boolean onRail = rails().stream().anyMatch(rail -> rail.contains(strap));
-        return isButt() || onRail || !beyond.isPositive()
+        return isButt() || !beyond.isPositive() || isOnRail()
                 ? Optional.empty()
                 : Optional.of(Length.min(beyond, leaf.clearWidth()));
     }
 
+    private boolean isOnRail() {
+        return rails().stream().anyMatch(rail -> isWithin(rail, leaf.spec().memberWidth()));
+    }
+
     /**
-     * Returns what a builder should know: warning {@code hinge-end-grain} for screws into end grain, note
-     * {@code hinge-block} for an infill block.
+     * Tells whether it lies on the frame all along; on a raked leaf a level strap may run out over its edge.
+     *
+     * @return true if no part of it is above or below the frame
+     */
+    public boolean isOnFrame() {
+        return isWithin(Interval.of(Length.ZERO, leaf.frameHeight()), Length.ZERO);
+    }
+
+    /**
+     * Returns what a builder should know: warnings {@code hinge-end-grain} for screws into end grain and
+     * {@code hinge-off-frame} for a strap that runs out of a raked frame, note {@code hinge-block} for an infill block.
      *
      * @return the findings, unmodifiable; none if the hinge is on solid wood
      */
@@ -158,13 +213,22 @@ public final class HingeSeat {
                     .withRemedy("move it onto the stile between the rails, or use a strap hinge on the face")
                     .withSource(Citation.COMMON_PRACTICE));
         }
+        if (!isOnFrame()) {
+            findings.add(Finding.warning(
+                            "hinge-off-frame",
+                            place,
+                            "it lies level, square to its plumb pin, and runs out over the edge of the raked frame")
+                    .withRemedy("move it further from the rail that comes towards it, or take a shorter strap")
+                    .withSource(Citation.GEOMETRY));
+        }
         blockLength()
                 .ifPresent(length -> findings.add(Finding.note(
                                 "hinge-block",
                                 place,
                                 "its strap reaches " + Written.tape(length) + " past the stile with no rail behind it")
                         .withRemedy("set a block of frame lumber " + Written.tape(length)
-                                + " long behind it, its grain level, or move the strap onto a rail")
+                                + " long behind it, its grain level, or "
+                                + (leaf.rake().isZero() ? "move the strap onto a rail" : "take a shorter strap"))
                         .withSource(Citation.COMMON_PRACTICE)));
         return List.copyOf(findings);
     }

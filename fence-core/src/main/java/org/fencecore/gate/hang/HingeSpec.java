@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * <pre>{@code
  * HingeSpec hinges = HingeSpec.evenly(2, Length.ofInches(7))
  *         .withScrews(HingeScrews.wood(3, Length.ofInches(0.19), Length.ofInches(1.25), pine));
- * hinges.heightsOn(leaf);    // 7 and 49 in
+ * hinges.heightsOn(leaf);    // 7 in, 49 in
  * }</pre>
  */
 public final class HingeSpec {

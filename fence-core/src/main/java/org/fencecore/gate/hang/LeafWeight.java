@@ -3,11 +3,13 @@ package org.fencecore.gate.hang;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import org.fencecore.gate.FramePiece;
 import org.fencecore.gate.GateBrace;
 import org.fencecore.gate.GateLeaf;
 import org.fencecore.gate.HingeSide;
 import org.fencecore.geometry.ProfilePoint;
+import org.fencecore.internal.Once;
 import org.fencecore.units.Force;
 import org.fencecore.units.Length;
 import org.fencecore.units.Volume;
@@ -24,7 +26,7 @@ import org.fencecore.worksheet.Written;
  * up                = sum of (weight x height) / sum of weights
  * </pre>
  *
- * <p>Boards count as spread evenly over the leaf. Left out: hinges, latch, screws, cables, and infill blocks.
+ * <p>Boards that are alike count as spread evenly over the leaf, others where they are. Left out: hinges, latch, screws, cables, and infill blocks.
  *
  * <p>Source: statics. Example: a leaf 46 3/4 by 56 in of 3 1/2 by 1 1/2 in southern pine at 19 % moisture, with one
  * pointed brace and nine boards of 5 1/2 by 5/8 by 72 in, has a frame of 21.7, a brace of 7.0 and boards of 48.1 lbf, and
@@ -32,9 +34,13 @@ import org.fencecore.worksheet.Written;
  */
 public final class LeafWeight {
 
+    /** More lengths than that are not written out on a sheet. */
+    private static final int MOST_WRITTEN = 40;
+
     private final GateLeaf leaf;
     private final GateWood frameWood;
     private final List<LeafBoards> boards;
+    private final Once<Sums> sums = Once.of(this::sum);
 
     private LeafWeight(GateLeaf leaf, GateWood frameWood, List<LeafBoards> boards) {
         this.leaf = leaf;
@@ -106,11 +112,20 @@ public final class LeafWeight {
     }
 
     private Volume frameVolume() {
-        return leaf.pieces().stream().map(FramePiece::volume).reduce(Volume.ZERO, Volume::plus);
+        return sums.get().frame();
     }
 
     private Volume braceVolume() {
-        return leaf.braces().stream().map(GateBrace::volume).reduce(Volume.ZERO, Volume::plus);
+        return sums.get().braces();
+    }
+
+    /** Volumes, and weights times places in newtons times nanometres. */
+    private record Sums(Volume frame, Volume braces, double across, double up) {}
+
+    private Sums sum() {
+        Volume frame = leaf.pieces().stream().map(FramePiece::volume).reduce(Volume.ZERO, Volume::plus);
+        Volume braces = leaf.braces().stream().map(GateBrace::volume).reduce(Volume.ZERO, Volume::plus);
+        return new Sums(frame, braces, moments(true), moments(false));
     }
 
     /**
@@ -119,7 +134,7 @@ public final class LeafWeight {
      * @return the distance, to the nearest nanometre
      */
     public Length fromHingeEdge() {
-        double left = moments(true) / total().newtons();
+        double left = sums.get().across() / total().newtons();
         double width = leaf.width().nanometres();
         return Length.ofNanometres(Math.round(leaf.hingeSide() == HingeSide.LEFT ? left : width - left));
     }
@@ -130,7 +145,7 @@ public final class LeafWeight {
      * @return the height, to the nearest nanometre
      */
     public Length up() {
-        return Length.ofNanometres(Math.round(moments(false) / total().newtons()));
+        return Length.ofNanometres(Math.round(sums.get().up() / total().newtons()));
     }
 
     /** Sum of weight times place, in newtons times nanometres. */
@@ -143,11 +158,13 @@ public final class LeafWeight {
         for (GateBrace brace : leaf.braces()) {
             sum += perVolume * brace.volume().cubicMetres() * part(brace.centre(), across);
         }
-        double middle = leaf.width().nanometres() / 2.0;
-        double rise = leaf.rake().ratio().value() * middle;
+        Length middle = leaf.width().dividedBy(2);
         for (LeafBoards lot : boards) {
-            double height = lot.bottom().nanometres() + lot.length().nanometres() / 2.0 + rise;
-            sum += lot.weight().newtons() * (across ? middle : height);
+            Length place = lot.centre().orElse(middle);
+            double height = lot.bottom().nanometres()
+                    + lot.length().nanometres() / 2.0
+                    + leaf.rake().riseOver(place).nanometres();
+            sum += lot.weight().newtons() * (across ? place.nanometres() : height);
         }
         return sum;
     }
@@ -172,21 +189,18 @@ public final class LeafWeight {
             names.add("braces");
             weights.add(Written.force(braces()));
         }
-        for (int i = 0; i < boards.size(); i++) {
-            LeafBoards lot = boards.get(i);
-            String name = boards.size() == 1 ? "boards" : "boards " + (i + 1);
-            density(sheet, name, lot.wood());
-            sheet.line(
-                    "volume of the " + name,
-                    "count x width x thickness x length",
-                    lot.count() + " x " + Written.inches(lot.width()) + " x " + Written.inches(lot.thickness()) + " x "
-                            + Written.inches(lot.length()),
-                    lot.volume(),
-                    Written.volume(lot.volume()),
-                    Citation.GEOMETRY);
-            part(sheet, name, lot.volume(), lot.wood(), lot.weight());
+        List<List<LeafBoards>> alike = alike();
+        for (int i = 0; i < alike.size(); i++) {
+            List<LeafBoards> lots = alike.get(i);
+            String name = alike.size() == 1 ? "boards" : "boards " + (i + 1);
+            GateWood wood = lots.get(0).wood();
+            density(sheet, name, wood);
+            Volume volume = lots.stream().map(LeafBoards::volume).reduce(Volume.ZERO, Volume::plus);
+            volume(sheet, name, lots, volume);
+            Force weight = lots.stream().map(LeafBoards::weight).reduce(Force.ZERO, Force::plus);
+            part(sheet, name, volume, wood, weight);
             names.add(name);
-            weights.add(Written.force(lot.weight()));
+            weights.add(Written.force(weight));
         }
         return sheet.line(
                         "weight of the leaf",
@@ -210,6 +224,51 @@ public final class LeafWeight {
                         Written.tape(fromHingeEdge()),
                         Citation.GEOMETRY)
                 .build();
+    }
+
+    /** The boards by width, thickness and wood. */
+    private List<List<LeafBoards>> alike() {
+        List<List<LeafBoards>> alike = new ArrayList<>();
+        for (LeafBoards lot : boards) {
+            List<LeafBoards> same = alike.stream()
+                    .filter(lots -> lots.get(0).isLike(lot))
+                    .findFirst()
+                    .orElse(null);
+            if (same == null) {
+                alike.add(new ArrayList<>(List.of(lot)));
+            } else {
+                same.add(lot);
+            }
+        }
+        return alike;
+    }
+
+    private static void volume(Worksheet.Builder sheet, String name, List<LeafBoards> lots, Volume volume) {
+        LeafBoards first = lots.get(0);
+        String section = Written.inches(first.width()) + " x " + Written.inches(first.thickness());
+        if (lots.size() == 1) {
+            sheet.line(
+                    "volume of the " + name,
+                    "count x width x thickness x length",
+                    first.count() + " x " + section + " x " + Written.inches(first.length()),
+                    volume,
+                    Written.volume(volume),
+                    Citation.GEOMETRY);
+            return;
+        }
+        int count = lots.stream().mapToInt(LeafBoards::count).sum();
+        String lengths = lots.size() > MOST_WRITTEN
+                ? "the mean lengths of " + count + " boards"
+                : lots.stream()
+                        .map(lot -> (lot.count() == 1 ? "" : lot.count() + " x ") + Written.inches(lot.length()))
+                        .collect(Collectors.joining(" + ", "(", ")"));
+        sheet.line(
+                "volume of the " + name,
+                "width x thickness x sum of mean lengths",
+                section + " x " + lengths,
+                volume,
+                Written.volume(volume),
+                Citation.GEOMETRY);
     }
 
     private static void density(Worksheet.Builder sheet, String name, GateWood wood) {

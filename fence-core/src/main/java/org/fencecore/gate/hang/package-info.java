@@ -9,9 +9,9 @@
  * {@link org.fencecore.gate.hang.LatchDrop} tells how far the latch sinks when joints or hinges give.
  *
  * <p>{@link org.fencecore.gate.hang.GateSwing} follows the lower edge of the leaf over the ground.
- * {@link org.fencecore.gate.hang.Chamfer} keeps the edges of a thick leaf clear of the posts,
- * {@link org.fencecore.gate.hang.HingeSeat} finds the wood that hinge screws go into, and
- * {@link org.fencecore.gate.hang.PoolGate} judges a gate in the fence around a pool.
+ * {@link org.fencecore.gate.hang.Chamfer} keeps the edges of a thick leaf clear of the posts, and
+ * {@link org.fencecore.gate.hang.HingeSeat} finds the wood that hinge screws go into. A gate in the fence around a pool is
+ * judged by the rule of that barrier, in {@code org.fencecore.rules}.
  *
  * <p>Nothing here says that a gate is strong enough or meets a code: local codes and a licensed engineer decide that.
  *
@@ -27,7 +27,7 @@
  * LeafWeight weight = LeafWeight.of(leaf, pine, boards);
  * weight.total();                                   // 76.8 lbf
  * HingeLoads loads = HingeLoads.of(weight, HingeSpec.evenly(2, Length.ofInches(7)));
- * loads.pulls();                                    // 43.2 lbf away from the post above, as much against it below
+ * loads.pulls();                                    // -43.2 lbf, 43.2 lbf: against the post below, away from it above
  * }</pre>
  */
 @NullMarked

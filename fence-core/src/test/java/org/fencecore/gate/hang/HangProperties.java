@@ -23,6 +23,7 @@ import org.fencecore.geometry.Side;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Force;
 import org.fencecore.units.Length;
+import org.fencecore.units.Pressure;
 import org.fencecore.units.Ratio;
 import org.fencecore.units.Slope;
 
@@ -58,6 +59,47 @@ class HangProperties {
         assertThat(moment).isCloseTo(loads.moment().newtonMetres(), within(1e-9));
         double most = loads.pulls().stream().mapToDouble(Force::newtons).max().orElseThrow();
         assertThat(loads.pullAtTop().newtons()).isEqualTo(most);
+    }
+
+    /** Whatever holds two leaves, all forces are in balance, and so are the moments about the ground line. */
+    @Property(tries = 200)
+    void windOnTwoLeavesIsInBalance(
+            @ForAll @DoubleRange(min = 30, max = 80) double opening,
+            @ForAll @IntRange(min = 2, max = 6) int hinges,
+            @ForAll @DoubleRange(max = 60) double psf,
+            @ForAll @DoubleRange(min = 1, max = 70) double latch,
+            @ForAll("sides") HingeSide side) {
+        GateLeaf leaf = GateDesign.forOpening(
+                        Length.ofInches(opening),
+                        Length.ofInches(56),
+                        side,
+                        GateSpec.builder().build())
+                .activeLeaf();
+        HingeLoads loads = HingeLoads.of(LeafWeight.of(leaf, PINE), HingeSpec.evenly(hinges, Length.ofInches(6)));
+        LeafWind free =
+                LeafWind.on(loads, Pressure.ofPsf(psf), Length.ofInches(2), Length.ofInches(74), Length.ofInches(10));
+        LeafWind active = free.heldAt(Length.ofInches(latch));
+        LeafWind fixed = free.heldAt(Length.ZERO).carrying(active);
+
+        double force = 2 * free.force().newtons();
+        double held = active.onHinges().newtons()
+                + fixed.onHinges().newtons()
+                + fixed.atLatchEdge().newtons();
+        assertThat(held).isCloseTo(force, within(1e-6));
+        assertThat(active.atGround().plus(fixed.atGround()).newtonMetres())
+                .isCloseTo(force * free.height().metres(), within(1e-6));
+        for (LeafWind wind : List.of(free, active, fixed)) {
+            double sum = 0;
+            double moment = 0;
+            List<Length> heights = loads.hinges().heightsOn(leaf);
+            for (int i = 0; i < hinges; i++) {
+                double at = wind.atHinges().get(i).newtons();
+                sum += at;
+                moment += at * heights.get(i).plus(Length.ofInches(10)).metres();
+            }
+            assertThat(sum).isCloseTo(wind.onHinges().newtons(), within(1e-6));
+            assertThat(moment).isCloseTo(wind.atGround().newtonMetres(), within(1e-6));
+        }
     }
 
     /**

@@ -12,7 +12,6 @@ import org.fencecore.gate.GateSpec;
 import org.fencecore.gate.HingeSide;
 import org.fencecore.units.Force;
 import org.fencecore.units.Length;
-import org.fencecore.units.Pressure;
 import org.fencecore.units.Ratio;
 import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Finding;
@@ -211,18 +210,28 @@ class HingeLoadsTest {
     }
 
     /**
-     * From the middle of a post 3 1/2 in wide: 1.75 + 0.5 + 23.375 = 25.625 in, so 76.793 x 25.625 = 1967.8 lbf-in.
-     * Wind: 20 psf on 46.75 x 56 in = 18.1806 sq ft, 90 % solid, half of it: 163.63 lbf at 4 + 28 = 32 in.
+     * From the middle of a post 3 1/2 in wide: 1.75 + 0.5 + 23.375 = 25.625 in, so 76.793 x 25.625 = 1967.8 lbf-in. With
+     * 50 lbf on the latch, 1.75 + 0.5 + 46.75 = 49 in out: 2450 lbf-in more.
      */
     @Test
-    void theHingePostGetsWeightMomentAndWind() {
-        HingePostLoad load = HingeLoads.of(WEIGHT, TWO)
-                .onPost(inches(3.5), Pressure.ofPsf(20), Ratio.of(0.9), Ratio.of(0.5), inches(4));
+    void theHingePostGetsWeightAndMoment() {
+        HingePostLoad load = HingePostLoad.of(HingeLoads.of(WEIGHT, TWO), inches(3.5));
 
         assertThat(load.weight().poundsForce()).isCloseTo(76.793, within(0.002));
         assertThat(load.moment().poundInches()).isCloseTo(1967.8, within(0.1));
-        assertThat(load.wind().poundsForce()).isCloseTo(163.63, within(0.01));
-        assertThat(load.windHeight()).isEqualTo(inches(32));
+        assertThat(load.wind()).isEqualTo(Force.ZERO);
+        assertThat(load.windHeight()).isEqualTo(Length.ZERO);
+        assertThat(load.atGround()).isEqualTo(load.moment());
+        assertThat(load.worksheet().result()).isEqualTo(load.moment());
+        assertThat(load.worksheet().toText())
+                .contains("arm of the weight a = b / 2 + g + x = 3.5 in / 2 + 0.5 in + 23.375 in = 25.625 in")
+                .contains("moment of the weight Mg = W a = 76.79 lbf x");
+        HingePostLoad leaning =
+                HingePostLoad.of(HingeLoads.of(WEIGHT, TWO.withLoadAtLatch(Force.ofPoundsForce(50))), inches(3.5));
+        assertThat(leaning.moment().poundInches()).isCloseTo(1967.8 + 2450, within(0.1));
+        assertThat(leaning.worksheet().result()).isEqualTo(leaning.moment());
+        assertThatThrownBy(() -> HingePostLoad.of(HingeLoads.of(WEIGHT, TWO), Length.ZERO))
+                .hasMessageContaining("postWidth was 0");
     }
 
     /** d = 1/8: 0.125 x sqrt(4 x 72.949^2 - 0.125^2) / (4 x 56) = 0.0814; slip 1/16 / sin 50.95 = 0.0805. */
@@ -272,8 +281,5 @@ class HingeLoadsTest {
         assertThatThrownBy(() -> LeafWeight.of(narrow, PINE)).hasMessageContaining("no room for the pieces");
         assertThatThrownBy(() -> LatchDrop.ofDiagonals(LEAF, inches(94)))
                 .hasMessageContaining("difference was 7 ft 10 in");
-        HingeLoads loads = HingeLoads.of(WEIGHT, TWO);
-        assertThatThrownBy(() -> loads.onPost(inches(3.5), Pressure.ZERO, Ratio.of(1.1), Ratio.of(1), Length.ZERO))
-                .hasMessageContaining("solid was 1.1");
     }
 }

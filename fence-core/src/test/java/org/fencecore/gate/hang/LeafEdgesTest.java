@@ -11,6 +11,7 @@ import org.fencecore.gate.GateSpec;
 import org.fencecore.gate.HingeSide;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
+import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Finding;
 import org.junit.jupiter.api.Test;
 
@@ -81,6 +82,45 @@ class LeafEdgesTest {
                 .isEmpty();
     }
 
+    /**
+     * By hand, 10 % up from the hinges: the bottom rail is 3.5 x sqrt(1.01) = 3.517 in deep, from 0.35 to 3.867 at the
+     * stile's inner edge and from 1.2 to 4.717 at 12 in. A level strap of 2 in is on it with its middle from 2.2 to 2.867.
+     */
+    @Test
+    void aLevelStrapLeavesARakedRail() {
+        for (HingeSide side : HingeSide.values()) {
+            GateLeaf leaf = raked(side, side == HingeSide.LEFT ? 10 : -10);
+            assertThat(strap(leaf, 2.21).findings()).isEmpty();
+            assertThat(strap(leaf, 2.86).findings()).isEmpty();
+            assertThat(strap(leaf, 2.87).blockLength()).contains(inches(8.5));
+            HingeSeat out = strap(leaf, 2.19);
+            assertThat(out.isOnFrame()).isFalse();
+            assertThat(out.findings()).extracting(Finding::code).containsExactly("hinge-off-frame", "hinge-block");
+            // The top rail comes down to the strap from above: 52.833 to 56.35 at the stile, 53.683 to 57.2 at its end.
+            assertThat(strap(leaf, 55).findings()).isEmpty();
+            assertThat(strap(leaf, 54.6).blockLength()).isPresent();
+            // Falling from the hinges it is the other way round: the top rail ends at 56 - 1.2 = 54.8 in.
+            GateLeaf falling = raked(side, side == HingeSide.LEFT ? -10 : 10);
+            assertThat(strap(falling, 53.81).isOnFrame()).isFalse();
+            assertThat(strap(falling, 53.79).findings()).isEmpty();
+        }
+        // A butt hinge on the edge does not reach where the rail has risen.
+        assertThat(HingeSeat.ofButt(raked(HingeSide.LEFT, 30), inches(6), inches(3.5))
+                        .findings())
+                .isEmpty();
+    }
+
+    private static HingeSeat strap(GateLeaf leaf, double up) {
+        return HingeSeat.ofStrap(leaf, inches(up), inches(2), inches(12));
+    }
+
+    private static GateLeaf raked(HingeSide hinges, double percent) {
+        return GateDesign.forOpening(
+                        inches(47.5), inches(56), hinges, GateSpec.builder().build())
+                .withRake(Slope.ofPercent(percent))
+                .activeLeaf();
+    }
+
     @Test
     void aButtHingeAtTheEndOfARailIsInEndGrain() {
         Length low = inches(3);
@@ -102,53 +142,5 @@ class LeafEdgesTest {
                 .hasMessageContaining("height was 1 in; a hinge 3 1/2 in high must lie on the frame");
         assertThatThrownBy(() -> HingeSeat.ofStrap(leaf(FrameJoint.MITRE), inches(5), inches(2), inches(60)))
                 .hasMessageContaining("reach was 5 ft");
-    }
-
-    @Test
-    void aPoolGateIsHeldAgainstTheRule() {
-        PoolGate good = PoolGate.builder()
-                .gateTop(inches(56))
-                .release(inches(48))
-                .widestOpeningNearRelease(inches(0.25))
-                .build();
-        assertThat(good.findings()).isEmpty();
-        assertThat(good.underTop()).isEqualTo(inches(8));
-        assertThat(good.worksheet().result()).isEqualTo(0);
-
-        PoolGate bad = PoolGate.builder()
-                .gateTop(inches(50))
-                .release(inches(48))
-                .opensAway(false)
-                .selfClosing(false)
-                .selfLatching(false)
-                .lockable(false)
-                .releaseOnPoolSide(false)
-                .widestOpeningNearRelease(inches(1))
-                .build();
-        assertThat(bad.findings())
-                .extracting(Finding::code)
-                .containsExactly(
-                        "pool-gate-opens-in",
-                        "pool-gate-self-closing",
-                        "pool-gate-self-latching",
-                        "pool-gate-lock",
-                        "pool-release-outside",
-                        "pool-release-near-top",
-                        "pool-release-shield");
-        assertThat(bad.worksheet().result()).isEqualTo(7);
-    }
-
-    @Test
-    void aHighReleaseNeedsNoShieldAndTheRuleIsAParameter() {
-        PoolGate.Builder high =
-                PoolGate.builder().release(inches(54)).releaseOnPoolSide(false).widestOpeningNearRelease(inches(4));
-
-        assertThat(high.build().isReleaseHigh()).isTrue();
-        assertThat(high.build().findings()).isEmpty();
-        PoolGate stricter =
-                high.rule(inches(60), inches(3), inches(0.5), inches(18)).build();
-        assertThat(stricter.findings())
-                .extracting(Finding::code)
-                .containsExactly("pool-release-outside", "pool-release-shield");
     }
 }

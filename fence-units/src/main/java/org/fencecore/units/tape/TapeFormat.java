@@ -153,6 +153,17 @@ public final class TapeFormat {
     }
 
     /**
+     * Returns the format of the surveyed distances and heights that go with this tape: decimal feet to the hundredth where
+     * the tape is in feet or inches, metres to the millimetre where it is metric, as levelling rods are divided (common
+     * practice, no source).
+     *
+     * @return the format
+     */
+    public TapeFormat surveyed() {
+        return unit.equals("m") || unit.equals("mm") ? metres(3) : decimalFeet(2);
+    }
+
+    /**
      * Returns the distance between two marks of this format, such as 1/16 in.
      *
      * @return the increment that lengths are brought to

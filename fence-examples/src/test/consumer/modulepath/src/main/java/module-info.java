@@ -1,0 +1,5 @@
+/** A module by someone else. */
+module yard {
+    requires org.fencecore;
+    requires org.fencecore.units;
+}
