@@ -2,6 +2,7 @@ package org.fencecore;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -229,6 +230,17 @@ public final class FencePlan {
             all.put(post.number(), post);
         }
         return FencePlanner.plan(site, style, all);
+    }
+
+    /**
+     * Returns the posts that stand already, as they were measured.
+     *
+     * @return what {@link #withSetPosts} was given, by number, unmodifiable; empty for a plan as designed
+     */
+    public List<SetPost> setPosts() {
+        return set.values().stream()
+                .sorted(Comparator.comparingInt(SetPost::number))
+                .toList();
     }
 
     /**

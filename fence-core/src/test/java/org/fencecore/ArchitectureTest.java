@@ -68,7 +68,8 @@ class ArchitectureTest {
             List.of("org.fencecore"),
             List.of("org.fencecore.takeoff", "org.fencecore.drawing", "org.fencecore.stakeout"),
             List.of("org.fencecore.estimate"),
-            List.of("org.fencecore.packet"));
+            List.of("org.fencecore.packet"),
+            List.of("org.fencecore.json"));
 
     /** Numbers without a unit. Counts are int, and money is BigDecimal beside its currency. */
     private static final DescribedPredicate<JavaClass> BARE_NUMBER = describe(
@@ -156,6 +157,15 @@ class ArchitectureTest {
             .should()
             .dependOnClassesThat()
             .resideInAnyPackage("tech.units..", "tech.uom..");
+
+    /** So everything else works without Jackson, which is an optional dependency. */
+    @ArchTest
+    static final ArchRule onlyJsonUsesJackson = noClasses()
+            .that()
+            .resideOutsideOfPackage("org.fencecore.json")
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("com.fasterxml..");
 
     @ArchTest
     static final ArchRule noBareNumberCrossesAPackage =

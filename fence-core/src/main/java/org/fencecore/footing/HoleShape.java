@@ -1,6 +1,7 @@
 package org.fencecore.footing;
 
 import java.util.Objects;
+import java.util.Optional;
 import org.fencecore.units.Length;
 import org.fencecore.units.Volume;
 import org.fencecore.worksheet.Written;
@@ -107,6 +108,15 @@ public final class HoleShape {
      */
     public Length bottomWidth() {
         return bottom;
+    }
+
+    /**
+     * Returns how high the bell at the bottom is.
+     *
+     * @return the height of the part that widens; empty for a hole without a bell
+     */
+    public Optional<Length> bell() {
+        return Optional.ofNullable(bell);
     }
 
     /**

@@ -50,11 +50,17 @@ public final class BoardPattern {
     private static final Length BATTEN_GAP = Length.ofInches(0.25);
     private static final Ratio HALF = Ratio.of(0.5);
 
-    private enum Arrangement {
+    /** How boards are arranged. */
+    public enum Arrangement {
+        /** One row, touching or nearly so. */
         SIDE_BY_SIDE,
+        /** One row with gaps. */
         SPACED,
+        /** Two rows on either face, each over the gaps of the other. */
         SHADOWBOX,
+        /** Boards over the gaps of a first row, on the same face. */
         BOARD_ON_BOARD,
+        /** Narrow battens over the gaps of the boards. */
         BOARD_AND_BATTEN;
 
         String words() {
@@ -328,6 +334,15 @@ public final class BoardPattern {
      */
     public Ripping ripping() {
         return ripping;
+    }
+
+    /**
+     * Returns how the boards are arranged.
+     *
+     * @return the arrangement that the factory is named after
+     */
+    public Arrangement arrangement() {
+        return arrangement;
     }
 
     /**

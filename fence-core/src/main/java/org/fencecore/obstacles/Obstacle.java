@@ -271,6 +271,24 @@ public final class Obstacle {
     }
 
     /**
+     * Tells whether the fence itself may not run through it, as through a wall; it may pass over a pipe.
+     *
+     * @return true if it may not
+     */
+    public boolean barsFence() {
+        return passing != Passing.OVER;
+    }
+
+    /**
+     * Tells whether the fence itself may not come within its clear distance either, as at a hydrant.
+     *
+     * @return true if it may not
+     */
+    public boolean barsFenceNearby() {
+        return passing == Passing.NOT_NEAR;
+    }
+
+    /**
      * Returns where along a line of posts no hole may be dug: where the distance from the hole's centre to the outer edge
      * is less than the clear distance and the radius.
      *

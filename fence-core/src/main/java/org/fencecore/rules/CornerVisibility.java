@@ -42,20 +42,30 @@ import org.jspecify.annotations.Nullable;
  */
 public final class CornerVisibility extends LocalRule {
 
+    private final Corner corner;
+    private final Length arrivingLeg;
+    private final Length leavingLeg;
     private final Polygon triangle;
     private final Length from;
     private final @Nullable Length upTo;
     private final @Nullable Ratio exemptFrom;
 
     private CornerVisibility(
-            Polygon triangle,
+            Corner corner,
+            Length arrivingLeg,
+            Length leavingLeg,
             Length from,
             @Nullable Length upTo,
             @Nullable Ratio exemptFrom,
             String words,
             Citation source) {
         super(words, source);
-        this.triangle = triangle;
+        this.corner = corner;
+        this.arrivingLeg = arrivingLeg;
+        this.leavingLeg = leavingLeg;
+        Point before = corner.vertex().plus(corner.arriving().reversed(), arrivingLeg);
+        Point after = corner.vertex().plus(corner.leaving(), leavingLeg);
+        this.triangle = Polygon.of(List.of(corner.vertex(), before, after));
         this.from = requireSize("from", from);
         this.upTo = upTo;
         this.exemptFrom = exemptFrom;
@@ -82,10 +92,7 @@ public final class CornerVisibility extends LocalRule {
             throw new IllegalArgumentException("corner at " + corner.vertex() + " turns by " + corner.turn()
                     + ", so that its legs make no triangle; give two base lines that meet at an angle");
         }
-        Point before = corner.vertex().plus(corner.arriving().reversed(), arrivingLeg);
-        Point after = corner.vertex().plus(corner.leaving(), leavingLeg);
-        return new CornerVisibility(
-                Polygon.of(List.of(corner.vertex(), before, after)), from, null, null, words, source);
+        return new CornerVisibility(corner, arrivingLeg, leavingLeg, from, null, null, words, source);
     }
 
     private static void requireLeg(String name, Length leg) {
@@ -106,7 +113,7 @@ public final class CornerVisibility extends LocalRule {
             throw new IllegalArgumentException(
                     "upTo was " + newUpTo + ", not over the lower limit of " + from + "; swap them");
         }
-        return new CornerVisibility(triangle, from, newUpTo, exemptFrom, words(), source());
+        return new CornerVisibility(corner, arrivingLeg, leavingLeg, from, newUpTo, exemptFrom, words(), source());
     }
 
     /**
@@ -117,7 +124,35 @@ public final class CornerVisibility extends LocalRule {
      * @throws IllegalArgumentException if the share is not from 0 to 100 %
      */
     public CornerVisibility withExemption(Ratio openness) {
-        return new CornerVisibility(triangle, from, upTo, requireShare("openness", openness), words(), source());
+        return new CornerVisibility(
+                corner, arrivingLeg, leavingLeg, from, upTo, requireShare("openness", openness), words(), source());
+    }
+
+    /**
+     * Returns where the base lines meet.
+     *
+     * @return the corner
+     */
+    public Corner corner() {
+        return corner;
+    }
+
+    /**
+     * Returns how long the leg along the arriving line is.
+     *
+     * @return the leg
+     */
+    public Length arrivingLeg() {
+        return arrivingLeg;
+    }
+
+    /**
+     * Returns how long the leg along the leaving line is.
+     *
+     * @return the leg
+     */
+    public Length leavingLeg() {
+        return leavingLeg;
     }
 
     /**

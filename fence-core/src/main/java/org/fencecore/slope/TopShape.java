@@ -8,11 +8,17 @@ import org.fencecore.units.Length;
  */
 public final class TopShape {
 
-    enum Kind {
+    /** How tops run. */
+    public enum Kind {
+        /** Straight, as far over the ground as the string. */
         STRAIGHT("straight to the string"),
+        /** Up and down with the ground. */
         GROUND("following the ground"),
+        /** Level in each bay. */
         STEPPED("level in each bay"),
+        /** Highest in the middle of each bay. */
         ARCHED("arched between posts"),
+        /** Lowest in the middle of each bay. */
         DIPPED("dipped between posts");
 
         private final String words;
@@ -92,7 +98,12 @@ public final class TopShape {
         return rise;
     }
 
-    Kind kind() {
+    /**
+     * Returns how the tops run.
+     *
+     * @return the kind of shape
+     */
+    public Kind kind() {
         return kind;
     }
 

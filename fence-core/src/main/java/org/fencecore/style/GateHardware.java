@@ -119,6 +119,78 @@ public final class GateHardware {
     }
 
     /**
+     * Returns how far the outer hinges sit from the ends of the leaf.
+     *
+     * @return the distance to their middles; empty when not said, and then half a rail or half a hinge, whichever is more
+     */
+    public Optional<Length> hingeInset() {
+        return Optional.ofNullable(hingeInset);
+    }
+
+    /**
+     * Returns how far the pins stand from the edge of the leaf.
+     *
+     * @return the distance; empty when not said, and then half the gap at the hinges
+     */
+    public Optional<Length> pinFromLeaf() {
+        return Optional.ofNullable(pinFromLeaf);
+    }
+
+    /**
+     * Tells whether the hinges are held by lag screws.
+     *
+     * @return true for lag screws, false for wood screws
+     */
+    public boolean hasLagScrews() {
+        return screws.lag;
+    }
+
+    /**
+     * Returns how many screws hold each hinge.
+     *
+     * @return the number in one leaf of the hinge
+     */
+    public int screwCount() {
+        return screws.count;
+    }
+
+    /**
+     * Returns how thick the screws are.
+     *
+     * @return the diameter
+     */
+    public Length screwDiameter() {
+        return screws.diameter;
+    }
+
+    /**
+     * Returns how much of each screw holds in the wood.
+     *
+     * @return the length of thread in the wood
+     */
+    public Length screwThread() {
+        return screws.thread;
+    }
+
+    /**
+     * Returns what hangs on the latch side, such as a person leaning there.
+     *
+     * @return the force; zero when not said
+     */
+    public Force loadAtLatch() {
+        return loadAtLatch;
+    }
+
+    /**
+     * Returns how wet the wood of gates is.
+     *
+     * @return the share of water by dry weight
+     */
+    public Ratio moisture() {
+        return moisture;
+    }
+
+    /**
      * Returns how far gates open.
      *
      * @return the angle from shut

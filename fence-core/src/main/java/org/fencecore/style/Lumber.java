@@ -220,6 +220,15 @@ public final class Lumber {
     }
 
     /**
+     * Returns the values it is reckoned with in place of those of its species and grade.
+     *
+     * @return the values given; empty when those of species and grade count, or none were given
+     */
+    public Optional<ReferenceValues> ownValues() {
+        return Optional.ofNullable(wood).map(Wood::own);
+    }
+
+    /**
      * Returns what its strength is reckoned from: wet in service and, unless it says otherwise, in the wind.
      *
      * @return a piece of this size; empty where the wood was not said or no values are held for it in this size

@@ -44,12 +44,19 @@ public final class Course {
     private final Bearing bearing;
     private final Length distance;
     private final @Nullable Curve curve;
+    private final @Nullable CalledCurve called;
     private final List<Finding> findings;
 
-    private Course(Bearing bearing, Length distance, @Nullable Curve curve, List<Finding> findings) {
+    private Course(
+            Bearing bearing,
+            Length distance,
+            @Nullable Curve curve,
+            @Nullable CalledCurve called,
+            List<Finding> findings) {
         this.bearing = Objects.requireNonNull(bearing, "bearing");
         this.distance = distance;
         this.curve = curve;
+        this.called = called;
         this.findings = findings;
     }
 
@@ -67,7 +74,7 @@ public final class Course {
                     + "; it must be over 0: leave the course out or turn its bearing round");
         }
         requireCallable("distance of the course " + bearing, distance);
-        return new Course(bearing, distance, null, List.of());
+        return new Course(bearing, distance, null, null, List.of());
     }
 
     /**
@@ -81,7 +88,7 @@ public final class Course {
     public static Course between(Point start, Point end) {
         Length distance = start.distanceTo(end);
         requireCallable("distance from " + start + " to " + end, distance);
-        return new Course(start.bearingTo(end), distance, null, List.of());
+        return new Course(start.bearingTo(end), distance, null, null, List.of());
     }
 
     /**
@@ -94,8 +101,8 @@ public final class Course {
         return new CurveCall(turn);
     }
 
-    static Course along(Curve curve, Bearing chordBearing, List<Finding> findings) {
-        return new Course(chordBearing, curve.chord(), curve, List.copyOf(findings));
+    static Course along(Curve curve, Bearing chordBearing, CalledCurve called, List<Finding> findings) {
+        return new Course(chordBearing, curve.chord(), curve, called, List.copyOf(findings));
     }
 
     static void requireCallable(String name, Length length) {
@@ -107,7 +114,8 @@ public final class Course {
 
     /** This course with another bearing and distance, a curve keeping its delta. */
     Course moved(Bearing newBearing, Length newDistance) {
-        return new Course(newBearing, newDistance, curve == null ? null : curve.withChord(newDistance), List.of());
+        return new Course(
+                newBearing, newDistance, curve == null ? null : curve.withChord(newDistance), null, List.of());
     }
 
     /**
@@ -144,6 +152,15 @@ public final class Course {
      */
     public Optional<Curve> curve() {
         return Optional.ofNullable(curve);
+    }
+
+    /**
+     * Returns what the deed calls of the curve.
+     *
+     * @return the calls; empty for a straight course, and for one that was adjusted
+     */
+    public Optional<CalledCurve> called() {
+        return Optional.ofNullable(called);
     }
 
     /**

@@ -220,7 +220,21 @@ public final class CurveCall {
         List<Finding> findings = new ArrayList<>();
         Curve curve = curve(findings);
         Bearing direction = direction(curve, findings);
-        return Course.along(curve, direction, findings);
+        return Course.along(curve, direction, calls(), findings);
+    }
+
+    private CalledCurve calls() {
+        return new CalledCurve(
+                turn,
+                Optional.ofNullable(radius),
+                Optional.ofNullable(delta),
+                Optional.ofNullable(arc),
+                Optional.ofNullable(chord),
+                Optional.ofNullable(chordBearing),
+                Optional.ofNullable(tangentIn),
+                Optional.ofNullable(tangentOut),
+                Optional.ofNullable(major),
+                rounding);
     }
 
     private Curve curve(List<Finding> findings) {

@@ -59,15 +59,19 @@ public final class LotBoundary {
 
     private final List<Course> courses;
     private final List<Point> traverse;
+    private final boolean byCorners;
+    private final Length within;
     private final Closure closure;
     private final List<LotSide> sides;
     private final @Nullable Polygon outline;
     private final @Nullable Area area;
     private final List<Finding> findings;
 
-    private LotBoundary(List<Course> courses, List<Point> traverse, Length within) {
+    private LotBoundary(List<Course> courses, List<Point> traverse, boolean byCorners, Length within) {
         this.courses = courses;
         this.traverse = traverse;
+        this.byCorners = byCorners;
+        this.within = within;
         Point start = traverse.get(0);
         Point end = traverse.get(courses.size());
         closure = new Closure(
@@ -132,7 +136,7 @@ public final class LotBoundary {
     public static LotBoundary startingAt(Point corner, List<Course> courses) {
         List<Course> calls = List.copyOf(courses);
         requireCount(calls.size(), "courses", "give every call of the deed, the last back to the beginning");
-        return new LotBoundary(calls, CompassRule.walk(corner, calls), USUAL_FACETS_WITHIN);
+        return new LotBoundary(calls, CompassRule.walk(corner, calls), false, USUAL_FACETS_WITHIN);
     }
 
     /**
@@ -157,7 +161,7 @@ public final class LotBoundary {
             }
             courses.add(Course.between(start, round.get(i + 1)));
         }
-        return new LotBoundary(List.copyOf(courses), List.copyOf(round), USUAL_FACETS_WITHIN);
+        return new LotBoundary(List.copyOf(courses), List.copyOf(round), true, USUAL_FACETS_WITHIN);
     }
 
     private static void requireCount(int count, String what, String remedy) {
@@ -170,16 +174,16 @@ public final class LotBoundary {
     /**
      * Returns this boundary with its curved sides laid out more finely or more coarsely.
      *
-     * @param within how far the facets may lie off the curve, 0.1 mm or more; {@link #USUAL_FACETS_WITHIN} when not said
+     * @param newWithin how far the facets may lie off the curve, 0.1 mm or more; {@link #USUAL_FACETS_WITHIN} when not said
      * @return the boundary with the fewest equal facets that keep within that
      * @throws IllegalArgumentException if {@code within} is less, or the curves take over 10,000 facets
      */
-    public LotBoundary withFacetsWithin(Length within) {
-        if (within.compareTo(FACETS_WITHIN_AT_LEAST) < 0) {
-            throw new IllegalArgumentException("within was " + within + "; it must be " + FACETS_WITHIN_AT_LEAST
+    public LotBoundary withFacetsWithin(Length newWithin) {
+        if (newWithin.compareTo(FACETS_WITHIN_AT_LEAST) < 0) {
+            throw new IllegalArgumentException("within was " + newWithin + "; it must be " + FACETS_WITHIN_AT_LEAST
                     + " or more: no string is set finer");
         }
-        return new LotBoundary(courses, traverse, within);
+        return new LotBoundary(courses, traverse, byCorners, newWithin);
     }
 
     /**
@@ -189,6 +193,33 @@ public final class LotBoundary {
      */
     public List<Course> courses() {
         return courses;
+    }
+
+    /**
+     * Returns where the first course begins.
+     *
+     * @return the first corner
+     */
+    public Point start() {
+        return traverse.get(0);
+    }
+
+    /**
+     * Returns the corners, if the lot was given by them.
+     *
+     * @return the corners as given, each once; empty if it was given by its courses
+     */
+    public Optional<List<Point>> givenCorners() {
+        return byCorners ? Optional.of(traverse.subList(0, courses.size())) : Optional.empty();
+    }
+
+    /**
+     * Returns how near the facets of curved sides keep to the curve.
+     *
+     * @return the greatest distance between them
+     */
+    public Length facetsWithin() {
+        return within;
     }
 
     /**

@@ -7,7 +7,7 @@
  * <ul>
  *   <li>{@link org.fencecore.survey.Course}: one call, by bearing and distance, by azimuth from north or south, between
  *       two points, or along a {@link org.fencecore.survey.Curve} that a {@link org.fencecore.survey.CurveCall}
- *       describes;
+ *       describes and a {@link org.fencecore.survey.CalledCurve} keeps;
  *   <li>{@link org.fencecore.survey.LotBoundary}: all courses of a lot, how well they close
  *       ({@link org.fencecore.survey.Closure}), and once the misclosure is spread each
  *       {@link org.fencecore.survey.LotSide}, the outline and the area;

@@ -1,5 +1,7 @@
 package org.fencecore.terrain;
 
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.fencecore.geometry.Interval;
@@ -133,6 +135,23 @@ public final class GridSurface implements Surface {
      */
     public int rows() {
         return ground.rows();
+    }
+
+    /**
+     * Returns the heights as they were given.
+     *
+     * @return row after row from the south, each from the west, unmodifiable
+     */
+    public List<List<Length>> heights() {
+        List<List<Length>> heights = new ArrayList<>(rows());
+        for (int row = 0; row < rows(); row++) {
+            List<Length> ofRow = new ArrayList<>(columns());
+            for (int column = 0; column < columns(); column++) {
+                ofRow.add(Length.ofNanometres(ground.height(column, row)));
+            }
+            heights.add(Collections.unmodifiableList(ofRow));
+        }
+        return Collections.unmodifiableList(heights);
     }
 
     @Override

@@ -159,6 +159,15 @@ public final class ShotSurface implements Surface {
     }
 
     /**
+     * Returns how far off a place or line a shot still counts as on it.
+     *
+     * @return the reach
+     */
+    public Length reach() {
+        return Length.ofNanometres(ground.reach());
+    }
+
+    /**
      * Returns the flat triangles between the shots, such as for a drawing of the ground.
      *
      * @return the triangles, an unmodifiable view that makes each when asked

@@ -30,6 +30,11 @@ final class TriangleGround implements Piecewise {
         this.reach = reach;
     }
 
+    /** How far off a place or line a shot still counts as on it. */
+    long reach() {
+        return reach;
+    }
+
     /**
      * Joins shots into triangles.
      *

@@ -124,6 +124,24 @@ public final class AsceWind implements Wind {
     }
 
     /**
+     * Tells whether Kz is read from the table of the edition.
+     *
+     * @return true if so, false if it is worked out by the formula
+     */
+    public boolean hasTabulatedKz() {
+        return tabulatedKz;
+    }
+
+    /**
+     * Tells whether the constants are those of the metric formulas.
+     *
+     * @return true if so, false for those in psf, mph and feet
+     */
+    public boolean hasMetricConstants() {
+        return metricConstants;
+    }
+
+    /**
      * Returns the velocity pressure exposure coefficient, by formula or table as asked for.
      *
      * @param height the height above grade, from 0 to 100 ft; to 30 ft from the table

@@ -123,7 +123,11 @@ class SurveyProperties {
             @ForAll @DoubleRange(min = 0.05, max = 6) double inches) {
         Length within = Length.ofInches(inches);
         Curve curve = Curve.of(turn, Length.ofFeet(radius), Angle.ofDegrees(degrees));
-        Course course = Course.along(curve, Bearing.EAST, List.of());
+        Course course = Course.curve(turn)
+                .radius(curve.radius())
+                .delta(curve.delta())
+                .chordBearing(Bearing.EAST)
+                .build();
         // A rectangle deep enough beside the chord, the lot on its left.
         Length deep = curve.radius().times(4);
         LotBoundary lot = LotBoundary.of(List.of(

@@ -1,12 +1,18 @@
 package org.fencecore.examples;
 
 import java.io.IOException;
+import java.io.Reader;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.List;
 import org.fencecore.FencePlan;
 import org.fencecore.FencePlanner;
 import org.fencecore.footing.SoilClass;
 import org.fencecore.gate.HingeSide;
 import org.fencecore.geometry.Bearing;
+import org.fencecore.json.Job;
+import org.fencecore.json.JobJson;
+import org.fencecore.json.UnreadableJsonException;
 import org.fencecore.site.GateLocation;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
@@ -23,19 +29,36 @@ import org.fencecore.units.Pressure;
  * <p>The four courses are those of United States Executive Order 7804 of 1938, in its azimuths from the south. The first
  * is taken as 237 deg 00 min instead of the printed 287: only then do they close, and enclose, to within a square foot, the
  * 3,365 that the order states. Ground, gates, soil, wind and frost are invented.
+ *
+ * <p>With paths of job files it does the same for these; see the folder {@code jobs}.
  */
 public final class BuildPacketExample {
 
     private BuildPacketExample() {}
 
     /**
-     * Prints the build sheet and writes the packet.
+     * Prints the build sheet and writes the packet: of the fence below, or of each job file that is named.
      *
-     * @param args not used
-     * @throws IOException if the packet cannot be written
+     * @param args paths of job files; none for the fence below
+     * @throws IOException if a job file cannot be found or a packet not be written
+     * @throws UnreadableJsonException if a file holds no job: the first thing wrong, with its path, line and column
      */
     public static void main(String[] args) throws IOException {
-        Packets.printAndWrite(plan(), "packet");
+        if (args.length == 0) {
+            Packets.printAndWrite(plan(), "packet");
+        }
+        for (String arg : args) {
+            Path file = Path.of(arg);
+            try (Reader text = Files.newBufferedReader(file)) {
+                Job job = JobJson.read(text);
+                Packets.printAndWrite(job.packet(), folder(file));
+            }
+        }
+    }
+
+    /** The name of a job file without its ending. */
+    private static String folder(Path file) {
+        return String.valueOf(file.getFileName()).replaceFirst("\\.json$", "");
     }
 
     /**

@@ -17,7 +17,10 @@ final class Packets {
     private Packets() {}
 
     static void printAndWrite(FencePlan plan, String name) throws IOException {
-        BuildPacket packet = BuildPacket.of(plan);
+        printAndWrite(BuildPacket.of(plan), name);
+    }
+
+    static void printAndWrite(BuildPacket packet, String name) throws IOException {
         System.out.print(packet.sheet().toText());
         Path folder = Path.of(System.getProperty("fence.packets", "target")).resolve(name);
         Files.createDirectories(folder);

@@ -60,6 +60,42 @@ public final class Plane implements Surface {
      * @param there the place in plan
      * @return the height, never empty
      */
+    /**
+     * Returns the place at which the height was given.
+     *
+     * @return the place
+     */
+    public Point place() {
+        return place;
+    }
+
+    /**
+     * Returns how high the ground is there.
+     *
+     * @return the height
+     */
+    public Length elevation() {
+        return elevation;
+    }
+
+    /**
+     * Returns how the ground rises eastward.
+     *
+     * @return the grade
+     */
+    public Slope eastward() {
+        return eastward;
+    }
+
+    /**
+     * Returns how the ground rises northward.
+     *
+     * @return the grade
+     */
+    public Slope northward() {
+        return northward;
+    }
+
     @Override
     public Optional<Length> elevationAt(Point there) {
         return Optional.of(height(there));
