@@ -113,7 +113,11 @@ final class GateShapes {
                     "its horizontal boards, from its left edge seen from outside"),
             maybe("loads", LOADS, HungLeaf::loads, "what its hinges carry"),
             maybe("swing", SWING, HungLeaf::swing, "how it swings, where the ground is a surface"),
-            required("chamfer", CHAMFER, HungLeaf::chamfer, "what is planed off its hinge stile"),
+            maybe(
+                    "chamfer",
+                    CHAMFER,
+                    HungLeaf::chamfer,
+                    "what is planed off its latch stile, where its thickness asks for it"),
             required("blocks", toldListOf(LENGTH), HungLeaf::blocks, "blocks that hinges need, by length"));
 
     private static final Shape<BayTop> TOP = Told.of(

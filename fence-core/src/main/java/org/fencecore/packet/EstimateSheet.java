@@ -224,7 +224,8 @@ public final class EstimateSheet {
     /** With the digits of its currency, or more where it has more. */
     private String plain(Optional<BigDecimal> amount) {
         int digits = Math.max(0, estimate.currency().getDefaultFractionDigits());
-        return amount.map(money -> money.setScale(Math.max(digits, money.scale())).toPlainString())
+        return amount.map(
+                        money -> money.setScale(Math.max(digits, money.scale())).toPlainString())
                 .orElse(UNKNOWN);
     }
 
