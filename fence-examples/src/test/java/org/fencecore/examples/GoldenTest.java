@@ -10,8 +10,12 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashMap;
+import java.util.Locale;
 import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import java.util.zip.CRC32C;
 import org.fencecore.FencePlan;
 import org.fencecore.packet.BuildPacket;
 import org.junit.jupiter.api.Test;
@@ -126,7 +130,26 @@ class GoldenTest {
                 written.put(file.getFileName().toString(), Files.readString(file));
             }
         }
+        assertGolden(folder + "-files.txt", listed(written));
         assertThat(written).isNotEmpty().isEqualTo(BuildPacket.of(plan).files());
+    }
+
+    /**
+     * Every file of a packet with its length and what its text comes to, so that no drawing or table changes unseen. Look
+     * at those that did before you commit the list.
+     */
+    private static String listed(Map<String, String> files) {
+        return new TreeMap<>(files)
+                .entrySet().stream()
+                        .map(file -> {
+                            CRC32C sum = new CRC32C();
+                            byte[] text = file.getValue().getBytes(StandardCharsets.UTF_8);
+                            sum.update(text);
+                            return String.format(
+                                    Locale.ROOT, "%-48s %7d %08x%n", file.getKey(), text.length, sum.getValue());
+                        })
+                        .collect(Collectors.joining())
+                        .replace(System.lineSeparator(), "\n");
     }
 
     private static void assertGolden(String name, String actual) throws IOException {
