@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
 final class Effort {
 
     private static final long A_PIECE = 100_000;
-    private static final long A_FEW = 24_000_000;
+    private static final long A_FEW = 9_000_000;
     private static final long A_SIZE_CUBED = 130;
     private static final long LARGEST = 3_500_000_000L;
 
