@@ -1,7 +1,9 @@
 package org.fencecore.benchmarks;
 
+import org.fencecore.Bay;
 import org.fencecore.FencePlan;
 import org.fencecore.FencePlanner;
+import org.fencecore.Stretch;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -37,6 +39,21 @@ public class WholePlanBenchmark extends SteadyBenchmark {
     @Benchmark
     public FencePlan plan() {
         return FencePlanner.plan(site, style);
+    }
+
+    /** The library's plan with all that it puts off until it is asked: rail marks and pieces, boards at posts, findings. */
+    @Benchmark
+    public int planAndAsk() {
+        FencePlan plan = FencePlanner.plan(site, style);
+        int told = plan.findings().size();
+        for (Stretch stretch : plan.stretches()) {
+            told += stretch.boardsAtPosts().size()
+                    + stretch.railPieces().orElseThrow().pieces().size();
+            for (Bay bay : stretch.bays()) {
+                told += bay.rails().size();
+            }
+        }
+        return told;
     }
 
     /** The baseline: the figures of the plan in plain arrays. */

@@ -25,6 +25,7 @@ import org.fencecore.gate.HingeSide;
 import org.fencecore.gate.hang.Chamfer;
 import org.fencecore.gate.hang.GateSwing;
 import org.fencecore.gate.hang.HingeLoads;
+import org.fencecore.gate.hang.LeafWind;
 import org.fencecore.slope.BayTop;
 
 /** How planned gates are told. */
@@ -73,6 +74,16 @@ final class GateShapes {
                     loads -> loads.hinges().heightsOn(loads.leafWeight().leaf()),
                     "where the hinges sit, from the bottom of the frame"));
 
+    private static final Shape<LeafWind> WIND = Told.of(
+            "leafWind",
+            "The wind square to a leaf.",
+            required("force", FORCE, LeafWind::force, "how hard it pushes the leaf"),
+            required("height", LENGTH, LeafWind::height, "how high over the ground it acts"),
+            required("atLatchEdge", FORCE, LeafWind::atLatchEdge, "the push on what holds the latch edge, if anything"),
+            required("onHinges", FORCE, LeafWind::onHinges, "the push on all hinges together"),
+            required("atHinges", toldListOf(FORCE), LeafWind::atHinges, "the push on each hinge, the lowest first"),
+            required("atGround", MOMENT, LeafWind::atGround, "the moment at the foot of the hinge post"));
+
     private static final Shape<GateSwing> SWING = Told.of(
             "swing",
             "How the leaf swings over the ground.",
@@ -112,6 +123,8 @@ final class GateShapes {
                     HungLeaf::courses,
                     "its horizontal boards, from its left edge seen from outside"),
             maybe("loads", LOADS, HungLeaf::loads, "what its hinges carry"),
+            maybe("windShut", WIND, HungLeaf::windShut, "the wind on it shut, where one is known"),
+            maybe("windOpen", WIND, HungLeaf::windOpen, "the wind on it open with nothing to hold its far end"),
             maybe("swing", SWING, HungLeaf::swing, "how it swings, where the ground is a surface"),
             maybe(
                     "chamfer",
