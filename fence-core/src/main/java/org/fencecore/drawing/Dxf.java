@@ -173,11 +173,12 @@ public final class Dxf {
         return layer.toString().toUpperCase(Locale.ROOT);
     }
 
-    /** The number of the colour nearest to that of the pen: 1 red, 5 blue, 7 black or white, 8 grey, 30 to 49 brown. */
+    /** The number of the colour nearest to that of the pen: 1 red, 3 green, 5 blue, 7 black or white, 8 grey, 30 to 49 brown. */
     private static int colour(Layer layer) {
         return switch (layer) {
             case GRAVEL, CONCRETE, DIMENSIONS -> 8;
             case FROST, SWING -> 5;
+            case ZONES -> 3;
             case INSIDE_BOARDS, OUTSIDE_BOARDS, COVER_BOARDS, KICK_BOARDS -> 43;
             case RAILS, RAIL_JOINTS, GROUND, OBSTACLES -> 35;
             case STRINGS, BATTER_BOARDS -> 1;

@@ -38,6 +38,8 @@ public enum Layer {
     GROUND,
     /** Buried lines, trees, walls and what else is in the way. */
     OBSTACLES,
+    /** The edges of the ground for which rules of the place hold. */
+    ZONES,
     /** The boundary of the lot. */
     BOUNDARY,
     /** The strings the posts are set to. */

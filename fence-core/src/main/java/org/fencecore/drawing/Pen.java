@@ -23,6 +23,7 @@ record Pen(String colour, double width, String dashes, String fill, boolean seeT
             case HINGES -> Pen.line("#1f5f9f", 0.25);
             case GROUND -> Pen.line("#3c2f1a", 0.5);
             case OBSTACLES -> Pen.line("#7a3f00", 0.25).dashed("2 0.8");
+            case ZONES -> Pen.line("#3c6e3c", 0.25).dashed("4 1 0.8 1");
             case BOUNDARY -> Pen.line("#000000", 0.5).dashed("8 1.2 1.2 1.2 1.2 1.2");
             case STRINGS -> Pen.line("#b03020", 0.25);
             case BATTER_BOARDS -> Pen.line("#b03020", 0.5);

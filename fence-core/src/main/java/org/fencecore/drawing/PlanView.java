@@ -94,12 +94,13 @@ public final class PlanView {
         Notes.blockers(plan.findings()).ifPresent(drawing::caution);
         Optional<Polygon> outline = plan.site().lot().outline();
         outline.ifPresent(this::boundary);
-        outline.ifPresent(lot -> ObstacleParts.of(lot, plan.site().obstacles()).forEach(drawing::add));
+        outline.ifPresent(lot -> ZoneParts.of(lot, plan.site().obstacles()).forEach(drawing::add));
         plan.runs().forEach(this::run);
         posts();
         // Where there is room for one label only, the number of a post stays, then its gate's name.
         plan.runs().forEach(this::gateNames);
         outline.ifPresent(this::sideNames);
+        outline.ifPresent(this::zones);
         plan.runs().forEach(this::stringLength);
         if (!plan.runs().isEmpty()) {
             drawing.key(Layer.STRINGS, "string, outside face of posts");
@@ -136,6 +137,14 @@ public final class PlanView {
         drawing.key(Layer.BOUNDARY, "boundary");
         drawing.add(new Outline(
                 Layer.BOUNDARY, outline.vertices().stream().map(Spot::of).toList()));
+    }
+
+    private void zones(Polygon lot) {
+        List<Shape> zones = ZoneParts.of(lot, plan.site().rules());
+        if (!zones.isEmpty()) {
+            zones.forEach(drawing::add);
+            drawing.key(Layer.ZONES, "edge of the ground a rule holds for");
+        }
     }
 
     private void sideNames(Polygon outline) {

@@ -82,6 +82,7 @@ public final class ClearGround extends LocalRule {
      *
      * @return the zone that stays clear
      */
+    @Override
     public Zone zone() {
         return zone;
     }

@@ -156,6 +156,16 @@ public final class CornerVisibility extends LocalRule {
     }
 
     /**
+     * Returns the ground inside the triangle.
+     *
+     * @return the zone
+     */
+    @Override
+    public Zone zone() {
+        return Zone.inside(triangle);
+    }
+
+    /**
      * Returns the triangle.
      *
      * @return the corner, the end of the arriving leg, the end of the leaving leg; side 1 is the open side

@@ -90,6 +90,7 @@ public final class HeightLimit extends LocalRule {
      *
      * @return the zone
      */
+    @Override
     public Zone zone() {
         return zone;
     }

@@ -5,6 +5,7 @@ import java.util.Objects;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Segment;
+import org.fencecore.geometry.Zone;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
 import org.fencecore.worksheet.Citation;
@@ -51,6 +52,13 @@ public abstract sealed class LocalRule permits HeightLimit, CornerVisibility, Cl
     public Citation source() {
         return source;
     }
+
+    /**
+     * Returns the ground that it holds for.
+     *
+     * @return the zone
+     */
+    public abstract Zone zone();
 
     /** Returns a finding for each place where the fence breaks this rule. */
     abstract List<Finding> check(Fence fence);

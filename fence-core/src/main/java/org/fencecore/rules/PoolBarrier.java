@@ -110,6 +110,7 @@ public final class PoolBarrier extends LocalRule {
      *
      * @return the zone
      */
+    @Override
     public Zone zone() {
         return zone;
     }

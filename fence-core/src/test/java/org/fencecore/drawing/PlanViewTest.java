@@ -6,14 +6,25 @@ import java.util.List;
 import org.fencecore.FencePlan;
 import org.fencecore.FencePlanner;
 import org.fencecore.GateBay;
+import org.fencecore.Plans;
 import org.fencecore.PostKind;
 import org.fencecore.Run;
 import org.fencecore.gate.HingeSide;
+import org.fencecore.geometry.Bearing;
+import org.fencecore.geometry.Corner;
 import org.fencecore.geometry.Point;
+import org.fencecore.geometry.Polygon;
+import org.fencecore.geometry.Polyline;
+import org.fencecore.geometry.Side;
+import org.fencecore.geometry.Zone;
+import org.fencecore.rules.CornerVisibility;
+import org.fencecore.rules.HeightLimit;
+import org.fencecore.rules.LocalRules;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.survey.LotBoundary;
 import org.fencecore.units.Length;
+import org.fencecore.worksheet.Citation;
 import org.junit.jupiter.api.Test;
 
 class PlanViewTest {
@@ -112,6 +123,60 @@ class PlanViewTest {
         assertThat(arcs.get(0).hinge())
                 .isEqualTo(
                         Spot.of(east.postLine().pointAt(gate.opening().start().plus(Length.ofInches(0.5)))));
+    }
+
+    /**
+     * The street runs along the south side of the lot, and its rule holds to 25 ft either side of it: one edge is 25 ft
+     * north of it, as far as the sheet goes, 10 ft past the lot, and the other one off the sheet. The triangle at the corner has legs of 20 and 10 ft. What holds
+     * everywhere has no edge.
+     */
+    @Test
+    void zonesOfTheRulesAreDrawnByTheirEdges() {
+        Citation town = Citation.of("invented town code", "1", "");
+        Polyline street = Polyline.of(List.of(feet(-100, 0), feet(200, 0)));
+        Corner corner = Corner.of(feet(0, 0), Bearing.SOUTH, Bearing.EAST, Side.LEFT);
+        FencePlan plan = FencePlanner.plan(
+                Plans.levelSide()
+                        .rules(LocalRules.of(List.of(
+                                HeightLimit.of(
+                                        Zone.along(street, Length.ofFeet(25)), Length.ofFeet(4), "front yard", town),
+                                HeightLimit.permitOver(Zone.everywhere(), Length.ofFeet(6), "permit", town),
+                                CornerVisibility.of(
+                                        corner,
+                                        Length.ofFeet(20),
+                                        Length.ofFeet(10),
+                                        Length.ofFeet(3),
+                                        "open corner",
+                                        town))))
+                        .build(),
+                FenceStyle.builder().build());
+        Polygon lot = plan.site().lot().outline().orElseThrow();
+
+        Drawing drawing = PlanView.of(plan);
+
+        List<Line> edges = shapes(drawing, Line.class).stream()
+                .filter(line -> line.layer() == Layer.ZONES)
+                .toList();
+        assertThat(edges).hasSize(1);
+        assertThat(edges.get(0).spots()).extracting(spot -> spot.up().feet()).containsExactly(25.0, 25.0);
+        double west = lot.vertices().stream()
+                .mapToDouble(vertex -> vertex.east().feet())
+                .min()
+                .orElseThrow();
+        assertThat(edges.get(0).spots().get(0).across().feet()).isEqualTo(west - 10);
+        List<Outline> triangles = shapes(drawing, Outline.class).stream()
+                .filter(outline -> outline.layer() == Layer.ZONES)
+                .toList();
+        assertThat(triangles).hasSize(1);
+        assertThat(triangles.get(0).corners())
+                .contains(Spot.of(feet(0, 0)), Spot.of(feet(10, 0)), Spot.of(feet(0, 20)));
+        assertThat(shapes(drawing, Label.class).stream().map(Label::text))
+                .contains("front yard", "open corner")
+                .doesNotContain("permit");
+    }
+
+    private static Point feet(double east, double north) {
+        return Point.of(Length.ofFeet(east), Length.ofFeet(north));
     }
 
     /** Where an arc ends, turned with plain trigonometry. */

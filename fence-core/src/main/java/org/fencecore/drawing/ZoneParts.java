@@ -12,21 +12,25 @@ import org.fencecore.geometry.Segment;
 import org.fencecore.geometry.Zone;
 import org.fencecore.obstacles.Obstacle;
 import org.fencecore.obstacles.Obstacles;
+import org.fencecore.rules.LocalRule;
+import org.fencecore.rules.LocalRules;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Written;
 
-/** What is underground and in the way, as far as it is near the lot. */
-final class ObstacleParts {
+/** What is underground and in the way, and where rules of the place hold, as far as it is near the lot. */
+final class ZoneParts {
 
     private static final Length AROUND = Length.ofFeet(10);
     private static final Length NEAR = Length.ofMillimetres(1.6);
     private static final int ROUND = 24;
 
+    private final Layer layer;
     private final Zone sheet;
     private final List<Shape> shapes = new ArrayList<>();
 
-    private ObstacleParts(Polygon lot) {
+    private ZoneParts(Polygon lot, Layer layer) {
+        this.layer = layer;
         Length west =
                 lot.vertices().stream().map(Point::east).reduce(Length::min).orElseThrow();
         Length east =
@@ -41,45 +45,78 @@ final class ObstacleParts {
     }
 
     static List<Shape> of(Polygon lot, Obstacles obstacles) {
-        ObstacleParts parts = new ObstacleParts(lot);
+        ZoneParts parts = new ZoneParts(lot, Layer.OBSTACLES);
         obstacles.list().forEach(parts::add);
         return parts.shapes;
+    }
+
+    /** The edges of the zones; none of a rule that holds everywhere. */
+    static List<Shape> of(Polygon lot, LocalRules rules) {
+        ZoneParts parts = new ZoneParts(lot, Layer.ZONES);
+        rules.list().forEach(parts::add);
+        return parts.shapes;
+    }
+
+    private void add(LocalRule rule) {
+        Zone zone = rule.zone();
+        zone.line().ifPresent(line -> {
+            boolean named = along(line, zone.margin(), rule.words());
+            if (zone.margin().isPositive()) {
+                along(line, zone.margin().negated(), named ? "" : rule.words());
+            }
+        });
+        add(zone, rule.words());
+    }
+
+    private void add(Zone ground, String text) {
+        ground.area().ifPresent(area -> outline(area.vertices(), text));
+        ground.point().ifPresent(centre -> outline(circle(centre, ground.margin()), text));
     }
 
     private void add(Obstacle obstacle) {
         String text = obstacle.name()
                 + (obstacle.clear().isPositive() ? ", keep " + Written.tape(obstacle.clear()) + " clear" : "");
         Zone ground = obstacle.ground();
-        ground.line().ifPresent(line -> along(line, text));
-        ground.area().ifPresent(area -> outline(area.vertices(), text));
-        ground.point().ifPresent(centre -> outline(circle(centre, ground.margin()), text));
+        ground.line().ifPresent(line -> along(line, Length.ZERO, text));
+        add(ground, text);
     }
 
-    private void along(Polyline line, String text) {
+    /** A line, or one beside it that far to the right; returns whether any of it is on the sheet. */
+    private boolean along(Polyline line, Length right, String text) {
         Segment longest = null;
-        for (Segment segment : line.segments()) {
+        for (Segment middle : line.segments()) {
+            Segment segment = middle.offset(right);
             for (Interval seen : sheet.stretchesOf(segment, Length.ZERO)) {
                 if (seen.length().isPositive()) {
                     Segment part = Segment.of(segment.pointAt(seen.start()), segment.pointAt(seen.end()));
-                    shapes.add(Line.of(Layer.OBSTACLES, Spot.of(part.start()), Spot.of(part.end())));
+                    shapes.add(Line.of(layer, Spot.of(part.start()), Spot.of(part.end())));
                     longest = longest == null || part.length().compareTo(longest.length()) > 0 ? part : longest;
                 }
             }
         }
-        if (longest != null) {
+        if (longest != null && !text.isEmpty()) {
             Angle direction = Angle.RIGHT.minus(longest.bearing().azimuth());
             shapes.add(Label.beside(
                             Spot.of(longest.start().midpoint(longest.end())), direction.plus(Angle.RIGHT), NEAR, text)
                     .withTurn(direction));
         }
+        return longest != null;
     }
 
     private void outline(List<Point> corners, String text) {
         if (corners.stream().anyMatch(corner -> sheet.isReachedFrom(corner, Length.ZERO))) {
+            shapes.add(new Outline(layer, corners.stream().map(Spot::of).toList()));
             shapes.add(
-                    new Outline(Layer.OBSTACLES, corners.stream().map(Spot::of).toList()));
-            shapes.add(Label.beside(Spot.of(corners.get(0)), Angle.RIGHT, NEAR, text));
+                    layer == Layer.ZONES
+                            ? Label.on(middle(corners), text)
+                            : Label.beside(Spot.of(corners.get(0)), Angle.RIGHT, NEAR, text));
         }
+    }
+
+    private static Spot middle(List<Point> corners) {
+        Length across = corners.stream().map(Point::east).reduce(Length.ZERO, Length::plus);
+        Length up = corners.stream().map(Point::north).reduce(Length.ZERO, Length::plus);
+        return Spot.of(across.dividedBy(corners.size()), up.dividedBy(corners.size()));
     }
 
     private static List<Point> circle(Point centre, Length radius) {
