@@ -94,6 +94,10 @@ class TextFuzzTest {
             assertThat(((Slope) again).percent())
                     .as(text)
                     .isCloseTo(percent, within(1e-12 + 1e-14 * Math.abs(percent)));
+        } else if (value instanceof Angle angle) {
+            // As documented; degrees that are not whole thousandths of a second are decimals of a binary fraction.
+            double radians = angle.radians();
+            assertThat(((Angle) again).radians()).as(text).isCloseTo(radians, within(1e-14 * Math.abs(radians)));
         } else if (value instanceof Station) {
             // As documented, to the hundredth.
             assertThat(again).as(text).hasToString(value.toString());
