@@ -106,27 +106,7 @@ public final class Given {
 
     /** Invented prices for {@link #planWithGate} of 234 1/4 in. */
     public static PriceBook book() {
-        return PriceBook.in(USD)
-                .stick("4x4", feet(10), new BigDecimal("17.98"))
-                .stick("2x4", feet(8), new BigDecimal("5.98"))
-                .stick("2x4", feet(10), new BigDecimal("7.48"))
-                .stick("2x4", feet(12), new BigDecimal("8.98"))
-                .stick("2x4", feet(14), new BigDecimal("10.78"))
-                .stick("2x4", feet(16), new BigDecimal("12.98"))
-                .stick("1x6", feet(6), new BigDecimal("3.47"))
-                .item("concrete mix", new BigDecimal("5.28"))
-                .item("gravel", new BigDecimal("6.15"))
-                .pack("exterior screw or ring-shank nail, under 2 1/4\"", "box", 350, new BigDecimal("34.97"))
-                .pack("structural screw, 3 1/2\"", "box", 50, new BigDecimal("28.50"))
-                .pack("structural screw, 5 1/2\"", "box", 50, new BigDecimal("41.25"))
-                .item("gate hinge with its screws", new BigDecimal("14.75"))
-                .item("gate latch with its screws", new BigDecimal("18.60"))
-                .item("batter board, two stakes and a crosspiece", new BigDecimal("6.40"))
-                .pack("mason's line", "roll", 250, new BigDecimal("7.95"))
-                .pack("stake", "bundle", 12, new BigDecimal("9.90"))
-                .item("post brace with its stake", BigDecimal.ZERO)
-                .item("marking paint", new BigDecimal("6.98"))
-                .build();
+        return PriceAndCompareExample.prices();
     }
 
     /** Invented times, at 42 an hour. */
