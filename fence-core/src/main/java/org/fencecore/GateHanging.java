@@ -273,8 +273,7 @@ final class GateHanging {
         }
         boolean second =
                 boarding.get().count() > boarding.get().row(Face.OUTSIDE).count();
-        Length cover = style.hasBattens() ? style.battenLumber().thickness() : board;
-        return frame.plus(board).plus(second ? cover : Length.ZERO);
+        return frame.plus(board).plus(second ? LeafScale.secondRow(style).thickness() : Length.ZERO);
     }
 
     private Optional<HingeLoads> loads(

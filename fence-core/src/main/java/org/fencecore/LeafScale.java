@@ -77,7 +77,7 @@ final class LeafScale {
             // Cut down to nothing, or beyond any board, which the findings of the tops tell.
             return;
         }
-        Lumber lumber = style.hasBattens() && board.face() == Face.COVER ? style.battenLumber() : style.boardLumber();
+        Lumber lumber = board.face() == Face.COVER ? secondRow(style) : style.boardLumber();
         Length middle = board.left().plus(board.width().dividedBy(2));
         lots.add(LeafBoards.of(
                         1,
@@ -107,6 +107,11 @@ final class LeafScale {
 
     private static boolean isSizeable(Lumber lumber) {
         return lumber.width().compareTo(LARGEST) <= 0;
+    }
+
+    /** What a row behind the boards or over their gaps is made of: battens, or more boards. */
+    static Lumber secondRow(FenceStyle style) {
+        return style.hasBattens() ? style.battenLumber() : style.boardLumber();
     }
 
     private static void add(List<LeafBoards> lots, int count, Lumber lumber, Length width, FenceStyle style) {

@@ -82,8 +82,8 @@ final class RailLoads {
         Length length = style.rails().boardLength();
         int outside = layout.row(Face.OUTSIDE).count();
         int second = layout.count() - outside;
-        double all = outside * newtons(style.boardLumber(), length)
-                + second * newtons(style.hasBattens() ? style.battenLumber() : style.boardLumber(), length);
+        double all =
+                outside * newtons(style.boardLumber(), length) + second * newtons(LeafScale.secondRow(style), length);
         return all * span.ratioTo(layout.clearLength()).value();
     }
 
