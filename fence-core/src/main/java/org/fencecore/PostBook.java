@@ -9,6 +9,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import org.fencecore.footing.FootingDesign;
 import org.fencecore.footing.FootingSpec;
 import org.fencecore.footing.LateralLoad;
@@ -46,6 +47,7 @@ final class PostBook {
     private final Map<Integer, SetPost> set;
     private final SortedMap<Integer, Entry> entries = new TreeMap<>();
     private final Map<Demand, FootingDesign> footings = new HashMap<>();
+    private final FootingSpec.Builder spec;
     private final WindLoads winds;
 
     /**
@@ -59,6 +61,7 @@ final class PostBook {
         this.style = style;
         this.planned = planned;
         this.set = set;
+        this.spec = footings(site, style);
         this.winds = new WindLoads(site, style);
     }
 
@@ -131,8 +134,10 @@ final class PostBook {
 
         /** How much higher than the fence's boards a leaf at the post stands. */
         private Length over(Length boardLength) {
-            Length most =
-                    open.stream().map(leaf -> leaf.high().minus(boardLength)).reduce(Length.ZERO, Length::max);
+            Length most = Length.ZERO;
+            for (OpenLeaf leaf : open) {
+                most = Length.max(most, leaf.high().minus(boardLength));
+            }
             return Length.min(most, HIGHEST_ARCH);
         }
 
@@ -150,8 +155,8 @@ final class PostBook {
         return entry;
     }
 
-    /** Tells how much of a line the boards of a part of it close to the wind. */
-    void close(FenceLine line, Ratio solid) {
+    /** Tells how much of a line the boards of a part of it close to the wind, which is worked out if it is asked for. */
+    void close(FenceLine line, Supplier<Ratio> solid) {
         winds.close(line, solid);
     }
 
@@ -240,7 +245,10 @@ final class PostBook {
     private FootingDesign footing(Entry entry) {
         Length exposed = Length.min(entry.exposed(), TALLEST);
         Demand demand = new Demand(exposed, load(entry, exposed).withGate(entry.hung));
-        return footings.computeIfAbsent(demand, known -> FootingDesign.forPost(known.load(), spec(known)));
+        return footings.computeIfAbsent(
+                demand,
+                known -> FootingDesign.forPost(
+                        known.load(), spec.exposedHeight(known.exposed()).build()));
     }
 
     /** The fence's wind with the gates shut, or that on the leaves as they stand open, whichever bends the post more. */
@@ -254,15 +262,15 @@ final class PostBook {
         return open.moment().compareTo(shut.moment()) > 0 ? open : shut;
     }
 
-    private FootingSpec spec(Demand demand) {
+    /** What all footings of a plan have in common. */
+    private static FootingSpec.Builder footings(Site site, FenceStyle style) {
         FootingSpec.Builder spec = FootingSpec.builder()
                 .postWidth(style.postLumber().width())
-                .exposedHeight(demand.exposed())
                 .soil(site.soil())
                 .doubledBearing(site.doubledBearing())
                 .setting(style.setting());
         site.frostGrip().ifPresent(spec::frostGrip);
         site.frostDepth().ifPresent(spec::frostDepth);
-        return spec.build();
+        return spec;
     }
 }

@@ -288,7 +288,7 @@ final class RunDraft {
 
     /** What the boards as laid out close of the wind, and how they move. */
     private void close(BoardLayout layout, String place) {
-        book.close(line, style.privacy(layout).solid());
+        book.close(line, () -> style.privacy(layout).solid());
         style.boards().wood().ifPresent(wood -> {
             findings.later(() -> BoardMovement.of(layout, wood).findings(wood.allowedGap()), place);
         });

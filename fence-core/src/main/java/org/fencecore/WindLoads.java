@@ -1,6 +1,7 @@
 package org.fencecore;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -8,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.fencecore.boarding.Privacy;
 import org.fencecore.footing.LateralLoad;
 import org.fencecore.geometry.Interval;
@@ -44,7 +46,7 @@ final class WindLoads {
     private final Site site;
     private final FenceStyle style;
     private final Map<FenceLine, Ends> ends = new HashMap<>();
-    private final Map<FenceLine, Ratio> solid = new HashMap<>();
+    private final Map<FenceLine, List<Supplier<Ratio>>> solid = new HashMap<>();
     private final Map<FenceLine, FenceWind> winds = new LinkedHashMap<>();
 
     WindLoads(Site site, FenceStyle style) {
@@ -143,13 +145,16 @@ final class WindLoads {
     }
 
     /** Tells how much of a line boards close as laid out; of its parts the most solid counts, which the wind loads most. */
-    void close(FenceLine line, Ratio part) {
-        solid.merge(line, part, (one, other) -> one.compareTo(other) >= 0 ? one : other);
+    void close(FenceLine line, Supplier<Ratio> part) {
+        solid.computeIfAbsent(line, unseen -> new ArrayList<>()).add(part);
     }
 
     /** Where no boards were laid out it is the pattern that is taken. */
     private Ratio solid(FenceLine line) {
-        return solid.getOrDefault(line, solid(style));
+        return solid.getOrDefault(line, List.of()).stream()
+                .map(Supplier::get)
+                .max(Comparator.naturalOrder())
+                .orElseGet(() -> solid(style));
     }
 
     /** Which part of the boarded face is closed; how thick the boards are does not matter to that. */

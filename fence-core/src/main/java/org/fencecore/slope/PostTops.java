@@ -87,29 +87,30 @@ public final class PostTops {
     }
 
     private PostHeight height(int post) {
-        Length side = side(post);
+        Slope grade = grade(post);
+        Length side = side(grade);
         Length middle = overGround(post).plus(above);
         Length low = toSlope ? middle.minus(side) : middle.plus(side);
-        return new PostHeight(middle.plus(side), low, toSlope ? grade(post) : Slope.LEVEL);
+        return new PostHeight(middle.plus(side), low, toSlope ? grade : Slope.LEVEL);
     }
 
     /** Returns how much higher the boards are at the uphill side of a post than at its middle. */
-    private Length side(int post) {
-        return postWidth.dividedBy(2).times(grade(post).abs().ratio());
+    private Length side(Slope grade) {
+        return postWidth.dividedBy(2).times(grade.abs().ratio());
     }
 
     private Length overGround(int post) {
         SlopeFit fit = top.fit();
         Length at = fit.station(post);
         Length before = top.topIn(fit.bay(Math.max(post - 1, 0)), at);
-        Length after = top.topIn(fit.bay(Math.min(post, fit.bays().size() - 1)), at);
+        Length after = top.topIn(fit.bay(Math.min(post, fit.postCount() - 2)), at);
         return Length.max(before, after).minus(fit.ground().elevationAt(at));
     }
 
     private Slope grade(int post) {
         SlopeFit fit = top.fit();
         Slope before = top.grade(fit.bay(Math.max(post - 1, 0)));
-        Slope after = top.grade(fit.bay(Math.min(post, fit.bays().size() - 1)));
+        Slope after = top.grade(fit.bay(Math.min(post, fit.postCount() - 2)));
         return before.plus(after).times(Ratio.of(0.5));
     }
 
@@ -124,7 +125,7 @@ public final class PostTops {
         SlopeFit fit = top.fit();
         Length bottom = fit.bottomAbove(post);
         Length boards = overGround(post);
-        Length side = side(post);
+        Length side = side(grade(post));
         PostHeight height = height(post);
         return Worksheet.titled("Top of the post at " + Written.station(fit.station(post)))
                 .given("bottoms of the boards above the ground", bottom, Written.inches(bottom))

@@ -37,6 +37,8 @@ public final class Polygon {
 
     private final List<Point> vertices;
     private final BigInteger twiceArea; // in square nanometres, over zero if the vertices go counter-clockwise
+    // Looked for when first asked; of two threads that ask at once each finds the same.
+    private volatile @Nullable Optional<SelfCrossing> crossing;
 
     private Polygon(List<Point> vertices) {
         this.vertices = vertices;
@@ -215,7 +217,12 @@ public final class Polygon {
      * @return the lowest pair of sides that meet elsewhere than at the vertex they share; empty for a sound boundary
      */
     public Optional<SelfCrossing> firstSelfCrossing() {
-        return SelfCrossingSearch.first(this);
+        Optional<SelfCrossing> found = crossing;
+        if (found == null) {
+            found = SelfCrossingSearch.first(this);
+            crossing = found;
+        }
+        return found;
     }
 
     /**
