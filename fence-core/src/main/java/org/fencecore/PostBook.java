@@ -2,7 +2,6 @@ package org.fencecore;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -68,6 +67,15 @@ final class PostBook {
     /** What a footing depends on within one plan. */
     private record Demand(Length exposed, LateralLoad load) {}
 
+    /** What a post holds of a line, from halfway before it to halfway after. */
+    record Held(FenceLine line, Interval part) {
+
+        Held with(Interval more) {
+            Length start = Length.min(part.start(), more.start());
+            return new Held(line, Interval.of(start, Length.max(part.end(), more.end())));
+        }
+    }
+
     private record OpenLeaf(FenceLine line, Interval leaf, Length high) {}
 
     /** One post in the making. */
@@ -79,8 +87,8 @@ final class PostBook {
         private @Nullable Length top;
         private Moment hung = Moment.ZERO;
         private Slope topGrade = Slope.LEVEL;
-        /** What of each line the post holds in the wind, from halfway before it to halfway after. */
-        private final Map<FenceLine, Interval> held = new LinkedHashMap<>(2);
+        /** What of each line the post holds in the wind; of one line alone for all but corner posts. */
+        private final List<Held> held = new ArrayList<>(1);
 
         private final List<OpenLeaf> open = new ArrayList<>(0);
 
@@ -118,8 +126,13 @@ final class PostBook {
 
         /** Adds a part of a line, beside what the post holds of it already, to the fence whose wind it carries. */
         void carry(FenceLine line, Interval part) {
-            held.merge(
-                    line, part, (a, b) -> Interval.of(Length.min(a.start(), b.start()), Length.max(a.end(), b.end())));
+            for (int i = 0; i < held.size(); i++) {
+                if (held.get(i).line() == line) {
+                    held.set(i, held.get(i).with(part));
+                    return;
+                }
+            }
+            held.add(new Held(line, part));
         }
 
         /** Adds a gate that hangs on the post; several are taken to open the same way. */
@@ -141,7 +154,7 @@ final class PostBook {
             return Length.min(most, HIGHEST_ARCH);
         }
 
-        Map<FenceLine, Interval> held() {
+        List<Held> held() {
             return held;
         }
     }
@@ -162,7 +175,7 @@ final class PostBook {
 
     List<Post> posts(Findings findings) {
         List<Post> posts = new ArrayList<>(entries.size());
-        entries.values().forEach(entry -> winds.meet(entry.held().keySet()));
+        entries.values().forEach(entry -> winds.meet(entry.held()));
         Length least = style.slope()
                 .clearance()
                 .plus(Length.min(Length.ofFeet(1), style.rails().boardLength()));

@@ -60,14 +60,13 @@ final class WindLoads {
         private Length atEnd = Length.ZERO;
     }
 
-    /** Takes in that lines meet at a post; all that do must be told before loads are asked for. */
-    void meet(Set<FenceLine> lines) {
-        if (lines.size() != 2 || site.wind().isEmpty()) {
+    /** Takes in that lines meet at a post which holds them; all that do must be told before loads are asked for. */
+    void meet(List<PostBook.Held> held) {
+        if (held.size() != 2 || site.wind().isEmpty()) {
             return;
         }
-        List<FenceLine> pair = new ArrayList<>(lines);
-        FenceLine a = pair.get(0);
-        FenceLine b = pair.get(1);
+        FenceLine a = held.get(0).line();
+        FenceLine b = held.get(1).line();
         if (turn(a, b).compareTo(RETURN) < 0) {
             return;
         }
@@ -90,13 +89,13 @@ final class WindLoads {
     }
 
     /** The load of the parts of lines that one post holds, of which a gate may stand higher than the fence. */
-    LateralLoad load(Map<FenceLine, Interval> held, Length exposed, Length gateOver) {
+    LateralLoad load(List<PostBook.Held> held, Length exposed, Length gateOver) {
         LateralLoad load = LateralLoad.NONE;
         FenceLine before = null;
-        for (Map.Entry<FenceLine, Interval> part : held.entrySet()) {
-            LateralLoad more = load(part.getKey(), part.getValue(), exposed, gateOver);
-            load = before == null ? more : load.together(more, turn(before, part.getKey()));
-            before = part.getKey();
+        for (PostBook.Held part : held) {
+            LateralLoad more = load(part.line(), part.part(), exposed, gateOver);
+            load = before == null ? more : load.together(more, turn(before, part.line()));
+            before = part.line();
         }
         return load;
     }
@@ -106,10 +105,10 @@ final class WindLoads {
         Length top = exposed.plus(Length.max(arch(), gateOver));
         Length bottom = style.slope().clearance();
         Length width = part.length().roundedTo(SPAN_STEP, Rounding.UP);
-        return pressure(site, on(line), part)
-                .filter(psf -> psf.times(width.times(top.minus(bottom))).compareTo(LEAST) >= 0)
-                .map(psf -> LateralLoad.ofPressure(psf, width, bottom, top))
-                .orElse(LateralLoad.NONE);
+        Optional<Pressure> pressure = pressure(site, on(line), part);
+        boolean isFelt = pressure.isPresent()
+                && pressure.get().times(width.times(top.minus(bottom))).compareTo(LEAST) >= 0;
+        return isFelt ? LateralLoad.ofPressure(pressure.get(), width, bottom, top) : LateralLoad.NONE;
     }
 
     /** The pressure on a part of a line: what was given for the whole place, or what its zones come to. */
