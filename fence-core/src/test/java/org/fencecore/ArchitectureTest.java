@@ -63,7 +63,7 @@ class ArchitectureTest {
                     "org.fencecore.wind",
                     "org.fencecore.strength",
                     "org.fencecore.cutting"),
-            List.of("org.fencecore.boarding", "org.fencecore.gate.hang"),
+            List.of("org.fencecore.rail", "org.fencecore.boarding", "org.fencecore.gate.hang"),
             List.of("org.fencecore.site", "org.fencecore.style"),
             List.of("org.fencecore"),
             List.of("org.fencecore.takeoff", "org.fencecore.drawing", "org.fencecore.stakeout"),

@@ -3,6 +3,7 @@ package org.fencecore.benchmarks;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+
 import java.util.List;
 import org.assertj.core.data.Offset;
 import org.fencecore.Bay;
@@ -17,7 +18,7 @@ import org.fencecore.gate.GateBrace;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.BoardPlacement;
 import org.fencecore.layout.Face;
-import org.fencecore.slope.RailPiece;
+import org.fencecore.rail.RailPiece;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;

@@ -14,11 +14,11 @@ import org.fencecore.boarding.BoardCut;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Profile;
 import org.fencecore.layout.BoardPlacement;
+import org.fencecore.rail.RailMarks;
+import org.fencecore.rail.RailPiece;
+import org.fencecore.rail.RailPieces;
 import org.fencecore.slope.FittedBay;
 import org.fencecore.slope.KickBoard;
-import org.fencecore.slope.RailMarks;
-import org.fencecore.slope.RailPiece;
-import org.fencecore.slope.RailPieces;
 import org.fencecore.units.Length;
 
 /** The rails and boards of one stretch in elevation. */

@@ -542,11 +542,6 @@ public final class SlopeFit {
         return stations.length;
     }
 
-    /** Tells whether the line bends or steps at a post, or ends there. */
-    boolean isNail(int post) {
-        return nails[post];
-    }
-
     FittedBay bay(int index) {
         return new FittedBay(
                 treatments[index], ground, stations[index], starts[index], stations[index + 1], ends[index]);

@@ -1,11 +1,15 @@
-package org.fencecore.slope;
+package org.fencecore.rail;
 
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.fencecore.geometry.Interval;
+import org.fencecore.slope.FittedBay;
+import org.fencecore.slope.SlopeFit;
 import org.fencecore.units.Length;
 import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Citation;
@@ -34,7 +38,10 @@ import org.fencecore.worksheet.Written;
  */
 public final class RailPieces {
 
-    private final SlopeFit fit;
+    private final List<FittedBay> bays;
+    /** Where the line bends or steps, and its end. */
+    private final Set<Length> bends;
+
     private final RailSpec rails;
     private final Interval reach;
     private final Length half;
@@ -42,17 +49,18 @@ public final class RailPieces {
     private final List<RailPiece> pieces;
 
     private RailPieces(SlopeFit fit, RailSpec rails, Interval reach, Length postWidth) {
-        this.fit = fit;
+        this.bays = fit.bays();
+        this.bends = fit.strings().stream().map(Interval::end).collect(Collectors.toUnmodifiableSet());
         this.rails = Objects.requireNonNull(rails, "rails");
         this.reach = reach;
         this.half = postWidth.dividedBy(2);
-        this.jointsAt = new int[fit.postCount()];
+        this.jointsAt = new int[bays.size() + 1];
         this.pieces = new ArrayList<>();
         if (!postWidth.isPositive()) {
             throw new IllegalArgumentException("postWidth was " + postWidth + "; it must be over 0");
         }
-        if (reach.start().compareTo(fit.station(1)) >= 0
-                || reach.end().compareTo(fit.station(fit.postCount() - 2)) <= 0) {
+        if (reach.start().compareTo(bays.get(0).end()) >= 0
+                || reach.end().compareTo(bays.get(bays.size() - 1).start()) <= 0) {
             throw new IllegalArgumentException("reach of the rails was " + reach
                     + "; it must begin in the first bay or before it and end in the last or beyond it");
         }
@@ -69,13 +77,10 @@ public final class RailPieces {
      */
     public static RailPieces lay(SlopeFit fit, RailSpec rails, Length postWidth) {
         Length half = postWidth.dividedBy(2);
-        return lay(
-                fit,
-                rails,
-                Interval.of(
-                        fit.station(0).minus(half),
-                        fit.station(fit.postCount() - 1).plus(half)),
-                postWidth);
+        List<FittedBay> bays = fit.bays();
+        Interval reach = Interval.of(
+                bays.get(0).start().minus(half), bays.get(bays.size() - 1).end().plus(half));
+        return lay(fit, rails, reach, postWidth);
     }
 
     /**
@@ -91,14 +96,18 @@ public final class RailPieces {
     public static RailPieces lay(SlopeFit fit, RailSpec rails, Interval reach, Length postWidth) {
         RailPieces laid = new RailPieces(fit, rails, reach, postWidth);
         int from = 0;
-        for (int post = 1; post < fit.postCount(); post++) {
-            if (fit.isNail(post) || rails.isBetweenPosts()) {
+        for (int post = 1; post <= laid.bays.size(); post++) {
+            if (laid.bends.contains(laid.station(post)) || rails.isBetweenPosts()) {
                 laid.straight(from, post);
                 from = post;
             }
         }
         laid.pieces.sort(Comparator.comparingInt(RailPiece::rail).thenComparingInt(RailPiece::fromPost));
         return laid;
+    }
+
+    private Length station(int post) {
+        return post == 0 ? bays.get(0).start() : bays.get(post - 1).end();
     }
 
     private void straight(int from, int to) {
@@ -110,7 +119,7 @@ public final class RailPieces {
                 if (post == to || cuts[rail][post - from]) {
                     pieces.add(piece(rail, begin, post));
                     begin = post;
-                    jointsAt[post] += post < fit.postCount() - 1 && !rails.isBetweenPosts() ? 1 : 0;
+                    jointsAt[post] += post < bays.size() && !rails.isBetweenPosts() ? 1 : 0;
                 }
             }
         }
@@ -121,10 +130,12 @@ public final class RailPieces {
     }
 
     private RailPiece piece(int rail, int from, int to) {
-        Length start = fit.station(from);
-        Length end = fit.station(to);
-        Slope grade = Slope.of(fit.bay(to - 1).bottomAtEnd().minus(fit.bay(from).bottomAtStart()), end.minus(start));
-        boolean last = to == fit.postCount() - 1;
+        FittedBay firstBay = bays.get(from);
+        FittedBay lastBay = bays.get(to - 1);
+        Length start = firstBay.start();
+        Length end = lastBay.end();
+        Slope grade = Slope.of(lastBay.bottomAtEnd().minus(firstBay.bottomAtStart()), end.minus(start));
+        boolean last = to == bays.size();
         Length trim = rails.trim().times((from == 0 ? 1 : 0) + (last ? 1 : 0));
         if (rails.isBetweenPosts()) {
             // Posts that touch leave nothing between them.
@@ -195,13 +206,14 @@ public final class RailPieces {
             if (!fits(post - 1, post)) {
                 findings.add(Finding.blocker(
                                 "rail-over-stick",
-                                fit.place(post - 1),
+                                "bay from " + Written.station(station(post - 1)) + " to "
+                                        + Written.station(station(post)),
                                 "its rails need a stick of "
                                         + Written.tape(piece(0, post - 1, post).stick()) + ", and the longest is "
                                         + Written.stock(rails.longestStick()))
                         .withRemedy("use longer sticks, or set a post in between"));
             }
-            if (jointsAt[post] == rails.rails() && !fit.isNail(post)) {
+            if (jointsAt[post] == rails.rails() && !bends.contains(station(post))) {
                 first = crowded == 0 ? post : first;
                 crowded++;
             }
@@ -209,7 +221,7 @@ public final class RailPieces {
         if (crowded > 0 && rails.mostBays() > 1) {
             findings.add(Finding.note(
                             "joints-on-one-post",
-                            "post at " + Written.station(fit.station(first)),
+                            "post at " + Written.station(station(first)),
                             "all " + rails.rails() + " rails are joined here"
                                     + (crowded == 1
                                             ? ""

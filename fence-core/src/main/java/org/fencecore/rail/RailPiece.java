@@ -1,4 +1,4 @@
-package org.fencecore.slope;
+package org.fencecore.rail;
 
 import org.fencecore.geometry.Interval;
 import org.fencecore.units.Angle;

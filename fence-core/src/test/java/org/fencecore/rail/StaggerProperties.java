@@ -1,4 +1,4 @@
-package org.fencecore.slope;
+package org.fencecore.rail;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

@@ -1,13 +1,17 @@
-package org.fencecore.slope;
+package org.fencecore.rail;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.fencecore.geometry.Interval;
+import org.fencecore.geometry.Profile;
+import org.fencecore.slope.SlopeFit;
+import org.fencecore.slope.SlopeSpec;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Severity;
@@ -22,7 +26,7 @@ class RailPiecesTest {
     /** The example of the class. */
     @Test
     void jointsAreStaggeredAmongTheRails() {
-        SlopeFit fit = SlopeFit.rack(TreatmentsTest.ground(0, 0, 20, 0), TreatmentsTest.feet(0, 5, 10, 15, 20), USUAL);
+        SlopeFit fit = SlopeFit.rack(ground(0, 0, 20, 0), feet(0, 5, 10, 15, 20), USUAL);
 
         RailPieces pieces = RailPieces.lay(fit, THREE, WIDTH);
 
@@ -40,8 +44,7 @@ class RailPiecesTest {
     /** Bays of 8 ft and sticks of 16 ft: three rails need a joint every other post, one and a half on each. */
     @Test
     void whereSticksAreTooShortPostsSharingJointsAreFew() {
-        SlopeFit fit =
-                SlopeFit.rack(TreatmentsTest.ground(0, 0, 40, 0), TreatmentsTest.feet(0, 8, 16, 24, 32, 40), USUAL);
+        SlopeFit fit = SlopeFit.rack(ground(0, 0, 40, 0), feet(0, 8, 16, 24, 32, 40), USUAL);
 
         RailPieces pieces = RailPieces.lay(
                 fit, RailSpec.builder().longestStick(Length.ofInches(200)).build(), WIDTH);
@@ -55,8 +58,7 @@ class RailPiecesTest {
     /** A bend in the middle: every rail is joined there, and each piece is cut to its own grade. */
     @Test
     void everyRailIsJoinedWhereTheGradeChanges() {
-        SlopeFit fit =
-                SlopeFit.rack(TreatmentsTest.ground(0, 0, 10, 2, 20, 2), TreatmentsTest.feet(0, 5, 10, 15, 20), USUAL);
+        SlopeFit fit = SlopeFit.rack(ground(0, 0, 10, 2, 20, 2), feet(0, 5, 10, 15, 20), USUAL);
 
         RailPieces pieces =
                 RailPieces.lay(fit, RailSpec.builder().trim(Length.ofInches(2)).build(), WIDTH);
@@ -75,7 +77,7 @@ class RailPiecesTest {
 
     @Test
     void betweenThePostsEachBayHasItsOwn() {
-        SlopeFit fit = SlopeFit.step(TreatmentsTest.ground(0, 0, 16, 1), TreatmentsTest.feet(0, 8, 16), USUAL);
+        SlopeFit fit = SlopeFit.step(ground(0, 0, 16, 1), feet(0, 8, 16), USUAL);
 
         RailPieces pieces =
                 RailPieces.lay(fit, RailSpec.builder().betweenPosts().build(), WIDTH);
@@ -88,7 +90,7 @@ class RailPiecesTest {
 
     @Test
     void aBayLongerThanTheStickIsABlocker() {
-        SlopeFit fit = SlopeFit.rack(TreatmentsTest.ground(0, 0, 24, 0), TreatmentsTest.feet(0, 8, 24), USUAL);
+        SlopeFit fit = SlopeFit.rack(ground(0, 0, 24, 0), feet(0, 8, 24), USUAL);
 
         assertThat(RailPieces.lay(fit, THREE, WIDTH).findings())
                 .filteredOn(finding -> finding.severity() == Severity.BLOCKER)
@@ -102,7 +104,7 @@ class RailPiecesTest {
     /** Sticks of 16 ft are too short for two bays of 8 ft that run past the end posts: all rails are joined at post 2. */
     @Test
     void whereAllRailsAreJoinedOnOnePostIsTold() {
-        SlopeFit fit = SlopeFit.rack(TreatmentsTest.ground(0, 0, 16, 0), TreatmentsTest.feet(0, 8, 16), USUAL);
+        SlopeFit fit = SlopeFit.rack(ground(0, 0, 16, 0), feet(0, 8, 16), USUAL);
 
         assertThat(RailPieces.lay(fit, THREE, WIDTH).findings())
                 .extracting(Finding::code, Finding::place)
@@ -114,7 +116,7 @@ class RailPiecesTest {
     /** To a corner at one end and short of one at the other. */
     @Test
     void endPiecesReachAsFarAsTheyAreTold() {
-        SlopeFit fit = SlopeFit.rack(TreatmentsTest.ground(0, 0, 12, 0), TreatmentsTest.feet(0, 6, 12), USUAL);
+        SlopeFit fit = SlopeFit.rack(ground(0, 0, 12, 0), feet(0, 6, 12), USUAL);
         Interval reach = Interval.of(Length.ofInches(-3.25), Length.ofInches(142.25));
 
         assertThat(RailPieces.lay(fit, THREE, reach, WIDTH).pieces())
@@ -131,7 +133,7 @@ class RailPiecesTest {
         List<Length> posts = IntStream.rangeClosed(0, 10_000)
                 .mapToObj(bay -> Length.ofFeet(4 * bay))
                 .toList();
-        SlopeFit fit = SlopeFit.rack(TreatmentsTest.ground(0, 0, 40_000, 0), posts, USUAL);
+        SlopeFit fit = SlopeFit.rack(ground(0, 0, 40_000, 0), posts, USUAL);
         RailSpec ten = RailSpec.builder().rails(10).mostBays(4).build();
 
         assertThat(RailPieces.lay(fit, ten, WIDTH).pieces()).hasSizeBetween(25_000, 34_000);
@@ -167,5 +169,17 @@ class RailPiecesTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> RailSpec.builder().trim(Length.ofInches(-1)))
                 .withMessageContaining("trim was -1 in");
+    }
+
+    private static Profile ground(double... feet) {
+        Profile.Builder ground = Profile.builder();
+        for (int i = 0; i < feet.length; i += 2) {
+            ground.point(Length.ofFeet(feet[i]), Length.ofFeet(feet[i + 1]));
+        }
+        return ground.build();
+    }
+
+    private static List<Length> feet(double... stations) {
+        return Arrays.stream(stations).mapToObj(Length::ofFeet).toList();
     }
 }

@@ -1,4 +1,4 @@
-package org.fencecore.slope;
+package org.fencecore.rail;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
@@ -29,6 +29,16 @@ class RailHeightsTest {
                         new RailMarks(Length.ofInches(6), Length.ofInches(9.5)),
                         new RailMarks(Length.ofInches(36.25), Length.ofInches(39.75)),
                         new RailMarks(Length.ofInches(66.5), Length.ofInches(70)));
+    }
+
+    /** By hand: on a grade of 20 % the rail takes 3.5 * sqrt(1 + 0.2^2) = 3.5693 in. */
+    @Test
+    void aRailOnAGradeTakesMoreOfThePost() {
+        RailSpec rails = RailSpec.builder().build();
+        RailHeights marks = RailHeights.of(rails, TWO_INCHES, Slope.of(Length.ofFeet(1.6), Length.ofFeet(8)));
+
+        assertThat(marks.rails().get(0).bottom()).isEqualTo(Length.ofInches(6));
+        assertThat(marks.rails().get(0).top().inches()).isEqualTo(9.5693, within(0.00005));
     }
 
     @Test

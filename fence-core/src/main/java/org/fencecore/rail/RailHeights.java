@@ -1,4 +1,4 @@
-package org.fencecore.slope;
+package org.fencecore.rail;
 
 import java.util.List;
 import java.util.stream.IntStream;
