@@ -50,7 +50,7 @@ class ArchitectureTest {
             List.of(UNITS),
             List.of("org.fencecore.units.tape"),
             List.of("org.fencecore.geometry", "org.fencecore.worksheet"),
-            List.of(INTERNAL, "org.fencecore.wood"),
+            List.of(INTERNAL, "org.fencecore.wood", "org.fencecore.drawing"),
             List.of(
                     "org.fencecore.slope",
                     "org.fencecore.layout",
@@ -62,11 +62,12 @@ class ArchitectureTest {
                     "org.fencecore.terrain",
                     "org.fencecore.wind",
                     "org.fencecore.strength",
-                    "org.fencecore.cutting"),
+                    "org.fencecore.cutting",
+                    "org.fencecore.drawing.sheet"),
             List.of("org.fencecore.rail", "org.fencecore.boarding", "org.fencecore.gate.hang"),
             List.of("org.fencecore.site", "org.fencecore.style"),
             List.of("org.fencecore"),
-            List.of("org.fencecore.takeoff", "org.fencecore.drawing", "org.fencecore.stakeout"),
+            List.of("org.fencecore.takeoff", "org.fencecore.drawing.view", "org.fencecore.stakeout"),
             List.of("org.fencecore.estimate"),
             List.of("org.fencecore.packet"),
             List.of("org.fencecore.json"));

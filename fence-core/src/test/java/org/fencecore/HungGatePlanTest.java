@@ -8,9 +8,9 @@ import static org.fencecore.Plans.rectangle;
 import static org.fencecore.Plans.shots;
 
 import java.util.List;
-import org.fencecore.drawing.GateView;
-import org.fencecore.drawing.PlanView;
 import org.fencecore.drawing.SwingArc;
+import org.fencecore.drawing.view.GateView;
+import org.fencecore.drawing.view.PlanView;
 import org.fencecore.gate.FrameJoint;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.gate.HingeSide;

@@ -8,10 +8,10 @@ import static org.fencecore.Plans.shots;
 
 import java.util.List;
 import org.fencecore.boarding.BoardCut;
-import org.fencecore.drawing.ElevationView;
 import org.fencecore.drawing.Layer;
 import org.fencecore.drawing.Outline;
 import org.fencecore.drawing.Spot;
+import org.fencecore.drawing.view.ElevationView;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.gate.HingeSide;
 import org.fencecore.gate.hang.LeafWeight;

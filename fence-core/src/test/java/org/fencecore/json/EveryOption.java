@@ -5,7 +5,7 @@ import java.util.List;
 import org.fencecore.Plans;
 import org.fencecore.SetPost;
 import org.fencecore.boarding.BoardEnds;
-import org.fencecore.drawing.Paper;
+import org.fencecore.drawing.sheet.Paper;
 import org.fencecore.footing.HoleShape;
 import org.fencecore.footing.PostSetting;
 import org.fencecore.footing.SoilClass;

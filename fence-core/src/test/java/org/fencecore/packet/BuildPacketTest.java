@@ -11,7 +11,7 @@ import org.fencecore.FencePlanner;
 import org.fencecore.Plans;
 import org.fencecore.Run;
 import org.fencecore.SetPost;
-import org.fencecore.drawing.Paper;
+import org.fencecore.drawing.sheet.Paper;
 import org.fencecore.geometry.Bearing;
 import org.fencecore.geometry.Plane;
 import org.fencecore.geometry.Point;
