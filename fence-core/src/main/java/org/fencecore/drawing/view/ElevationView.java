@@ -20,7 +20,7 @@ import org.fencecore.drawing.Shape;
 import org.fencecore.drawing.Spot;
 import org.fencecore.footing.FootingDesign;
 import org.fencecore.geometry.Interval;
-import org.fencecore.geometry.ProfilePoint;
+import org.fencecore.geometry.ground.ProfilePoint;
 import org.fencecore.layout.Face;
 import org.fencecore.slope.SlopeSpec;
 import org.fencecore.style.FenceStyle;

@@ -22,7 +22,7 @@ import org.fencecore.gate.GateLeaf;
 import org.fencecore.gate.HingeSide;
 import org.fencecore.gate.hang.HingeSeat;
 import org.fencecore.geometry.Interval;
-import org.fencecore.geometry.ProfilePoint;
+import org.fencecore.geometry.ground.ProfilePoint;
 import org.fencecore.layout.Face;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;

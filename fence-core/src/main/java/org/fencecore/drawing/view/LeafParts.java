@@ -14,7 +14,7 @@ import org.fencecore.gate.BraceKind;
 import org.fencecore.gate.FramePiece;
 import org.fencecore.gate.GateBrace;
 import org.fencecore.gate.GateLeaf;
-import org.fencecore.geometry.ProfilePoint;
+import org.fencecore.geometry.ground.ProfilePoint;
 import org.fencecore.units.Length;
 
 /** The boards, frame and braces of a gate leaf in elevation, closed. */

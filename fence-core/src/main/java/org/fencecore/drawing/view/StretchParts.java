@@ -16,7 +16,7 @@ import org.fencecore.drawing.Line;
 import org.fencecore.drawing.Outline;
 import org.fencecore.drawing.Shape;
 import org.fencecore.geometry.Interval;
-import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.ground.Profile;
 import org.fencecore.layout.BoardPlacement;
 import org.fencecore.layout.Face;
 import org.fencecore.rail.RailMarks;

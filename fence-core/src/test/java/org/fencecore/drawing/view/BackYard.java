@@ -6,7 +6,7 @@ import org.fencecore.FencePlanner;
 import org.fencecore.footing.SoilClass;
 import org.fencecore.gate.HingeSide;
 import org.fencecore.geometry.Bearing;
-import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.ground.Profile;
 import org.fencecore.site.GateLocation;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;

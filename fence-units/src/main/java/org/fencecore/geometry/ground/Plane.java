@@ -1,8 +1,11 @@
-package org.fencecore.geometry;
+package org.fencecore.geometry.ground;
 
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.fencecore.geometry.Interval;
+import org.fencecore.geometry.Point;
+import org.fencecore.geometry.Polyline;
 import org.fencecore.units.Length;
 import org.fencecore.units.Slope;
 import org.jspecify.annotations.Nullable;
@@ -55,12 +58,6 @@ public final class Plane implements Surface {
     }
 
     /**
-     * Returns the height of the ground at a place.
-     *
-     * @param there the place in plan
-     * @return the height, never empty
-     */
-    /**
      * Returns the place at which the height was given.
      *
      * @return the place
@@ -96,6 +93,12 @@ public final class Plane implements Surface {
         return northward;
     }
 
+    /**
+     * Returns the height of the ground at a place.
+     *
+     * @param there the place in plan
+     * @return the height, never empty
+     */
     @Override
     public Optional<Length> elevationAt(Point there) {
         return Optional.of(height(there));

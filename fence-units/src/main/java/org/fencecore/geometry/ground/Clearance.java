@@ -1,4 +1,4 @@
-package org.fencecore.geometry;
+package org.fencecore.geometry.ground;
 
 import org.fencecore.units.Length;
 

@@ -1,8 +1,10 @@
-package org.fencecore.geometry;
+package org.fencecore.geometry.ground;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import org.fencecore.geometry.Point;
+import org.fencecore.geometry.Polyline;
 import org.fencecore.units.Length;
 import org.fencecore.units.Slope;
 import org.junit.jupiter.api.Test;

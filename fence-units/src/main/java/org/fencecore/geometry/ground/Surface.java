@@ -1,7 +1,10 @@
-package org.fencecore.geometry;
+package org.fencecore.geometry.ground;
 
 import java.util.List;
 import java.util.Optional;
+import org.fencecore.geometry.Interval;
+import org.fencecore.geometry.Point;
+import org.fencecore.geometry.Polyline;
 import org.fencecore.units.Length;
 
 /**

@@ -1,9 +1,11 @@
-package org.fencecore.geometry;
+package org.fencecore.geometry.ground;
 
 import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import org.fencecore.geometry.Interval;
+import org.fencecore.geometry.exact.Exact;
 import org.fencecore.units.Length;
 import org.fencecore.units.Slope;
 import org.jspecify.annotations.Nullable;

@@ -1,4 +1,4 @@
-package org.fencecore.geometry;
+package org.fencecore.geometry.ground;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -12,6 +12,8 @@ import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
 import net.jqwik.api.constraints.LongRange;
+import org.fencecore.geometry.Interval;
+import org.fencecore.geometry.exact.Exact;
 import org.fencecore.units.Length;
 
 class ProfileProperties {

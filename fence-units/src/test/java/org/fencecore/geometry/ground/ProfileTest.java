@@ -1,10 +1,11 @@
-package org.fencecore.geometry;
+package org.fencecore.geometry.ground;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import org.fencecore.geometry.Interval;
 import org.fencecore.units.Length;
 import org.fencecore.units.Slope;
 import org.junit.jupiter.api.Test;
@@ -145,5 +146,20 @@ class ProfileTest {
         assertThatThrownBy(() -> builder.point(Length.ofMetres(2000), Length.ZERO))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("at most 1,000,000");
+    }
+
+    @Test
+    void aProfileTellsWhereItIsPastALevel() {
+        Profile top = Profile.builder()
+                .point(Length.ZERO, ft(4))
+                .point(ft(10), ft(6))
+                .point(ft(20), ft(6))
+                .point(ft(40), ft(2))
+                .build();
+
+        assertThat(top.stretchesAbove(ft(5))).containsExactly(Interval.of(ft(5), ft(25)));
+        assertThat(top.stretchesBelow(ft(5))).containsExactly(Interval.of(ft(0), ft(5)), Interval.of(ft(25), ft(40)));
+        assertThat(top.stretchesAbove(ft(6))).isEmpty();
+        assertThat(top.stretchesAbove(ft(1))).containsExactly(Interval.of(ft(0), ft(40)));
     }
 }

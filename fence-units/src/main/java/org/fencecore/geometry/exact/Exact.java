@@ -1,13 +1,13 @@
-package org.fencecore.geometry;
+package org.fencecore.geometry.exact;
 
 import java.math.BigInteger;
 import org.fencecore.units.Length;
 
 /** Arithmetic on whole nanometres that does not lose any: products of two lengths do not fit a {@code long}. */
-final class Exact {
+public final class Exact {
 
     /** Coordinates up to here leave room for differences and sums of differences in a {@code long}. */
-    static final long LIMIT = 1_000_000_000_000_000_000L;
+    public static final long LIMIT = 1_000_000_000_000_000_000L;
 
     /** A quotient up to here is known by its {@code double} to within a unit or two. */
     private static final double SURE_QUOTIENT = 1L << 50;
@@ -17,7 +17,7 @@ final class Exact {
     private Exact() {}
 
     /** Refuses coordinates whose differences could overflow. */
-    static void requireInRange(String name, Length value) {
+    public static void requireInRange(String name, Length value) {
         if (value.nanometres() > LIMIT || value.nanometres() < -LIMIT) {
             throw new IllegalArgumentException(name + " was " + value
                     + "; it must be within 1,000,000 km of zero, so check its unit or move the origin nearer");
@@ -30,7 +30,7 @@ final class Exact {
      *
      * @param c over zero
      */
-    static long timesOver(long a, long b, long c) {
+    public static long timesOver(long a, long b, long c) {
         double estimate = (double) a * b / c;
         if (Math.abs(estimate) > SURE_QUOTIENT || c > SURE_DIVISOR) {
             return divide(BigInteger.valueOf(a).multiply(BigInteger.valueOf(b)), BigInteger.valueOf(c))
@@ -50,7 +50,7 @@ final class Exact {
      *
      * @param divisor not zero
      */
-    static BigInteger divide(BigInteger dividend, BigInteger divisor) {
+    public static BigInteger divide(BigInteger dividend, BigInteger divisor) {
         if (divisor.signum() < 0) {
             return divide(dividend.negate(), divisor.negate());
         }
@@ -59,20 +59,20 @@ final class Exact {
     }
 
     /** Returns {@code ax * by - ay * bx}: twice the area between two directions, over zero if b is left of a. */
-    static BigInteger cross(long ax, long ay, long bx, long by) {
+    public static BigInteger cross(long ax, long ay, long bx, long by) {
         return BigInteger.valueOf(ax)
                 .multiply(BigInteger.valueOf(by))
                 .subtract(BigInteger.valueOf(ay).multiply(BigInteger.valueOf(bx)));
     }
 
     /** Returns the sign of {@link #cross} without making big numbers: 1 if b is left of a, -1 right, 0 in line. */
-    static int crossSign(long ax, long ay, long bx, long by) {
+    public static int crossSign(long ax, long ay, long bx, long by) {
         int high = Long.compare(Math.multiplyHigh(ax, by), Math.multiplyHigh(ay, bx));
         return Integer.signum(high != 0 ? high : Long.compareUnsigned(ax * by, ay * bx));
     }
 
     /** Returns the length of the straight line over two distances square to each other, to the nearest nanometre. */
-    static long hypotenuse(long a, long b) {
+    public static long hypotenuse(long a, long b) {
         return Math.round(Math.sqrt((double) a * a + (double) b * b));
     }
 }
