@@ -3,7 +3,6 @@ package org.fencecore.benchmarks;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-
 import java.util.List;
 import org.assertj.core.data.Offset;
 import org.fencecore.Bay;
