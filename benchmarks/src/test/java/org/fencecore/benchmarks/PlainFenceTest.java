@@ -17,7 +17,7 @@ import org.fencecore.gate.GateBrace;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.BoardPlacement;
 import org.fencecore.layout.Face;
-import org.fencecore.slope.RailPiece;
+import org.fencecore.rail.RailPiece;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;

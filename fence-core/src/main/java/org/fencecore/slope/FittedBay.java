@@ -2,10 +2,10 @@ package org.fencecore.slope;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fencecore.geometry.Clearance;
 import org.fencecore.geometry.Interval;
-import org.fencecore.geometry.Profile;
-import org.fencecore.geometry.ProfilePoint;
+import org.fencecore.geometry.ground.Clearance;
+import org.fencecore.geometry.ground.Profile;
+import org.fencecore.geometry.ground.ProfilePoint;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Area;
 import org.fencecore.units.Length;

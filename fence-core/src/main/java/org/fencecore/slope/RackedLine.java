@@ -3,7 +3,7 @@ package org.fencecore.slope;
 import java.util.Comparator;
 import java.util.function.LongPredicate;
 import java.util.stream.IntStream;
-import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.ground.Profile;
 
 /**
  * Finds how high the board bottoms of a racked run stand at its posts: at the clearance over the ground, lifted where a

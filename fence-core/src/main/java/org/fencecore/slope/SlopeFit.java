@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.RandomAccess;
 import org.fencecore.geometry.Interval;
-import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.ground.Profile;
 import org.fencecore.internal.Once;
 import org.fencecore.units.Length;
 import org.fencecore.units.Slope;

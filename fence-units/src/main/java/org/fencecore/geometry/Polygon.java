@@ -5,6 +5,7 @@ import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fencecore.geometry.exact.Exact;
 import org.fencecore.units.Area;
 import org.fencecore.units.Length;
 import org.jspecify.annotations.Nullable;

@@ -8,7 +8,7 @@ import org.fencecore.gate.FramePiece;
 import org.fencecore.gate.GateBrace;
 import org.fencecore.gate.GateLeaf;
 import org.fencecore.gate.HingeSide;
-import org.fencecore.geometry.ProfilePoint;
+import org.fencecore.geometry.ground.ProfilePoint;
 import org.fencecore.internal.Once;
 import org.fencecore.units.Force;
 import org.fencecore.units.Length;
