@@ -165,10 +165,7 @@ final class GateHanging {
     }
 
     private static Profile straight(Interval opening, Length first, Length last) {
-        return Profile.builder()
-                .point(opening.start(), first)
-                .point(opening.end(), last)
-                .build();
+        return Profile.straight(opening.start(), first, opening.end(), last);
     }
 
     private List<Finding> gap(Profile bottoms, boolean raked, String place) {

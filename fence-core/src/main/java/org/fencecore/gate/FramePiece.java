@@ -180,10 +180,14 @@ public final class FramePiece {
      * @return the volume of the finished piece
      */
     public Volume volume() {
+        Volume whole = Outlines.area(outline).times(thickness);
+        if (laps == 0) {
+            return whole;
+        }
         // All crossings are of two pieces of one width, and so is the area of a lap: width over the cosine of the rake.
         Ratio upright = Ratio.of(1 / Math.sin(crossing()));
         Volume lap = width.times(width.times(upright)).times(thickness).dividedBy(2);
-        return Outlines.area(outline).times(thickness).minus(lap.times(laps));
+        return whole.minus(lap.times(laps));
     }
 
     /** The angle at which stiles and rails cross. */

@@ -254,10 +254,7 @@ public final class FencePart {
         }
 
         private Profile level(Length height) {
-            return Profile.builder()
-                    .point(Length.ZERO, height)
-                    .point(line.length(), height)
-                    .build();
+            return Profile.straight(Length.ZERO, height, line.length(), height);
         }
 
         /**

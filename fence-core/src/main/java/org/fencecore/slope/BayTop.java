@@ -234,10 +234,11 @@ public final class BayTop {
      * @return the length of the longest board without width
      */
     public Length longest() {
-        return places().stream()
-                .map(place -> topAt(place).minus(bay.bottomAt(place)))
-                .reduce(Length::max)
-                .orElseThrow();
+        Length longest = Length.ZERO;
+        for (Length place : places()) {
+            longest = Length.max(longest, topAt(place).minus(bay.bottomAt(place)));
+        }
+        return longest;
     }
 
     /**

@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.ground.Profile;
+import org.fencecore.internal.Once;
 import org.fencecore.units.Length;
 import org.fencecore.units.Slope;
 
@@ -17,28 +18,35 @@ final class BottomLine {
     private final Profile ground;
     private final SlopeSpec spec;
     private final long[] stations;
+    private final long[] grounds;
     private final long[] starts;
     private final long[] ends;
     private final Treatment[] treatments;
-    private final boolean[] nails;
+    private final boolean[] laidNails;
+    private final Once<boolean[]> nails;
 
     /** Begins with no bay laid. */
-    private BottomLine(Profile ground, long[] stations, SlopeSpec spec) {
+    private BottomLine(Treatment treatment, Profile ground, long[] stations, long[] grounds, SlopeSpec spec) {
         this.ground = ground;
         this.spec = spec;
         this.stations = stations;
+        this.grounds = grounds;
         int bays = stations.length - 1;
         starts = new long[bays];
         ends = new long[bays];
         treatments = new Treatment[bays];
-        nails = new boolean[stations.length];
-        nails[0] = true;
-        nails[bays] = true;
+        laidNails = endNails();
+        nails = treatment == Treatment.RACKED ? Once.of(this::rackedNails) : Once.known(laidNails);
     }
 
-    /** Lays every bay by a treatment. */
-    static BottomLine of(Treatment treatment, Profile ground, long[] stations, SlopeSpec spec) {
-        BottomLine line = new BottomLine(ground, stations, spec);
+    /**
+     * Lays every bay by a treatment.
+     *
+     * @param stations where the posts are
+     * @param grounds how high the ground is at each
+     */
+    static BottomLine of(Treatment treatment, Profile ground, long[] stations, long[] grounds, SlopeSpec spec) {
+        BottomLine line = new BottomLine(treatment, ground, stations, grounds, spec);
         switch (treatment) {
             case RACKED -> line.layRacked();
             case STEPPED -> line.layLevel(Treatment.STEPPED, 0, SteppedLine.own(ground, stations, spec));
@@ -50,37 +58,50 @@ final class BottomLine {
     }
 
     private void layRacked() {
-        long[] bottoms = RackedLine.bottoms(ground, stations, spec);
+        long[] bottoms = RackedLine.bottoms(ground, stations, grounds, spec);
         int bays = stations.length - 1;
         for (int bay = 0; bay < bays; bay++) {
             lay(bay, Treatment.RACKED, bottoms[bay], bottoms[bay + 1]);
         }
-        // Bays that run on straight, to the nanometre of rounding, are one string to the crew.
+    }
+
+    /** Racked bays that run on straight, to the nanometre of rounding, are one string to the crew. */
+    private boolean[] rackedNails() {
+        boolean[] found = endNails();
         LineReach straight = new LineReach();
         int nail = 0;
         straight.begin(0, 0, 0);
-        for (int post = 1; post <= bays; post++) {
-            if (!passes(straight, bottoms, nail, post)) {
+        for (int post = 1; post < stations.length; post++) {
+            if (!passes(straight, nail, post)) {
                 nail = post - 1;
-                nails[nail] = true;
+                found[nail] = true;
                 straight.begin(0, 0, 0);
-                passes(straight, bottoms, nail, post);
+                passes(straight, nail, post);
             }
         }
+        return found;
     }
 
-    private boolean passes(LineReach straight, long[] bottoms, int nail, int post) {
-        double height = bottoms[post] - bottoms[nail];
+    private boolean passes(LineReach straight, int nail, int post) {
+        double height = ends[post - 1] - starts[nail];
         double along = stations[post] - stations[nail];
         return straight.pass(along, height - 1, height + 1);
+    }
+
+    /** Nails at the ends of the run alone. */
+    private boolean[] endNails() {
+        boolean[] atEnds = new boolean[stations.length];
+        atEnds[0] = true;
+        atEnds[stations.length - 1] = true;
+        return atEnds;
     }
 
     private void layLevel(Treatment level, int first, long[] levels) {
         for (int bay = 0; bay < levels.length; bay++) {
             lay(first + bay, level, levels[bay], levels[bay]);
-            nails[first + bay] |= bay == 0 || levels[bay] != levels[bay - 1];
+            laidNails[first + bay] |= bay == 0 || levels[bay] != levels[bay - 1];
         }
-        nails[first + levels.length] = true;
+        laidNails[first + levels.length] = true;
     }
 
     private void layStrings(int first, int last) {
@@ -104,8 +125,8 @@ final class BottomLine {
                         string.bottomAt(station(bay)).nanometres(),
                         string.bottomAt(station(bay + 1)).nanometres());
             }
-            nails[nail] = true;
-            nails[post] = true;
+            laidNails[nail] = true;
+            laidNails[post] = true;
             nail = post;
         }
     }
@@ -150,6 +171,15 @@ final class BottomLine {
         return Length.ofNanometres(stations[post]);
     }
 
+    Length groundAt(int post) {
+        return Length.ofNanometres(grounds[post]);
+    }
+
+    /** Tells whether the line bends or steps at a post, or ends there. */
+    private boolean isNail(int post) {
+        return nails.get()[post];
+    }
+
     FittedBay bay(int index) {
         return new FittedBay(
                 treatments[index], ground, stations[index], starts[index], stations[index + 1], ends[index]);
@@ -170,7 +200,7 @@ final class BottomLine {
         List<Interval> strings = new ArrayList<>();
         int nail = 0;
         for (int post = 1; post < stations.length; post++) {
-            if (nails[post]) {
+            if (isNail(post)) {
                 strings.add(Interval.of(station(nail), station(post)));
                 nail = post;
             }
@@ -181,11 +211,11 @@ final class BottomLine {
     /** Returns the string that a bay hangs on, as one long bay. */
     FittedBay string(int bay) {
         int from = bay;
-        while (!nails[from]) {
+        while (!isNail(from)) {
             from--;
         }
         int to = bay + 1;
-        while (!nails[to]) {
+        while (!isNail(to)) {
             to++;
         }
         return new FittedBay(treatments[bay], ground, stations[from], starts[from], stations[to], ends[to - 1]);

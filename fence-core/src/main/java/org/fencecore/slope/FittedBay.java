@@ -193,7 +193,7 @@ public final class FittedBay {
      * @return the gaps between the ground and the line of the board bottoms
      */
     public Clearance clearance() {
-        return ground.clearanceUnder(line(start(), bottomAtStart(), end(), bottomAtEnd()));
+        return ground.clearanceUnder(Profile.straight(start(), bottomAtStart(), end(), bottomAtEnd()));
     }
 
     /**
@@ -211,7 +211,7 @@ public final class FittedBay {
                     + "; it must have some width, so give the stations of its two edges");
         }
         Length bottom = bottomAt(board.middle());
-        return ground.clearanceUnder(line(board.start(), bottom, board.end(), bottom));
+        return ground.clearanceUnder(Profile.straight(board.start(), bottom, board.end(), bottom));
     }
 
     /**
@@ -276,9 +276,5 @@ public final class FittedBay {
     private static Length crossing(Length a, Length overA, Length b, Length overB) {
         double share = overA.metres() / (overA.metres() - overB.metres());
         return a.plus(Length.ofNanometres(Math.round(b.minus(a).nanometres() * share)));
-    }
-
-    private static Profile line(Length from, Length fromHeight, Length to, Length toHeight) {
-        return Profile.builder().point(from, fromHeight).point(to, toHeight).build();
     }
 }

@@ -77,8 +77,12 @@ public final class SlopeFit {
         this.spec = Objects.requireNonNull(spec, "spec");
         long[] stations = stations(posts);
         requireCovered(ground, posts);
-        requireNotTooSteep(ground, posts);
-        line = BottomLine.of(treatment, ground, stations, spec);
+        long[] grounds = new long[stations.length];
+        for (int post = 0; post < stations.length; post++) {
+            grounds[post] = ground.elevationAt(posts.get(post)).nanometres();
+        }
+        requireNotTooSteep(posts, grounds);
+        line = BottomLine.of(treatment, ground, stations, grounds, spec);
     }
 
     /**
@@ -217,9 +221,11 @@ public final class SlopeFit {
         }
     }
 
-    private static void requireNotTooSteep(Profile ground, List<Length> posts) {
+    private static void requireNotTooSteep(List<Length> posts, long[] grounds) {
         for (int post = 1; post < posts.size(); post++) {
-            Slope grade = ground.slopeBetween(posts.get(post - 1), posts.get(post));
+            Slope grade = Slope.of(
+                    Length.ofNanometres(grounds[post] - grounds[post - 1]),
+                    posts.get(post).minus(posts.get(post - 1)));
             if (grade.abs().compareTo(STEEPEST) > 0) {
                 throw new IllegalArgumentException("grade of the ground from post " + post + " at "
                         + posts.get(post - 1) + " to post " + (post + 1) + " at " + posts.get(post) + " was "
@@ -405,6 +411,11 @@ public final class SlopeFit {
 
     Length station(int post) {
         return line.station(post);
+    }
+
+    /** Returns the height of the ground at a post. */
+    Length groundAt(int post) {
+        return line.groundAt(post);
     }
 
     /** By stations alone: a plan numbers its bays through, and its numbers are not those of this run. */

@@ -52,6 +52,27 @@ public final class Profile {
     }
 
     /**
+     * Makes a profile that runs straight between two points, such as a string or a rail.
+     *
+     * @param start the station of the first point
+     * @param startElevation its height
+     * @param end the station of the last point
+     * @param endElevation its height
+     * @return the profile
+     * @throws IllegalArgumentException if the end is not after the start, or a number is out of range
+     */
+    public static Profile straight(Length start, Length startElevation, Length end, Length endElevation) {
+        requireForward(start, end);
+        Exact.requireInRange("start", start);
+        Exact.requireInRange("startElevation", startElevation);
+        Exact.requireInRange("end", end);
+        Exact.requireInRange("endElevation", endElevation);
+        return new Profile(
+                new long[] {start.nanometres(), end.nanometres()},
+                new long[] {startElevation.nanometres(), endElevation.nanometres()});
+    }
+
+    /**
      * Returns the profile through the given shots.
      *
      * @param points the shots in order of increasing station, 2 to 1,000,000 of them
@@ -215,11 +236,16 @@ public final class Profile {
      * @throws IllegalArgumentException if a point would be over 1,000,000 km from zero
      */
     public Profile shiftedBy(Length stationShift, Length elevationShift) {
-        Builder builder = new Builder();
-        for (ProfilePoint point : points()) {
-            builder.point(point.station().plus(stationShift), point.elevation().plus(elevationShift));
+        int n = stations.length;
+        long[] s = new long[n];
+        long[] z = new long[n];
+        for (int i = 0; i < n; i++) {
+            s[i] = Math.addExact(stations[i], stationShift.nanometres());
+            z[i] = Math.addExact(elevations[i], elevationShift.nanometres());
+            Exact.requireInRange("station", Length.ofNanometres(s[i]));
+            Exact.requireInRange("elevation", Length.ofNanometres(z[i]));
         }
-        return builder.build();
+        return new Profile(s, z);
     }
 
     /**
@@ -266,13 +292,14 @@ public final class Profile {
      * @throws IllegalArgumentException if the two have no station in common
      */
     public Clearance clearanceUnder(Profile line) {
-        Interval stretch = extent().intersection(line.extent())
-                .orElseThrow(() -> new IllegalArgumentException("the line runs from "
-                        + line.extent().start() + " to " + line.extent().end() + ", the ground from "
-                        + extent().start() + " to " + extent().end()
-                        + "; they have no station in common, so shift one of them"));
-        long from = stretch.start().nanometres();
-        long to = stretch.end().nanometres();
+        long from = Math.max(firstStation(), line.firstStation());
+        long to = Math.min(lastStation(), line.lastStation());
+        if (from > to) {
+            throw new IllegalArgumentException("the line runs from "
+                    + line.extent().start() + " to " + line.extent().end() + ", the ground from "
+                    + extent().start() + " to " + extent().end()
+                    + "; they have no station in common, so shift one of them");
+        }
         // Between two neighbouring breaks of either profile both are straight, so the gap is linear there and is
         // least and most at one of those breaks: looking at all breaks and the two ends finds the true extremes.
         int ground = pieceAt(from) + 1;
