@@ -11,8 +11,6 @@ import java.util.List;
 import org.fencecore.drawing.SwingArc;
 import org.fencecore.drawing.view.GateView;
 import org.fencecore.drawing.view.PlanView;
-import org.fencecore.gate.FrameJoint;
-import org.fencecore.gate.GateSpec;
 import org.fencecore.gate.HingeSide;
 import org.fencecore.gate.hang.LeafWind;
 import org.fencecore.geometry.Point;
@@ -27,8 +25,6 @@ import org.fencecore.rules.PoolBarrier;
 import org.fencecore.site.GateLocation;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;
-import org.fencecore.style.GateHardware;
-import org.fencecore.takeoff.MaterialLine;
 import org.fencecore.takeoff.Takeoff;
 import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
@@ -42,26 +38,26 @@ class HungGatePlanTest {
 
     private static final FenceStyle USUAL = FenceStyle.builder().build();
 
-    private static GateLocation.Builder gate(double openingInches) {
+    static GateLocation.Builder gate(double openingInches) {
         return GateLocation.named("gate")
                 .onSide(1)
                 .centredAt(Length.ofFeet(20))
                 .clearOpening(Length.ofInches(openingInches));
     }
 
-    private static FencePlan level(GateLocation.Builder gate) {
+    static FencePlan level(GateLocation.Builder gate) {
         return level(gate, USUAL);
     }
 
-    private static FencePlan level(GateLocation.Builder gate, FenceStyle style) {
+    static FencePlan level(GateLocation.Builder gate, FenceStyle style) {
         return FencePlanner.plan(levelSide().gate(gate.build()).build(), style);
     }
 
-    private static List<String> codes(FencePlan plan) {
+    static List<String> codes(FencePlan plan) {
         return plan.findings().stream().map(Finding::code).toList();
     }
 
-    private static Finding finding(FencePlan plan, String code) {
+    static Finding finding(FencePlan plan, String code) {
         return plan.findings().stream()
                 .filter(finding -> finding.code().equals(code))
                 .findFirst()
@@ -223,25 +219,6 @@ class HungGatePlanTest {
                         .gate());
     }
 
-    /** A frame 64 in high has three hinges (common practice, no source); the middle strap has no rail behind it. */
-    @Test
-    void straps() {
-        FencePlan plan = level(gate(96).twoLeaves(true));
-        assertThat(plan.gates().get(0).leaves())
-                .allSatisfy(leaf -> assertThat(leaf.blocks()).containsExactly(Length.ofInches(8.5)));
-        assertThat(finding(plan, "hinge-block").place()).startsWith("side 1, gate left leaf, hinge from 2' 7\"");
-        Takeoff takeoff = Takeoff.of(plan);
-        assertThat(takeoff.materials())
-                .filteredOn(line -> line.item().contains("hinge with")
-                        || line.item().contains("latch with")
-                        || line.item().contains("drop rod"))
-                .extracting(MaterialLine::quantity)
-                .containsExactly(6, 1, 1);
-        assertThat(takeoff.pieces())
-                .extracting(piece -> piece.label())
-                .contains("gate left leaf hinge stile", "gate right leaf block 1", "gate left leaf boards");
-    }
-
     @Test
     void aWideLeafIsOfferedAsTwoByTheCall() {
         FencePlan plan = level(gate(96));
@@ -308,7 +285,7 @@ class HungGatePlanTest {
         assertThat(least).isEqualTo(USUAL.slope().minimumClearance());
     }
 
-    private static FencePlan onPlane(double alongPercent, double inPercent, GateLocation.Builder gate, Side outside) {
+    static FencePlan onPlane(double alongPercent, double inPercent, GateLocation.Builder gate, Side outside) {
         Length end = Length.ofFeet(40);
         return FencePlanner.plan(
                 Site.on(rectangle(60, 60))
@@ -410,115 +387,6 @@ class HungGatePlanTest {
         assertThatThrownBy(() -> gate(42).latchRelease(Length.ZERO, true).build())
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("release of the latch of gate was 0");
-    }
-
-    /** Frame 1 1/2, boards 3/4, battens 1/2 in: as many layers as there are. */
-    @Test
-    void aLeafIsAsThickAsWhatIsOnIt() {
-        assertThat(thickness(BoardPattern.shadowbox(Length.ofInches(5.5)).withLap(Length.ofInches(1)), 42))
-                .isEqualTo(Length.ofInches(3));
-        assertThat(thickness(BoardPattern.sideBySide(Length.ofInches(5.5)), 42)).isEqualTo(Length.ofInches(2.25));
-        assertThat(thickness(BoardPattern.boardOnBoard(Length.ofInches(5.5)), 42))
-                .isEqualTo(Length.ofInches(3));
-        FenceStyle battens = FenceStyle.builder()
-                .pattern(BoardPattern.boardAndBatten(
-                        Length.ofInches(5.5), USUAL.battenLumber().width()))
-                .build();
-        assertThat(level(gate(42), battens).gates().get(0).leaves().get(0).thickness())
-                .isEqualTo(Length.ofInches(2.25).plus(battens.battenLumber().thickness()));
-        // Too narrow for a board: the frame alone.
-        assertThat(thickness(BoardPattern.sideBySide(Length.ofInches(5.5)), 5)).isEqualTo(Length.ofInches(1.5));
-    }
-
-    private static Length thickness(BoardPattern pattern, double opening) {
-        FenceStyle style = FenceStyle.builder().pattern(pattern).build();
-        return level(gate(opening), style).gates().get(0).leaves().get(0).thickness();
-    }
-
-    /** At 10 % the strap finds the rail behind it; at 25 % it needs a block, cut to the raked rail. */
-    @Test
-    void strapsOfARakedLeafLieLevel() {
-        FencePlan gentle = onPlane(10, 0, gate(48).raked(true), Side.RIGHT);
-        HungLeaf leaf = gentle.gates().get(0).leaves().get(0);
-        assertThat(leaf.blocks()).hasSize(1);
-        assertThat(codes(gentle)).doesNotContain("hinge-off-frame");
-        FencePlan steep = onPlane(25, 0, gate(48).raked(true), Side.RIGHT);
-        assertThat(steep.gates().get(0).leaves().get(0).blocks()).hasSize(3);
-        assertThat(codes(steep)).doesNotContain("hinge-off-frame");
-        assertThat(BuildSheet.of(steep, Takeoff.of(steep)).toText().replaceAll("\\s+", " "))
-                .contains("straps level, square to them and not along the rails")
-                .contains("fitted to the brace and to the raked rail");
-        FenceStyle low = FenceStyle.builder()
-                .gateHardware(
-                        GateHardware.builder().hingeInset(Length.ofInches(2)).build())
-                .build();
-        FencePlan told = FencePlanner.plan(steep.site(), low);
-        assertThat(finding(told, "hinge-off-frame").remedy()).contains("shorter strap");
-    }
-
-    /**
-     * A leaf of 17 1/4 in, 3 in deep, pins 1/4 in from it: sqrt(17.75^2 - 17.5^2) = 2.9686 in of its depth is clear, so
-     * 0.0314 in must come off.
-     */
-    @Test
-    void aNarrowThickLeafNeedsAChamfer() {
-        FencePlan plan = level(gate(18));
-        assertThat(plan.gates()
-                        .get(0)
-                        .leaves()
-                        .get(0)
-                        .chamfer()
-                        .orElseThrow()
-                        .alongEdge()
-                        .inches())
-                .isCloseTo(0.0314, within(0.0001));
-        assertThat(finding(plan, "gate-latch-chamfer").place()).isEqualTo("side 1, gate");
-        assertThat(codes(level(gate(42)))).doesNotContain("gate-latch-chamfer");
-        assertThat(level(gate(42)).gates().get(0).leaves().get(0).chamfer()).isEmpty();
-        assertThat(plan.worksheets()).extracting(Worksheet::title).contains("side 1, gate: Chamfer of the latch stile");
-    }
-
-    /** Whatever the joints, nothing that is placed for the builder goes into the end of a rail. */
-    @Test
-    void screwsNeverGoIntoEndGrain() {
-        for (FrameJoint joint : FrameJoint.values()) {
-            for (boolean middle : new boolean[] {false, true}) {
-                for (int hinges = 2; hinges <= 4; hinges++) {
-                    FenceStyle butts = FenceStyle.builder()
-                            .gate(GateSpec.builder()
-                                    .joint(joint)
-                                    .middleRail(middle)
-                                    .build())
-                            .gateHardware(GateHardware.builder()
-                                    .hinges(hinges)
-                                    .butts(Length.ofInches(3.5))
-                                    .build())
-                            .build();
-                    for (boolean raked : new boolean[] {false, true}) {
-                        FencePlan plan = FencePlanner.plan(
-                                onPlane(8, 0, gate(42).raked(raked), Side.RIGHT).site(), butts);
-                        assertThat(plan.gates().get(0).leaves().get(0).hingeSeats())
-                                .hasSize(hinges);
-                        assertThat(codes(plan)).doesNotContain("hinge-end-grain", "hinge-screws-end-grain");
-                    }
-                }
-            }
-        }
-    }
-
-    @Test
-    void hingesAreJudgedAsTheStyleHangsThem() {
-        FenceStyle poor = FenceStyle.builder()
-                .gateHardware(GateHardware.builder()
-                        .hinges(2)
-                        .hingeInset(Length.ofInches(24))
-                        .woodScrews(1, Length.ofInches(0.15), Length.ofInches(0.5))
-                        .build())
-                .build();
-        FencePlan plan = level(gate(48), poor);
-        assertThat(finding(plan, "hinges-usual").place()).isEqualTo("side 1, gate, gate hinges");
-        assertThat(finding(plan, "hinge-screws-pull").place()).isEqualTo("side 1, gate, top gate hinge");
-        assertThat(plan.gates().get(0).leaves().get(0).blocks()).hasSize(2);
     }
 
     /** Posts set 1 in further apart leave each leaf 1/2 in more. */

@@ -1,22 +1,13 @@
 package org.fencecore.rules;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
-import java.util.Set;
-import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Side;
 import org.fencecore.geometry.Zone;
 import org.fencecore.units.Length;
-import org.fencecore.units.Rounding;
 import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Worksheet;
-import org.fencecore.worksheet.Written;
 
 /**
  * What a fence round a pool is asked to be, so that a small child does not get through, under or over it: its height, the
@@ -207,99 +198,7 @@ public final class PoolBarrier extends LocalRule {
 
     @Override
     List<Finding> check(Fence fence) {
-        Untold untold = new Untold();
-        List<FencePart> parts = fence.parts().stream()
-                .filter(part -> !part.stretchesIn(zone).isEmpty())
-                .toList();
-        List<Finding> found = new ArrayList<>();
-        found.addAll(tooLow(parts));
-        found.addAll(tooFarUp(parts, false, gap, "grass or gravel"));
-        found.addAll(tooFarUp(parts, true, gapOverPaving, "paving"));
-        found.addAll(tooOpen(parts, false, opening, ""));
-        found.addAll(tooOpen(parts, true, openingAtLadder, " between closely spaced horizontal members"));
-        found.addAll(climbable(parts));
-        parts.forEach(untold::ask);
-        for (GatePart gate : fence.gates()) {
-            if (concerns(gate)) {
-                found.addAll(new GateAtPool(this, gate).findings());
-                untold.ask(gate);
-            }
-        }
-        found.addAll(untold.findings());
-        return found;
-    }
-
-    private List<Finding> tooLow(List<FencePart> parts) {
-        Breaches low = new Breaches(Length::min);
-        for (FencePart part : parts) {
-            List<Interval> where =
-                    Interval.common(part.stretchesIn(zone), part.top().stretchesBelow(height.minus(ROUNDING)));
-            if (!where.isEmpty()) {
-                low.along(part, where, lowest(part.top(), where));
-            }
-        }
-        return low.findings(breach -> broken(
-                "pool-height",
-                breach.place(),
-                "the fence is only " + Written.tape(breach.worst(), Rounding.DOWN) + " high " + breach.stations()
-                        + ", and " + Written.tape(height) + " is the least",
-                "make it higher there"));
-    }
-
-    private List<Finding> tooFarUp(List<FencePart> parts, boolean paved, Length most, String ground) {
-        Breaches high = new Breaches(Length::max);
-        for (FencePart part : parts) {
-            List<Interval> where =
-                    Interval.common(part.stretchesIn(zone), part.bottom().stretchesAbove(most.plus(ROUNDING)));
-            if (part.isOverPaving() == paved && !where.isEmpty()) {
-                high.along(part, where, highest(part.bottom(), where));
-            }
-        }
-        return high.findings(breach -> broken(
-                "pool-clearance",
-                breach.place(),
-                "the fence is up to " + Written.tape(breach.worst(), Rounding.UP) + " off the ground "
-                        + breach.stations() + ", and " + Written.tape(most) + " is the most over " + ground,
-                "lower the bottom there, let it follow the ground, or fill under it"));
-    }
-
-    private List<Finding> tooOpen(List<FencePart> parts, boolean ladder, Length most, String where) {
-        Breaches open = new Breaches(Length::max);
-        for (FencePart part : parts) {
-            Optional<Length> widest = part.opening().filter(width -> width.compareTo(most.plus(ROUNDING)) > 0);
-            if (isLadder(part) == ladder && widest.isPresent()) {
-                open.along(part, part.stretchesIn(zone), widest.orElseThrow());
-            }
-        }
-        return open.findings(breach -> broken(
-                "pool-opening",
-                breach.place(),
-                "openings are up to " + Written.tape(breach.worst(), Rounding.UP) + " wide " + breach.stations()
-                        + ", and " + Written.tape(most) + " is the most" + where,
-                "set the boards nearer to each other" + (ladder ? ", or the horizontal members further apart" : "")));
-    }
-
-    private List<Finding> climbable(List<FencePart> parts) {
-        Breaches ladders = new Breaches(Length::min);
-        for (FencePart part : parts) {
-            if (isLadder(part) && part.horizontalSide().orElseThrow() != water) {
-                ladders.along(
-                        part, part.stretchesIn(zone), part.horizontalSpacing().orElseThrow());
-            }
-        }
-        return ladders.findings(breach -> broken(
-                "pool-climbable",
-                breach.place(),
-                "horizontal members on the side away from the water are only "
-                        + Written.tape(breach.worst(), Rounding.DOWN) + " apart " + breach.stations() + ", and under "
-                        + Written.tape(ladderSpacing) + " they have to be on the side of the water",
-                "turn the fence round, or set them further apart"));
-    }
-
-    private boolean isLadder(FencePart part) {
-        return part.horizontalSpacing()
-                .filter(spacing -> spacing.compareTo(ladderSpacing.minus(ROUNDING)) < 0)
-                .isPresent();
+        return new FenceAtPool(this, fence).findings();
     }
 
     /**
@@ -335,51 +234,6 @@ public final class PoolBarrier extends LocalRule {
         return Finding.blocker(code, place, words() + ": " + message)
                 .withRemedy(remedy + "; the local office decides")
                 .withSource(source());
-    }
-
-    /** What could not be checked, place by place. */
-    private final class Untold {
-
-        private final Map<String, Set<String>> byPlace = new LinkedHashMap<>();
-
-        void ask(FencePart part) {
-            if (part.opening().isEmpty()) {
-                add(part.place(), "how wide its openings are");
-            }
-            if (!part.isSmooth() && part.horizontalSpacing().isEmpty()) {
-                add(part.place(), "where its horizontal members are");
-            }
-        }
-
-        void ask(GatePart gate) {
-            if (gate.swing().isEmpty()) {
-                add(gate.name(), "to which side it opens");
-            }
-            if (gate.isLockable().isEmpty()) {
-                add(gate.name(), "whether it takes a lock");
-            }
-            if (gate.releaseHeight().isEmpty()) {
-                add(gate.name(), "where the release of its latch is");
-            } else if (gate.openingAtRelease().isEmpty()) {
-                add(gate.name(), "how wide openings near the release are");
-            }
-        }
-
-        private void add(String place, String what) {
-            byPlace.computeIfAbsent(place, any -> new LinkedHashSet<>()).add(what);
-        }
-
-        List<Finding> findings() {
-            return byPlace.entrySet().stream()
-                    .map(each -> Finding.note(
-                                    "pool-not-told",
-                                    each.getKey(),
-                                    words() + ": not checked, since not told: "
-                                            + Written.list(List.copyOf(each.getValue())))
-                            .withRemedy("tell it, or check it by hand")
-                            .withSource(source()))
-                    .toList();
-        }
     }
 
     /** Takes the figures of a pool barrier. Not for use by several threads at once. */

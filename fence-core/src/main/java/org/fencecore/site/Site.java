@@ -92,10 +92,6 @@ public final class Site {
         frostGrip = from.frostGrip;
         windPressure = from.windPressure;
         wind = from.wind;
-        if (wind != null && windPressure != null) {
-            throw new IllegalArgumentException("windPressure was " + Written.pressure(windPressure) + " and wind "
-                    + wind + "; give one of them, the pressure if an engineer gave it");
-        }
     }
 
     /**
@@ -163,7 +159,8 @@ public final class Site {
     }
 
     /**
-     * Returns how long a side of the lot is, its misclosure spread and a curve in its facets, or a side of the line that the fence follows instead.
+     * Returns how long a side of the lot is, its misclosure spread and a curve in its facets, or a side of the line that
+     * the fence follows instead.
      *
      * @param side the number of the side, from 1
      * @return its level length
@@ -513,7 +510,7 @@ public final class Site {
          *
          * @return the site
          * @throws IllegalArgumentException if no side is fenced, if both sides and a line are given to fence, or if a fenced
-         *     side, one with ground shots or one with a gate is not there
+         *     side, one with ground shots or one with a gate is not there, or if both a wind and its pressure are given
          */
         public Site build() {
             if (line == null && fencedSides.isEmpty()) {
@@ -528,6 +525,10 @@ public final class Site {
             fencedSides.forEach(side -> requireSide("fenced side", side, count));
             ground.keySet().forEach(side -> requireSide("side with ground shots", side, count));
             gates.forEach(gate -> requireSide("side of " + gate.name(), gate.side(), count));
+            if (wind != null && windPressure != null) {
+                throw new IllegalArgumentException("windPressure was " + Written.pressure(windPressure) + " and wind "
+                        + wind + "; give one of them, the pressure if an engineer gave it");
+            }
             return new Site(this);
         }
 

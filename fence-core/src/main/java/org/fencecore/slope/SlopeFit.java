@@ -2,13 +2,11 @@ package org.fencecore.slope;
 
 import java.util.AbstractList;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.RandomAccess;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.ground.Profile;
-import org.fencecore.internal.Once;
 import org.fencecore.units.Length;
 import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Finding;
@@ -71,33 +69,20 @@ public final class SlopeFit {
     private final Profile ground;
     private final SlopeSpec spec;
     private final Treatment treatment;
-    private final long[] stations;
-    private final long[] grounds;
-    private final long[] starts;
-    private final long[] ends;
-    private final Treatment[] treatments;
-    private final boolean[] laidNails;
-    private final Once<boolean[]> nails;
+    private final BottomLine line;
 
-    /** Begins with no bay fitted. */
     private SlopeFit(Treatment treatment, Profile ground, List<Length> posts, SlopeSpec spec) {
-        Objects.requireNonNull(spec, "spec");
         this.treatment = treatment;
         this.ground = ground;
-        this.spec = spec;
-        this.stations = stations(posts);
+        this.spec = Objects.requireNonNull(spec, "spec");
+        long[] stations = stations(posts);
         requireCovered(ground, posts);
-        this.grounds = new long[stations.length];
+        long[] grounds = new long[stations.length];
         for (int post = 0; post < stations.length; post++) {
             grounds[post] = ground.elevationAt(posts.get(post)).nanometres();
         }
-        requireNotTooSteep();
-        int bays = stations.length - 1;
-        this.starts = new long[bays];
-        this.ends = new long[bays];
-        this.treatments = new Treatment[bays];
-        this.laidNails = endNails();
-        this.nails = treatment == Treatment.RACKED ? Once.of(this::rackedNails) : Once.known(laidNails);
+        requireNotTooSteep(posts, grounds);
+        line = BottomLine.of(treatment, ground, stations, grounds, spec);
     }
 
     /**
@@ -115,28 +100,17 @@ public final class SlopeFit {
     }
 
     static SlopeFit of(Treatment treatment, Profile ground, List<Length> posts, SlopeSpec spec) {
-        SlopeFit fit = new SlopeFit(treatment, ground, posts, spec);
-        int bays = posts.size() - 1;
-        switch (treatment) {
-            case RACKED -> fit.layRacked();
-            case STEPPED -> fit.layLevel(Treatment.STEPPED, 0, SteppedLine.own(ground, fit.stations, spec));
-            case EVENLY_STEPPED ->
-                fit.layLevel(Treatment.EVENLY_STEPPED, 0, SteppedLine.even(ground, fit.stations, spec));
-            case STRINGS -> fit.layStrings(0, bays);
-            case MIXED -> fit.layMixed();
-        }
-        return fit;
+        return new SlopeFit(treatment, ground, posts, spec);
     }
 
     /**
      * Fits racked bays to the ground: each runs straight from post to post.
      *
      * @param ground the ground along the run
-     * @param posts the stations of the post centres in order, 2 to 100,000 of them, all within the ground
+     * @param posts the stations of the post centres in order
      * @param spec the clearances and limits
      * @return the fit
-     * @throws IllegalArgumentException if there are too few or too many posts, if a station does not increase or lies
-     *     outside the ground, or if the ground from one post to the next is steeper than 100 %
+     * @throws IllegalArgumentException as {@link #of} does
      */
     public static SlopeFit rack(Profile ground, List<Length> posts, SlopeSpec spec) {
         return of(Treatment.RACKED, ground, posts, spec);
@@ -147,11 +121,10 @@ public final class SlopeFit {
      * minimum in between, in steps of whole increments. The bay that needs to stand highest stands exactly so.
      *
      * @param ground the ground along the run
-     * @param posts the stations of the post centres in order, 2 to 100,000 of them, all within the ground
+     * @param posts the stations of the post centres in order
      * @param spec the clearances and limits
      * @return the fit
-     * @throws IllegalArgumentException if there are too few or too many posts, if a station does not increase or lies
-     *     outside the ground, or if the ground from one post to the next is steeper than 100 %
+     * @throws IllegalArgumentException as {@link #of} does
      */
     public static SlopeFit step(Profile ground, List<Length> posts, SlopeSpec spec) {
         return of(Treatment.STEPPED, ground, posts, spec);
@@ -162,11 +135,10 @@ public final class SlopeFit {
      * meets every bay's need and stands lowest at the middle of the run.
      *
      * @param ground the ground along the run
-     * @param posts the stations of the post centres in order, 2 to 100,000 of them, all within the ground
+     * @param posts the stations of the post centres in order
      * @param spec the clearances and limits
      * @return the fit
-     * @throws IllegalArgumentException if there are too few or too many posts, if a station does not increase or lies
-     *     outside the ground, or if the ground from one post to the next is steeper than 100 %
+     * @throws IllegalArgumentException as {@link #of} does
      */
     public static SlopeFit stepEvenly(Profile ground, List<Length> posts, SlopeSpec spec) {
         return of(Treatment.EVENLY_STEPPED, ground, posts, spec);
@@ -183,11 +155,10 @@ public final class SlopeFit {
      * run and its mirror image have mirrored strings, unless the ground is its own mirror image.
      *
      * @param ground the ground along the run
-     * @param posts the stations of the post centres in order, 2 to 100,000 of them, all within the ground
+     * @param posts the stations of the post centres in order
      * @param spec the clearances and limits
      * @return the fit
-     * @throws IllegalArgumentException if there are too few or too many posts, if a station does not increase or lies
-     *     outside the ground, or if the ground from one post to the next is steeper than 100 %
+     * @throws IllegalArgumentException as {@link #of} does
      */
     public static SlopeFit strings(Profile ground, List<Length> posts, SlopeSpec spec) {
         return of(Treatment.STRINGS, ground, posts, spec);
@@ -198,11 +169,10 @@ public final class SlopeFit {
      * steep part in short pieces and the gentle part in long ones. Where the two meet, the fence steps at the post.
      *
      * @param ground the ground along the run
-     * @param posts the stations of the post centres in order, 2 to 100,000 of them, all within the ground
+     * @param posts the stations of the post centres in order
      * @param spec the clearances and limits
      * @return the fit
-     * @throws IllegalArgumentException if there are too few or too many posts, if a station does not increase or lies
-     *     outside the ground, or if the ground from one post to the next is steeper than 100 %
+     * @throws IllegalArgumentException as {@link #of} does
      */
     public static SlopeFit mix(Profile ground, List<Length> posts, SlopeSpec spec) {
         return of(Treatment.MIXED, ground, posts, spec);
@@ -213,120 +183,13 @@ public final class SlopeFit {
      * parts, then the gaps, the steps, the cuts and the lumber.
      *
      * @param ground the ground along the run
-     * @param posts the stations of the post centres in order, 2 to 100,000 of them, all within the ground
+     * @param posts the stations of the post centres in order
      * @param spec the clearances and limits
-     * @return the fit
-     * @throws IllegalArgumentException if there are too few or too many posts, if a station does not increase or lies
-     *     outside the ground, or if the ground from one post to the next is steeper than 100 %
+     * @return the comparison, the best first
+     * @throws IllegalArgumentException as {@link #of} does
      */
     public static SlopeChoice best(Profile ground, List<Length> posts, SlopeSpec spec) {
         return SlopeChoice.among(ground, posts, spec, SlopeChoice.USUAL);
-    }
-
-    private void layRacked() {
-        long[] bottoms = RackedLine.bottoms(ground, stations, grounds, spec);
-        int bays = stations.length - 1;
-        for (int bay = 0; bay < bays; bay++) {
-            lay(bay, Treatment.RACKED, bottoms[bay], bottoms[bay + 1]);
-        }
-    }
-
-    /** Racked bays that run on straight, to the nanometre of rounding, are one string to the crew. */
-    private boolean[] rackedNails() {
-        boolean[] found = endNails();
-        LineReach straight = new LineReach();
-        int nail = 0;
-        straight.begin(0, 0, 0);
-        for (int post = 1; post < stations.length; post++) {
-            if (!passes(straight, nail, post)) {
-                nail = post - 1;
-                found[nail] = true;
-                straight.begin(0, 0, 0);
-                passes(straight, nail, post);
-            }
-        }
-        return found;
-    }
-
-    private boolean passes(LineReach straight, int nail, int post) {
-        double height = ends[post - 1] - starts[nail];
-        double along = stations[post] - stations[nail];
-        return straight.pass(along, height - 1, height + 1);
-    }
-
-    /** Nails at the ends of the run alone. */
-    private boolean[] endNails() {
-        boolean[] atEnds = new boolean[stations.length];
-        atEnds[0] = true;
-        atEnds[stations.length - 1] = true;
-        return atEnds;
-    }
-
-    private void layLevel(Treatment level, int first, long[] levels) {
-        for (int bay = 0; bay < levels.length; bay++) {
-            lay(first + bay, level, levels[bay], levels[bay]);
-            laidNails[first + bay] |= bay == 0 || levels[bay] != levels[bay - 1];
-        }
-        laidNails[first + levels.length] = true;
-    }
-
-    private void layStrings(int first, int last) {
-        long[] heights = FewestStrings.nails(ground, Arrays.copyOfRange(stations, first, last + 1), spec);
-        int nail = first;
-        for (int post = first + 1; post <= last; post++) {
-            if (heights[post - first] == Long.MIN_VALUE) {
-                continue;
-            }
-            FittedBay string = new FittedBay(
-                    Treatment.STRINGS,
-                    ground,
-                    stations[nail],
-                    heights[nail - first],
-                    stations[post],
-                    heights[post - first]);
-            for (int bay = nail; bay < post; bay++) {
-                lay(
-                        bay,
-                        Treatment.STRINGS,
-                        string.bottomAt(station(bay)).nanometres(),
-                        string.bottomAt(station(bay + 1)).nanometres());
-            }
-            laidNails[nail] = true;
-            laidNails[post] = true;
-            nail = post;
-        }
-    }
-
-    private void layMixed() {
-        int bays = stations.length - 1;
-        Slope limit = spec.maximumGrade().orElse(STEEPEST);
-        int first = 0;
-        while (first < bays) {
-            boolean steep = isOver(limit, first);
-            int past = first + 1;
-            while (past < bays && isOver(limit, past) == steep) {
-                past++;
-            }
-            if (steep) {
-                layLevel(
-                        Treatment.STEPPED,
-                        first,
-                        SteppedLine.own(ground, Arrays.copyOfRange(stations, first, past + 1), spec));
-            } else {
-                layStrings(first, past);
-            }
-            first = past;
-        }
-    }
-
-    private boolean isOver(Slope limit, int bay) {
-        return ground.slopeBetween(station(bay), station(bay + 1)).abs().compareTo(limit) > 0;
-    }
-
-    private void lay(int bay, Treatment own, long start, long end) {
-        treatments[bay] = own;
-        starts[bay] = start;
-        ends[bay] = end;
     }
 
     private static long[] stations(List<Length> posts) {
@@ -358,13 +221,14 @@ public final class SlopeFit {
         }
     }
 
-    private void requireNotTooSteep() {
-        for (int post = 1; post < stations.length; post++) {
+    private static void requireNotTooSteep(List<Length> posts, long[] grounds) {
+        for (int post = 1; post < posts.size(); post++) {
             Slope grade = Slope.of(
-                    groundAt(post).minus(groundAt(post - 1)), station(post).minus(station(post - 1)));
+                    Length.ofNanometres(grounds[post] - grounds[post - 1]),
+                    posts.get(post).minus(posts.get(post - 1)));
             if (grade.abs().compareTo(STEEPEST) > 0) {
                 throw new IllegalArgumentException("grade of the ground from post " + post + " at "
-                        + station(post - 1) + " to post " + (post + 1) + " at " + station(post) + " was "
+                        + posts.get(post - 1) + " to post " + (post + 1) + " at " + posts.get(post) + " was "
                         + Written.percent(grade) + "; a bay takes up to 100 % either way, so check the unit of"
                         + " the shots, or put the fence on a retaining wall or steps there");
             }
@@ -414,15 +278,7 @@ public final class SlopeFit {
      * @return the stations of the posts where each begins and ends, in order, unmodifiable
      */
     public List<Interval> strings() {
-        List<Interval> strings = new ArrayList<>();
-        int nail = 0;
-        for (int post = 1; post < stations.length; post++) {
-            if (isNail(post)) {
-                strings.add(Interval.of(station(nail), station(post)));
-                nail = post;
-            }
-        }
-        return List.copyOf(strings);
+        return line.strings();
     }
 
     /**
@@ -443,12 +299,7 @@ public final class SlopeFit {
      * @return the bay; at a post the one with the higher bottoms there
      */
     public FittedBay bayAt(Length station) {
-        int found = Arrays.binarySearch(stations, station.nanometres());
-        boolean between = found > 0 && found < starts.length;
-        if (between && ends[found - 1] > starts[found]) {
-            return bay(found - 1);
-        }
-        return bay(Math.max(0, Math.min(found >= 0 ? found : -found - 2, starts.length - 1)));
+        return bay(line.bayAt(station));
     }
 
     /**
@@ -472,7 +323,7 @@ public final class SlopeFit {
      * @throws IllegalArgumentException if there is no such post
      */
     public Length bottomBefore(int post) {
-        requireIndex("post", post, stations.length);
+        requireIndex("post", post, postCount());
         return post == 0 ? bay(0).aboveStart() : bay(post - 1).aboveEnd();
     }
 
@@ -485,8 +336,8 @@ public final class SlopeFit {
      * @throws IllegalArgumentException if there is no such post
      */
     public Length bottomAfter(int post) {
-        requireIndex("post", post, stations.length);
-        return post == starts.length ? bay(post - 1).aboveEnd() : bay(post).aboveStart();
+        requireIndex("post", post, postCount());
+        return post == postCount() - 1 ? bay(post - 1).aboveEnd() : bay(post).aboveStart();
     }
 
     /**
@@ -527,7 +378,7 @@ public final class SlopeFit {
      */
     public SlopeChoice choice() {
         List<Length> posts = new ArrayList<>();
-        for (int post = 0; post < stations.length; post++) {
+        for (int post = 0; post < postCount(); post++) {
             posts.add(station(post));
         }
         return best(ground, posts, spec);
@@ -541,44 +392,30 @@ public final class SlopeFit {
      * @throws IllegalArgumentException if there is no such bay
      */
     public Worksheet worksheet(int bay) {
-        requireIndex("bay", bay, starts.length);
+        requireIndex("bay", bay, postCount() - 1);
         return new SlopeSheet(this, bay, place(bay)).sheet();
     }
 
     /** Returns the string that a bay hangs on, as one long bay. */
     FittedBay string(int bay) {
-        int from = bay;
-        while (!isNail(from)) {
-            from--;
-        }
-        int to = bay + 1;
-        while (!isNail(to)) {
-            to++;
-        }
-        return new FittedBay(treatments[bay], ground, stations[from], starts[from], stations[to], ends[to - 1]);
+        return line.string(bay);
     }
 
     int postCount() {
-        return stations.length;
-    }
-
-    /** Tells whether the line bends or steps at a post, or ends there. */
-    boolean isNail(int post) {
-        return nails.get()[post];
+        return line.postCount();
     }
 
     FittedBay bay(int index) {
-        return new FittedBay(
-                treatments[index], ground, stations[index], starts[index], stations[index + 1], ends[index]);
+        return line.bay(index);
     }
 
     Length station(int post) {
-        return Length.ofNanometres(stations[post]);
+        return line.station(post);
     }
 
     /** Returns the height of the ground at a post. */
     Length groundAt(int post) {
-        return Length.ofNanometres(grounds[post]);
+        return line.groundAt(post);
     }
 
     /** By stations alone: a plan numbers its bays through, and its numbers are not those of this run. */
@@ -609,7 +446,7 @@ public final class SlopeFit {
 
         @Override
         public int size() {
-            return fit.stations.length - 1;
+            return fit.postCount() - 1;
         }
     }
 }

@@ -3,15 +3,12 @@ package org.fencecore.style;
 import java.util.List;
 import java.util.Objects;
 import org.fencecore.boarding.Privacy;
-import org.fencecore.footing.FootingSpec;
 import org.fencecore.footing.PostSetting;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.layout.PostSpacingSpec;
-import org.fencecore.rail.RailHeights;
 import org.fencecore.rail.RailSpec;
-import org.fencecore.slope.SlopeFit;
 import org.fencecore.slope.SlopeSpec;
 import org.fencecore.slope.TopShape;
 import org.fencecore.units.Length;
@@ -36,6 +33,8 @@ import org.jspecify.annotations.Nullable;
  * }</pre>
  */
 public final class FenceStyle {
+
+    static final Length TALLEST = Length.ofFeet(20);
 
     private final BoardPattern pattern;
     private final RailSpec rails;
@@ -206,10 +205,6 @@ public final class FenceStyle {
      * @return true for board and batten, unless the battens are boards
      */
     public boolean hasBattens() {
-        return hasBattens(pattern);
-    }
-
-    private static boolean hasBattens(BoardPattern pattern) {
         return pattern.coverWidth().map(cover -> !cover.equals(pattern.width())).orElse(false);
     }
 
@@ -315,8 +310,6 @@ public final class FenceStyle {
 
     /** Collects what the owner wants, starting from the usual. */
     public static final class Builder {
-
-        private static final Length TALLEST = Length.ofFeet(20);
 
         private BoardPattern pattern =
                 BoardPattern.shadowbox(Length.ofInches(5.5)).withLap(Length.ofInches(1));
@@ -575,79 +568,17 @@ public final class FenceStyle {
          *     would run into each other on the steepest bay
          */
         public FenceStyle build() {
-            requireSame("board width of the pattern", pattern.width(), boardLumber);
-            if (hasBattens(pattern)) {
-                requireSame("batten width of the pattern", pattern.coverWidth().orElseThrow(), battenLumber);
-            }
-            requireSame("depth of the rails", rails.railDepth(), railLumber);
-            requireSame("width of the gate's members", gate.memberWidth(), gateLumber);
-            if (gate.braceWidth().compareTo(gateLumber.width()) > 0) {
-                throw new IllegalArgumentException("width of the gate's brace was " + gate.braceWidth() + " but "
-                        + gateLumber + " is " + gateLumber.width() + " wide; a brace can be no wider");
-            }
-            if (!gate.memberThickness().equals(gateLumber.thickness())) {
-                throw new IllegalArgumentException("thickness of the gate's members was " + gate.memberThickness()
-                        + " but " + gateLumber + " is " + gateLumber.thickness() + " thick; make them the same");
-            }
+            requireSold();
+            FenceStyle style = new FenceStyle(this);
+            new StyleCheck(style).requireTogether();
+            return style;
+        }
+
+        private void requireSold() {
             for (Lumber lumber : List.of(boardLumber, battenLumber, railLumber, postLumber, gateLumber, kickLumber)) {
                 if (lumber.lengths().isEmpty()) {
                     throw new IllegalArgumentException(lumber + " is not sold in any length; call soldIn");
                 }
-            }
-            if (!postLumber.thickness().equals(postLumber.width())) {
-                throw new IllegalArgumentException("post lumber was " + postLumber + ", " + postLumber.thickness()
-                        + " by " + postLumber.width() + "; posts must be square");
-            }
-            if (postSpacing.maximum().compareTo(postLumber.width()) <= 0) {
-                throw new IllegalArgumentException("post spacing was at most " + postSpacing.maximum()
-                        + "; it must be over the width of a post, " + postLumber.width());
-            }
-            if (rails.boardLength().compareTo(TALLEST) > 0) {
-                throw new IllegalArgumentException("board length was " + rails.boardLength()
-                        + "; it must be no more than " + TALLEST + ": check its unit");
-            }
-            if (kickLumber.width().compareTo(Length.ofInches(1)) < 0) {
-                throw new IllegalArgumentException(
-                        "kick lumber was " + kickLumber + ", under 1 in wide; use wider boards");
-            }
-            requireBoard(top);
-            if (gateTop != null) {
-                requireBoard(gateTop);
-            }
-            boards.requireSuits(pattern, slope, gateTop != null && top.isStraight() ? gateTop : top);
-            if (postAboveBoards.plus(rails.topRailBelowTops()).isNegative()
-                    || (boards.isHorizontal() && postAboveBoards.isNegative())) {
-                throw new IllegalArgumentException("height of posts above the boards was " + postAboveBoards
-                        + "; it must be "
-                        + (boards.isHorizontal()
-                                ? "0"
-                                : rails.topRailBelowTops().negated())
-                        + " or more: posts carry " + (boards.isHorizontal() ? "every course" : "the top rail"));
-            }
-            // The footing's own limits on posts, holes and concrete, on the shortest post of any plan, so that none has
-            // to meet them.
-            FootingSpec.builder()
-                    .postWidth(postLumber.width())
-                    .exposedHeight(slope.clearance().plus(Length.min(Length.ofFeet(1), rails.boardLength())))
-                    .setting(setting)
-                    .build();
-            // Refuses rails that leave no room between them where they are deepest, so that no plan has to.
-            RailHeights.of(rails, Length.ZERO, SlopeFit.STEEPEST);
-            return new FenceStyle(this);
-        }
-
-        private void requireBoard(TopShape shape) {
-            if (shape.overPosts().negated().compareTo(rails.boardLength()) >= 0) {
-                throw new IllegalArgumentException(
-                        "dip between posts was " + shape.rise() + ", no less than the boards of " + rails.boardLength()
-                                + "; nothing would be left in the middle of a bay, so dip them less");
-            }
-        }
-
-        private static void requireSame(String what, Length length, Lumber lumber) {
-            if (!length.equals(lumber.width())) {
-                throw new IllegalArgumentException(what + " was " + length + " but " + lumber + " is " + lumber.width()
-                        + " wide; make them the same, or choose other lumber");
             }
         }
     }

@@ -1,14 +1,10 @@
 package org.fencecore.style;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
-import org.fencecore.gate.FrameJoint;
 import org.fencecore.gate.GateLeaf;
 import org.fencecore.gate.GateSpec;
-import org.fencecore.gate.HingeSide;
 import org.fencecore.gate.hang.GateWood;
 import org.fencecore.gate.hang.HingeScrews;
 import org.fencecore.gate.hang.HingeSpec;
@@ -17,7 +13,6 @@ import org.fencecore.units.Angle;
 import org.fencecore.units.Force;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
-import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Written;
 import org.jspecify.annotations.Nullable;
 
@@ -227,85 +222,11 @@ public final class GateHardware {
      * @return the hinges with their screws
      */
     public HingeSpec hingesOn(GateLeaf leaf, GateWood wood) {
-        return places(leaf)
+        return new HingePlaces(this, leaf)
+                .spec()
                 .withPinFromLeaf(pinOf(leaf.spec()))
                 .withLoadAtLatch(loadAtLatch)
                 .withScrews(screws.in(wood));
-    }
-
-    private HingeSpec places(GateLeaf leaf) {
-        int count = hinges().orElse(leaf.usualHinges());
-        Length rail = leaf.rake().lengthOver(leaf.spec().memberWidth());
-        Length wanted =
-                hingeInset != null ? hingeInset : Length.max(rail, strapWidth).dividedBy(2);
-        if (!leaf.rake().isZero() && hingeInset == null && !strapReach.isZero()) {
-            Optional<HingeSpec> onRails = behindRakedRails(leaf, count, wanted);
-            if (onRails.isPresent()) {
-                return onRails.get();
-            }
-        }
-        if (hingeInset == null && strapReach.isZero() && showsRailEnds(leaf)) {
-            Optional<HingeSpec> onStile = betweenRails(leaf, count, rail);
-            if (onStile.isPresent()) {
-                return onStile.get();
-            }
-        }
-        Length inset = Length.min(wanted, leaf.frameHeight().portion(1, 4));
-        return HingeSpec.evenly(count, Length.max(inset, Length.ofNanometres(1)));
-    }
-
-    private static boolean showsRailEnds(GateLeaf leaf) {
-        FrameJoint joint = leaf.spec().joint();
-        return joint == FrameJoint.STILES_BETWEEN_RAILS || joint == FrameJoint.HALF_LAP;
-    }
-
-    /** Butt hinges on the edge of a stile, off the ends of the rails that show there, which hold screws badly. */
-    private Optional<HingeSpec> betweenRails(GateLeaf leaf, int count, Length rail) {
-        Length half = strapWidth.dividedBy(2);
-        Length bottom = rail.plus(half);
-        Length apart = leaf.frameHeight().minus(bottom.times(2));
-        boolean middleShows = leaf.spec().joint() == FrameJoint.HALF_LAP;
-        Length off = rail.dividedBy(2).plus(half);
-        List<Length> heights = new ArrayList<>();
-        for (int i = 0; i < count; i++) {
-            Length up = bottom.plus(apart.portion(i, count - 1L));
-            Optional<Length> middle = leaf.middleRailCentre()
-                    .filter(centre -> middleShows && up.minus(centre).abs().compareTo(off) < 0);
-            heights.add(middle.map(centre -> centre.plus(off)).orElse(up));
-        }
-        if (heights.get(count - 1).plus(bottom).compareTo(leaf.frameHeight()) > 0) {
-            return Optional.empty();
-        }
-        for (int i = 1; i < count; i++) {
-            if (heights.get(i).minus(heights.get(i - 1)).compareTo(strapWidth) < 0) {
-                return Optional.empty();
-            }
-        }
-        return Optional.of(HingeSpec.at(heights.toArray(Length[]::new)));
-    }
-
-    /** Level straps over rails that rise: on the middle of these half way from the stile to the end of the strap. */
-    private Optional<HingeSpec> behindRakedRails(GateLeaf leaf, int count, Length railMiddle) {
-        Slope rake =
-                leaf.hingeSide() == HingeSide.LEFT ? leaf.rake() : leaf.rake().negated();
-        Length reach = Length.min(strapReach, leaf.width());
-        Length half = strapWidth.dividedBy(2);
-        Length atEnd = rake.riseOver(reach);
-        Length lowest = half.plus(Length.max(Length.ZERO, atEnd));
-        Length highest = leaf.frameHeight().minus(half).plus(Length.min(Length.ZERO, atEnd));
-        Length risen = rake.riseOver(
-                Length.min(leaf.spec().memberWidth(), reach).plus(reach).dividedBy(2));
-        Length bottom = Length.max(lowest, railMiddle.plus(risen));
-        Length top = Length.min(highest, leaf.frameHeight().minus(railMiddle).plus(risen));
-        if (bottom.compareTo(highest) > 0
-                || top.minus(bottom).compareTo(leaf.frameHeight().portion(1, 4)) < 0) {
-            return Optional.empty();
-        }
-        List<Length> heights = new ArrayList<>();
-        for (int i = 0; i < count; i++) {
-            heights.add(bottom.plus(top.minus(bottom).portion(i, count - 1L)));
-        }
-        return Optional.of(HingeSpec.at(heights.toArray(Length[]::new)));
     }
 
     /**

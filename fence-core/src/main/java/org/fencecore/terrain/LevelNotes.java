@@ -1,6 +1,5 @@
 package org.fencecore.terrain;
 
-import java.util.ArrayList;
 import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -81,7 +80,7 @@ public final class LevelNotes {
         writtenBacksights = from.writtenBacksights;
         writtenForesights = from.writtenForesights;
         metric = from.metric;
-        entries = from.entries();
+        entries = new LevelCorrections(from.sights, from.spread, from.distances, known).entries(from.stations);
         byName = new HashMap<>();
         Length back = Length.ZERO;
         Length fore = Length.ZERO;
@@ -486,49 +485,6 @@ public final class LevelNotes {
 
         private @Nullable Length known() {
             return knownEnd == null && sights.isLoop() ? sights.first().observed() : knownEnd;
-        }
-
-        private List<LevelEntry> entries() {
-            Length known = known();
-            Length observed = sights.last().observed();
-            Length toSpread = known == null ? Length.ZERO : known.minus(observed);
-            List<LevelEntry> entries = new ArrayList<>();
-            for (LevelSights.Sight sight : sights.all()) {
-                boolean isFirst = entries.isEmpty();
-                boolean isBackAtFirst =
-                        !isFirst && sight.point().equals(sights.first().point());
-                Length correction = isFirst ? Length.ZERO : correction(sight, toSpread);
-                Length station = isBackAtFirst ? null : stations.get(sight.point());
-                entries.add(sight.entry(correction, station));
-            }
-            return List.copyOf(entries);
-        }
-
-        private Length correction(LevelSights.Sight sight, Length toSpread) {
-            return switch (spread) {
-                case NONE -> Length.ZERO;
-                case BY_SETUP -> toSpread.portion(sight.setUp(), sights.setUps());
-                case BY_DISTANCE -> byDistance(sight, toSpread);
-            };
-        }
-
-        private Length byDistance(LevelSights.Sight sight, Length toSpread) {
-            Length whole = distances.get(sights.last().point());
-            if (whole == null || !whole.isPositive()) {
-                throw refusedDistance(sights.last().point(), whole, "over 0 at the last point");
-            }
-            Length part = sight == sights.last() ? whole : distances.get(sight.point());
-            if (part == null || part.isNegative() || part.compareTo(whole) > 0) {
-                throw refusedDistance(sight.point(), part, "from 0 to that of the last point, " + whole);
-            }
-            return part.equals(whole) ? toSpread : toSpread.times(part.ratioTo(whole));
-        }
-
-        private static IllegalArgumentException refusedDistance(
-                String point, @Nullable Length distance, String allowed) {
-            return new IllegalArgumentException("distance of " + point + " was "
-                    + (distance == null ? "not given" : distance)
-                    + "; to spread the misclosure by distance it must be " + allowed);
         }
     }
 }
