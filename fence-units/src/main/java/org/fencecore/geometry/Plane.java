@@ -55,12 +55,6 @@ public final class Plane implements Surface {
     }
 
     /**
-     * Returns the height of the ground at a place.
-     *
-     * @param there the place in plan
-     * @return the height, never empty
-     */
-    /**
      * Returns the place at which the height was given.
      *
      * @return the place
@@ -96,6 +90,12 @@ public final class Plane implements Surface {
         return northward;
     }
 
+    /**
+     * Returns the height of the ground at a place.
+     *
+     * @param there the place in plan
+     * @return the height, never empty
+     */
     @Override
     public Optional<Length> elevationAt(Point there) {
         return Optional.of(height(there));

@@ -58,6 +58,8 @@ class NearnessTest {
 
         assertThat(new Nearness(LINE).near(beside, Length.ofFeet(5))).contains(feet(36, 64));
         assertThat(new Nearness(LINE).near(beside, Length.ofFeet(3))).isEmpty();
+        assertThat(new Nearness(LINE).near(Segment.of(at(40, -3), at(60, -3)), Length.ofFeet(3)))
+                .isEmpty();
         assertThat(new Nearness(LINE).near(Segment.of(at(-20, 1), at(120, 1)), Length.ofFeet(2)))
                 .contains(feet(0, 100));
     }
@@ -97,6 +99,17 @@ class NearnessTest {
     }
 
     @Test
+    void cornersOnTheLineItselfCountOnce() {
+        Polygon diamond = Polygon.of(List.of(at(30, 0), at(50, -20), at(70, 0), at(50, 20)));
+        // Its lower edge touches the line with a corner at 50 ft, its sides pass it at 40 and 60 ft.
+        Polygon notched = Polygon.of(List.of(at(40, -10), at(50, 0), at(60, -10), at(60, 10), at(40, 10)));
+
+        assertThat(new Nearness(LINE).in(diamond)).containsExactly(feet(30, 70));
+        assertThat(new Nearness(LINE).in(diamond.reversed())).containsExactly(feet(30, 70));
+        assertThat(new Nearness(LINE).in(notched)).containsExactly(feet(40, 60));
+    }
+
+    @Test
     void intervalsAreMergedAndCompared() {
         assertThat(Interval.merged(List.of(feet(8, 9), feet(0, 3), feet(3, 5), feet(1, 2))))
                 .containsExactly(feet(0, 5), feet(8, 9));
@@ -119,5 +132,11 @@ class NearnessTest {
         assertThat(top.stretchesBelow(Length.ofFeet(5))).containsExactly(feet(0, 5), feet(25, 40));
         assertThat(top.stretchesAbove(Length.ofFeet(6))).isEmpty();
         assertThat(top.stretchesAbove(Length.ofFeet(1))).containsExactly(feet(0, 40));
+        // A point 1 nm over the level at the top of a cliff is no stretch of a nanometre.
+        assertThat(Profile.of(List.of(
+                                new ProfilePoint(Length.ZERO, Length.ofNanometres(1)),
+                                new ProfilePoint(Length.ofFeet(1), Length.ofFeet(-100))))
+                        .stretchesAbove(Length.ZERO))
+                .isEmpty();
     }
 }

@@ -33,4 +33,10 @@ class PlaneTest {
                         .build());
         assertThat(yard.uncovered(line)).isEmpty();
     }
+
+    @Test
+    void saysWhatItIs() {
+        assertThat(yard).hasToString("100 ft at (E 0 in, N 0 in), -2 % east, 5 % north");
+        assertThat(yard.place()).isEqualTo(Point.ORIGIN);
+    }
 }
