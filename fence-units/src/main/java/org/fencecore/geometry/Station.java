@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.fencecore.geometry.exact.Exact;
 import org.fencecore.units.Length;
 import org.fencecore.units.Rounding;
 import org.jspecify.annotations.Nullable;

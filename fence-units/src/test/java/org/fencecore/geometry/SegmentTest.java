@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.fencecore.geometry.Geo.ft;
 
+import org.fencecore.geometry.exact.Exact;
 import org.fencecore.units.Length;
 import org.junit.jupiter.api.Test;
 

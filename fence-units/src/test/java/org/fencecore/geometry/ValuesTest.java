@@ -10,7 +10,6 @@ import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.fencecore.units.Angle;
-import org.fencecore.units.Slope;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -29,20 +28,11 @@ class ValuesTest {
                                 Corner.of(ft(1, 2), Bearing.SOUTH, Bearing.EAST, Side.RIGHT),
                                 Corner.of(ft(1, 2), Bearing.NORTH, Bearing.WEST, Side.RIGHT),
                                 Corner.of(ft(1, 2), Bearing.NORTH, Bearing.EAST, Side.LEFT))),
-                type(
-                        "planes",
-                        () -> List.of(
-                                Plane.of(ft(1, 2), ft(9), Slope.ofPercent(-2), Slope.ofPercent(5)),
-                                Plane.of(ft(1, 3), ft(9), Slope.ofPercent(-2), Slope.ofPercent(5)),
-                                Plane.of(ft(1, 2), ft(8), Slope.ofPercent(-2), Slope.ofPercent(5)),
-                                Plane.of(ft(1, 2), ft(9), Slope.ofPercent(-1), Slope.ofPercent(5)),
-                                Plane.of(ft(1, 2), ft(9), Slope.ofPercent(-2), Slope.ofPercent(4)))),
                 type("polygons", () -> List.of(lot("0,0 3,0 3,4"), lot("0,0 3,0 3,5"))),
                 type(
                         "polylines",
                         () -> List.of(
                                 Polyline.of(List.of(ft(0, 0), ft(3, 0))), Polyline.of(List.of(ft(0, 0), ft(4, 0))))),
-                type("profiles", () -> List.of(profile(8, 1), profile(9, 1), profile(8, 2))),
                 type(
                         "right triangles",
                         () -> List.of(
@@ -70,13 +60,6 @@ class ValuesTest {
                                 Zone.inside(lot("0,0 3,0 3,4")),
                                 Zone.inside(lot("0,0 3,0 3,5")),
                                 Zone.everywhere())));
-    }
-
-    private static Profile profile(double end, double elevation) {
-        return Profile.builder()
-                .point(ft(0), ft(0))
-                .point(ft(end), ft(elevation))
-                .build();
     }
 
     private static Arguments type(String name, Supplier<List<?>> different) {
