@@ -235,5 +235,11 @@ class SticksToBuyTest {
                 .hasMessageContaining("from 0 to 1 in");
         assertThatThrownBy(() -> spec.kerf(Length.ofInches(-0.125))).isInstanceOf(IllegalArgumentException.class);
         assertThat(spec.build().kerf()).isEqualTo(Length.ofInches(0.125));
+        assertThat(spec.kerf(Length.ofInches(1)).build().kerf()).isEqualTo(Length.ofInches(1));
+        assertThat(spec.endTrim(Length.ofInches(12)).build().cutting().endTrim())
+                .isEqualTo(Length.ofInches(12));
+        assertThatThrownBy(() -> spec.endTrim(Length.ofInches(-1)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("trim was -1 in; it must be from 0 to 12 in");
     }
 }
