@@ -55,7 +55,7 @@ public final class Chamfer {
                     + pinToLatchEdge.plus(latchGap) + ", since no chamfer turns a leaf deeper than it is wide");
         }
         double edge = deep - Math.sqrt(reach * reach - out * out);
-        double face = edge <= 0 ? 0 : out - Math.sqrt(reach * reach - deep * deep);
+        double face = out - Math.sqrt(reach * reach - deep * deep);
         return of(edge, face, (alongEdge, alongFace) -> {
             Length far = pinToLatchEdge.plus(latchGap);
             String w = Written.inches(pinToLatchEdge);
