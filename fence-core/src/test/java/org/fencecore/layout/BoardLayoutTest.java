@@ -5,8 +5,13 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
+import java.util.NoSuchElementException;
+import java.util.Spliterator;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.fencecore.EqualValues;
 import org.fencecore.geometry.Interval;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
@@ -175,6 +180,8 @@ class BoardLayoutTest {
         "20,   MIDDLE_RIPPED_CLOSER, 3, 1, 2.75,  3.125, ''",
         // At 2.5 it keeps 3, and the two behind it, lapping 1 1/2 each, touch.
         "19,   MIDDLE_RIPPED_CLOSER, 3, 1, 3,     2.5,  ''",
+        // Half boards and the least gap: just allowed.
+        "8,    ALL_RIPPED,           2, 2, 2.75,  2.5,  end-board-ripped",
         // Here they would overlap, so all three are ripped.
         "18,   ALL_RIPPED,           3, 3, 3.66666667, 3.5, end-board-ripped",
     })
@@ -183,6 +190,19 @@ class BoardLayoutTest {
         BoardLayout layout = BoardLayout.fit(in(length), SHADOWBOX);
         assertFit(layout, choice, count, ripped, rippedWidth, gap, findings);
         assertThat(layout.row(Face.INSIDE).count()).isEqualTo(count - 1);
+    }
+
+    /*
+     * Gaps of 2.4 in preferred, 1.5 to 2.6. In 14 in two boards leave 3, and three of 3 in, 2.5 apart, keep room for the two
+     * behind, 3 in of which lap the middle one. In 8 in two of 2.8 do, as the one behind laps each on one side only.
+     */
+    @Test
+    void boardsThatAreAllRippedLeaveRoomForBothLaps() {
+        BoardPattern close = SHADOWBOX
+                .withLaps(in(1.45), in(1.55), in(2))
+                .withSmallestPart(Ratio.of(0.25));
+        assertFit(BoardLayout.fit(in(14), close), Fitting.ALL_RIPPED, 3, 3, 3, 2.5, "end-board-ripped");
+        assertFit(BoardLayout.fit(in(8), close), Fitting.ALL_RIPPED, 2, 2, 2.8, 2.4, "end-board-ripped");
     }
 
     private static void assertFit(
@@ -241,6 +261,30 @@ class BoardLayoutTest {
         BoardLayout tight = BoardLayout.fit(in(18), pattern);
         assertThat(tight.row(Face.OUTSIDE).count()).isEqualTo(4);
         assertThat(tight.choice()).isEqualTo(Fitting.RULES_BROKEN);
+        // 4 boards touch in 16, 3/4 under; 3 leave 2, 1 over.
+        assertThat(BoardLayout.fit(in(16), pattern).count()).isEqualTo(4);
+        assertThat(BoardLayout.fit(in(16), pattern).reason())
+                .contains("3 leave a gap of 2\" and 4 leave a gap of 0\"");
+        // In 40 in 9 boards leave 1/2, 1/4 under, and 8 leave 8/7, 1/7 over.
+        assertThat(BoardLayout.fit(in(40), pattern).count()).isEqualTo(8);
+        // In 40.4 in 9 leave 0.55 and 8 leave 1.2, either 0.2 out: the fewer are taken.
+        assertThat(BoardLayout.fit(in(40.4), pattern).count()).isEqualTo(8);
+        // In 40.9 in 9 leave 0.6125, 0.1375 under, and 8 leave 1.271, 0.271 over.
+        assertThat(BoardLayout.fit(in(40.9), pattern).count()).isEqualTo(9);
+    }
+
+    @Test
+    void whatIsWrongIsToldOfTheGapAndTheLap() {
+        BoardLayout none = BoardLayout.fit(in(7.5), SHADOWBOX);
+        assertThat(none.findings().get(0).message())
+                .isEqualTo("the gap is 0\", a lap of 2 3/4\", not from 2 1/2\" to 4\"");
+        // 13 1/2 in on 11 in of boards, rounded so that 2 1/2 and a hair is no 2 1/2; and two of 4 in more than 2 apart.
+        BoardLayout wide = BoardLayout.fit(
+                in(13.52),
+                SHADOWBOX.withLaps(in(1.5), in(1.5), in(1.5)).withSmallestPart(Ratio.of(1)));
+        assertThat(wide.findings().get(0).message())
+                .isEqualTo("the gap is 2 9/16\", a lap of 1 7/16\", not from 2 1/2\" to 2 1/2\"");
+        assertThat(BoardLayout.fit(in(8), TIGHT).reason()).contains("1 leaves 2 1/2\" open and 2 are 3\" too long");
     }
 
     @Test
@@ -285,6 +329,11 @@ class BoardLayoutTest {
         assertThat(BoardLayout.fit(WIDTH, SHADOWBOX).row(Face.OUTSIDE).gap()).isEqualTo(Length.ZERO);
         assertThat(BoardLayout.fit(WIDTH, SHADOWBOX).row(Face.INSIDE).boards()).isEmpty();
         assertThat(BoardLayout.fit(WIDTH, SHADOWBOX).lap()).isEmpty();
+        // Three outside, 3 1/2 apart, and two behind them, as far apart.
+        BoardRow pair = BoardLayout.fit(in(23.5), SHADOWBOX).row(Face.INSIDE);
+        assertThat(pair.count()).isEqualTo(2);
+        assertThat(pair.gap()).isEqualTo(in(3.5));
+        assertThat(pair.pitch()).isEqualTo(in(9));
         // Two outside and one behind their gap.
         BoardRow single = BoardLayout.fit(in(14), SHADOWBOX).row(Face.INSIDE);
         assertThat(single.count()).isEqualTo(1);
@@ -447,6 +496,77 @@ class BoardLayoutTest {
     }
 
     @Test
+    void theSheetTellsOfRippedBoardsOnlyIfThereAreAny() {
+        assertThat(BoardLayout.fit(in(94.5), SHADOWBOX).worksheet().toText())
+                .doesNotContain("ripped")
+                .contains("width of all boards = full boards x board width = 11 x 5.5 in = 60.5 in")
+                .contains("lap = (board width - (clear length - width of all boards) / spaces) / 2 =");
+        assertThat(BoardLayout.fit(in(94.5), SHADOWBOX)
+                        .withSecondRowMoved(in(0.25))
+                        .worksheet()
+                        .toText())
+                .contains("lap = (board width - (clear length - width of all boards) / spaces) / 2 - moved =")
+                .contains("/ 10) / 2 - 0.25 in = 13/16\"");
+        assertThat(BoardLayout.fit(in(96), TIGHT).worksheet().toText())
+                .contains("the fewest in the middle that keep the least width, even as the boards");
+    }
+
+    /** Eight inches shadowboxed end to end: 5 front boards and 4 behind, gone through in every way there is. */
+    @Test
+    void boardsAreGoneThroughOneByOneOrInParts() {
+        List<BoardPlacement> boards = BoardLayout.fit(in(41.5), SHADOWBOX).boards();
+        assertThat(boards).hasSize(9);
+
+        Iterator<BoardPlacement> each = boards.iterator();
+        List<BoardPlacement> stepped = new ArrayList<>();
+        while (each.hasNext()) {
+            stepped.add(each.next());
+        }
+        assertThat(stepped).isEqualTo(boards);
+        assertThatThrownBy(each::next).isInstanceOf(NoSuchElementException.class);
+
+        Spliterator<BoardPlacement> rest = boards.spliterator();
+        assertThat(rest.hasCharacteristics(Spliterator.ORDERED | Spliterator.SIZED | Spliterator.SUBSIZED))
+                .isTrue();
+        List<BoardPlacement> taken = new ArrayList<>();
+        assertThat(rest.tryAdvance(taken::add)).isTrue();
+        assertThat(rest.estimateSize()).isEqualTo(8);
+        Spliterator<BoardPlacement> before = rest.trySplit();
+        before.forEachRemaining(taken::add);
+        assertThat(taken).hasSize(5);
+        while (rest.tryAdvance(taken::add)) {
+            assertThat(taken).hasSizeGreaterThan(5);
+        }
+        assertThat(taken).isEqualTo(boards);
+        assertThat(rest.tryAdvance(taken::add)).isFalse();
+        assertThat(boards.subList(3, 4).spliterator().trySplit()).isNull();
+    }
+
+    @Test
+    void equalPatternsAndLayoutsAreEqual() {
+        EqualValues.assertDistinct(
+                () -> TIGHT,
+                () -> SHADOWBOX,
+                () -> BoardPattern.boardOnBoard(WIDTH),
+                () -> BoardPattern.sideBySide(in(3.5)),
+                () -> BoardPattern.boardAndBatten(WIDTH, in(2.5)),
+                () -> BoardPattern.boardAndBatten(WIDTH, in(3)),
+                () -> TIGHT.withGaps(in(0.01), in(0.1), in(0.125)),
+                () -> TIGHT.withGaps(in(0), in(0.1), in(0.125)),
+                () -> TIGHT.withGaps(in(0), in(0), in(0.25)),
+                () -> TIGHT.withSmallestPart(Ratio.of(0.75)),
+                () -> TIGHT.withGapAtEnds(),
+                () -> TIGHT.withRipping(Ripping.ONE));
+        EqualValues.assertDistinct(
+                () -> BoardLayout.fit(in(94.5), SHADOWBOX),
+                () -> BoardLayout.fit(in(94), SHADOWBOX),
+                () -> BoardLayout.fit(in(94.5), TIGHT),
+                () -> BoardLayout.fit(in(94.5), SHADOWBOX).withSecondRowMoved(in(0.25)));
+        assertThat(SHADOWBOX.isShadowbox()).isTrue();
+        assertThat(BoardPattern.boardOnBoard(WIDTH).isShadowbox()).isFalse();
+    }
+
+    @Test
     void viewsCannotBeChanged() {
         BoardLayout layout = BoardLayout.fit(in(94.5), SHADOWBOX);
 
@@ -497,6 +617,10 @@ class BoardLayoutTest {
                 "5 1/2 in or more");
         assertRefused(() -> BoardPattern.sideBySide(Length.ZERO), "width was 0 in", "over 0 and up to 100 m");
         assertRefused(() -> BoardPattern.shadowbox(in(-5.5)), "width was -5 1/2 in");
+        assertRefused(() -> BoardPattern.spaced(in(-5.5), in(1)), "width was -5 1/2 in");
+        assertRefused(() -> BoardPattern.boardOnBoard(in(-5.5)), "width was -5 1/2 in");
+        assertRefused(() -> BoardPattern.boardAndBatten(in(-5.5), in(2)), "width was -5 1/2 in");
+        assertRefused(() -> SHADOWBOX.withLaps(in(-1), in(1), in(2)), "least lap was -1 in");
         assertRefused(() -> BoardPattern.sideBySide(Length.ofMetres(101)), "width was", "100 m");
         assertRefused(() -> BoardPattern.spaced(WIDTH, Length.ZERO), "preferredGap was 0 in", "sideBySide");
         assertRefused(() -> BoardPattern.spaced(WIDTH, Length.ofMetres(90)), "135000 mm", "0 to 100 m");

@@ -1,5 +1,6 @@
 package org.fencecore.gate.hang;
 
+import java.util.Objects;
 import java.util.function.BiFunction;
 import java.util.function.Supplier;
 import org.fencecore.units.Angle;
@@ -205,7 +206,7 @@ public final class Chamfer {
 
     @Override
     public int hashCode() {
-        return 31 * alongEdge.hashCode() + alongFace.hashCode();
+        return Objects.hash(alongEdge, alongFace);
     }
 
     @Override
