@@ -63,6 +63,7 @@ class BoardLayoutTest {
         assertThat(back.count()).isEqualTo(10);
         assertThat(back.gap()).isEqualTo(in(3.4));
         assertThat(back.pitch()).isEqualTo(in(8.9));
+        assertThat(back).hasToString("10 boards INSIDE, 3 3/8\" apart");
         assertThat(back.boards().get(0).left()).isEqualTo(in(4.45));
         assertThat(back.boards().get(0).right()).isEqualTo(in(9.95));
         assertThat(layout.lap()).contains(in(1.05));
@@ -203,6 +204,16 @@ class BoardLayoutTest {
                 .withSmallestPart(Ratio.of(0.25));
         assertFit(BoardLayout.fit(in(14), close), Fitting.ALL_RIPPED, 3, 3, 3, 2.5, "end-board-ripped");
         assertFit(BoardLayout.fit(in(8), close), Fitting.ALL_RIPPED, 2, 2, 2.8, 2.4, "end-board-ripped");
+    }
+
+    /** A nanometre over the 19 in above: both laps together are an odd number, and the two behind do not overlap. */
+    @Test
+    void twoBoardsBehindOneOverlapByNoNanometre() {
+        BoardLayout layout = BoardLayout.fit(in(19).plus(Length.ofNanometres(1)), SHADOWBOX);
+        assertThat(layout.ripped()).singleElement().satisfies(board -> assertThat(board.width())
+                .isEqualTo(in(3).minus(Length.ofNanometres(1))));
+        List<BoardPlacement> behind = layout.row(Face.INSIDE).boards();
+        assertThat(behind.get(1).left().minus(behind.get(0).right())).isEqualTo(Length.ofNanometres(1));
     }
 
     private static void assertFit(
@@ -562,6 +573,15 @@ class BoardLayoutTest {
                 () -> BoardLayout.fit(in(94), SHADOWBOX),
                 () -> BoardLayout.fit(in(94.5), TIGHT),
                 () -> BoardLayout.fit(in(94.5), SHADOWBOX).withSecondRowMoved(in(0.25)));
+        EqualValues.assertDistinct(
+                () -> BoardLayout.fit(in(94.5), SHADOWBOX).boards().get(0),
+                () -> BoardLayout.fit(in(94.5), SHADOWBOX).boards().get(1),
+                () -> BoardLayout.fit(in(94), SHADOWBOX).boards().get(1),
+                () -> BoardLayout.fit(in(94.5), SHADOWBOX).boards().get(11),
+                () -> BoardLayout.fit(in(94.5), BoardPattern.boardOnBoard(WIDTH))
+                        .boards()
+                        .get(11),
+                () -> BoardLayout.fit(in(8), TIGHT).boards().get(0));
         assertThat(SHADOWBOX.isShadowbox()).isTrue();
         assertThat(BoardPattern.boardOnBoard(WIDTH).isShadowbox()).isFalse();
     }

@@ -332,6 +332,14 @@ class PostsAroundTest {
                 () -> PostSpacing.fit(Length.ofFeet(50), USUAL, feet(0, 1)),
                 () -> PostSpacing.fit(Length.ofFeet(50), USUAL, feet(49, 51)),
                 () -> PostSpacing.fit(Length.ofFeet(50), USUAL, feet(49, 50)));
+        EqualValues.assertDistinct(
+                () -> PostSpacingSpec.builder().build(),
+                () -> PostSpacingSpec.builder().maximum(Length.ofFeet(7)).build(),
+                () -> PostSpacingSpec.builder().minimum(Length.ofFeet(3)).build(),
+                () -> PostSpacingSpec.builder()
+                        .rule(BayRule.REMAINDER_SPLIT)
+                        .build(),
+                () -> PostSpacingSpec.builder().railStock(Length.ofFeet(16)).build());
         assertThat(USUAL).hasToString("EQUAL, bays from 4 ft to 8 ft");
     }
 

@@ -125,16 +125,16 @@ class RailPiecesTest {
                 .withMessageContaining("reach of the rails");
     }
 
-    /** Ten thousand bays of ten rails are laid in the time it takes to look. */
+    /** A thousand bays of ten rails are laid in the time it takes to look. */
     @Test
     void manyRailsOverManyBaysAreLaid() {
-        List<Length> posts = IntStream.rangeClosed(0, 10_000)
+        List<Length> posts = IntStream.rangeClosed(0, 1_000)
                 .mapToObj(bay -> Length.ofFeet(4 * bay))
                 .toList();
-        SlopeFit fit = SlopeFit.rack(TreatmentsTest.ground(0, 0, 40_000, 0), posts, USUAL);
+        SlopeFit fit = SlopeFit.rack(TreatmentsTest.ground(0, 0, 4_000, 0), posts, USUAL);
         RailSpec ten = RailSpec.builder().rails(10).mostBays(4).build();
 
-        assertThat(RailPieces.lay(fit, ten, WIDTH).pieces()).hasSizeBetween(25_000, 34_000);
+        assertThat(RailPieces.lay(fit, ten, WIDTH).pieces()).hasSizeBetween(2_500, 3_400);
     }
 
     /** Common practice, no source: on 6 ft boards a space of up to 30 in takes three rails, of up to 20 in four. */
