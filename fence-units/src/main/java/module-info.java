@@ -11,6 +11,7 @@ module org.fencecore.units {
     requires static org.apiguardian.api; // Indriya's classes carry its annotations; the compiler warns without it.
 
     exports org.fencecore.geometry;
+    exports org.fencecore.geometry.ground;
     exports org.fencecore.units;
     exports org.fencecore.units.tape;
 }

@@ -1,6 +1,6 @@
 package org.fencecore;
 
-import org.fencecore.slope.RailMarks;
+import org.fencecore.rail.RailMarks;
 
 /**
  * One rail of a bay, ready to set: its marks on the two posts. Of what pieces it is made is in

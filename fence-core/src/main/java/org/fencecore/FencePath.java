@@ -152,9 +152,10 @@ final class FencePath {
             this.site = site;
             this.style = style;
             this.outline = outline;
-            this.sides = site.lot().sides().stream()
-                    .flatMap(side -> Collections.nCopies(side.facets(), side).stream())
-                    .toList();
+            this.sides = new ArrayList<>();
+            for (LotSide side : site.lot().sides()) {
+                sides.addAll(Collections.nCopies(side.facets(), side));
+            }
             this.toStrings = site.setback();
             this.toPosts = site.setback().plus(style.postLumber().width().dividedBy(2));
         }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Polygon;
 import org.fencecore.site.GateLocation;
@@ -74,7 +73,8 @@ public final class FencePlanner {
         }
         PostBook book = new PostBook(site, style, planned, set);
         FencePath path = new FencePath(laid.stream().map(LaidLine::line).toList());
-        Map<FenceLine, LaidLine> byLine = laid.stream().collect(Collectors.toMap(LaidLine::line, each -> each));
+        Map<FenceLine, LaidLine> byLine = new HashMap<>();
+        laid.forEach(each -> byLine.put(each.line(), each));
         List<RunDraft> drafts = new ArrayList<>();
         for (LaidLine here : laid) {
             boolean meetsAtStart = path.before(here.line())
@@ -102,7 +102,8 @@ public final class FencePlanner {
         if (site.line().isPresent() || !set.isEmpty()) {
             outline.ifPresent(lot -> findings.later(() -> BoundaryCheck.of(lot, path.lines(), posts, style)));
         }
-        Map<Integer, Post> byNumber = posts.stream().collect(Collectors.toMap(Post::number, post -> post));
+        Map<Integer, Post> byNumber = new HashMap<>();
+        posts.forEach(post -> byNumber.put(post.number(), post));
         List<Run> runs = new ArrayList<>();
         int bays = 0;
         for (RunDraft draft : drafts) {
@@ -141,8 +142,7 @@ public final class FencePlanner {
                         GatePlacing.place(gates.getOrDefault(line, List.of()), line, style, findings);
                 List<Interval> forbidden =
                         forbidden(site, line, style.holeDiameter().dividedBy(2));
-                PostRow row = PostRow.lay(line, placed, style, forbidden, findings);
-                laid.add(new LaidLine(line, ground, row.numbered(numbers::of)));
+                laid.add(new LaidLine(line, ground, PostRow.lay(line, placed, style, forbidden, numbers, findings)));
             });
         }
         return laid;
@@ -153,17 +153,6 @@ public final class FencePlanner {
         List<Interval> forbidden = new ArrayList<>(site.obstacles().forbidden(line.postLine, holeRadius));
         forbidden.addAll(site.rules().forbidden(line.postLine, holeRadius));
         return Interval.merged(forbidden);
-    }
-
-    /** Numbers posts from 1 along the fence; one where two lines meet has one number. */
-    private static final class PostNumbers {
-
-        private final Map<Integer, Integer> shared = new HashMap<>();
-        private int last;
-
-        int of(PostRow.Spot spot) {
-            return spot.node().isPresent() ? shared.computeIfAbsent(spot.node().getAsInt(), node -> ++last) : ++last;
-        }
     }
 
     private static List<Finding> checkGates(Site site) {

@@ -7,7 +7,7 @@ import org.fencecore.gate.GateDesign;
 import org.fencecore.gate.GateLeaf;
 import org.fencecore.gate.HingeSide;
 import org.fencecore.geometry.Interval;
-import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.ground.Profile;
 import org.fencecore.internal.Once;
 import org.fencecore.site.GateLocation;
 import org.fencecore.slope.BayTop;

@@ -14,11 +14,11 @@ import org.fencecore.gate.hang.GateSwing;
 import org.fencecore.gate.hang.HingeLoads;
 import org.fencecore.gate.hang.HingeSeat;
 import org.fencecore.gate.hang.HingeSpec;
-import org.fencecore.geometry.Clearance;
 import org.fencecore.geometry.Interval;
-import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Side;
-import org.fencecore.geometry.Surface;
+import org.fencecore.geometry.ground.Clearance;
+import org.fencecore.geometry.ground.Profile;
+import org.fencecore.geometry.ground.Surface;
 import org.fencecore.internal.Once;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.Face;
@@ -165,10 +165,7 @@ final class GateHanging {
     }
 
     private static Profile straight(Interval opening, Length first, Length last) {
-        return Profile.builder()
-                .point(opening.start(), first)
-                .point(opening.end(), last)
-                .build();
+        return Profile.straight(opening.start(), first, opening.end(), last);
     }
 
     private List<Finding> gap(Profile bottoms, boolean raked, String place) {

@@ -1,6 +1,6 @@
 package org.fencecore;
 
-import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.ground.Profile;
 
 /** One line of the fence with the ground under it and the places of its posts and gates. */
 record LaidLine(FenceLine line, Profile ground, PostRow row) {

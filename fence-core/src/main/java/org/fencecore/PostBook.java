@@ -2,13 +2,13 @@ package org.fencecore;
 
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Supplier;
 import org.fencecore.footing.FootingDesign;
 import org.fencecore.footing.FootingSpec;
 import org.fencecore.footing.LateralLoad;
@@ -46,6 +46,7 @@ final class PostBook {
     private final Map<Integer, SetPost> set;
     private final SortedMap<Integer, Entry> entries = new TreeMap<>();
     private final Map<Demand, FootingDesign> footings = new HashMap<>();
+    private final FootingSpec.Builder spec;
     private final WindLoads winds;
 
     /**
@@ -59,11 +60,21 @@ final class PostBook {
         this.style = style;
         this.planned = planned;
         this.set = set;
+        this.spec = footings(site, style);
         this.winds = new WindLoads(site, style);
     }
 
     /** What a footing depends on within one plan. */
     private record Demand(Length exposed, LateralLoad load) {}
+
+    /** What a post holds of a line, from halfway before it to halfway after. */
+    record Held(FenceLine line, Interval part) {
+
+        Held with(Interval more) {
+            Length start = Length.min(part.start(), more.start());
+            return new Held(line, Interval.of(start, Length.max(part.end(), more.end())));
+        }
+    }
 
     private record OpenLeaf(FenceLine line, Interval leaf, Length high) {}
 
@@ -76,8 +87,8 @@ final class PostBook {
         private @Nullable Length top;
         private Moment hung = Moment.ZERO;
         private Slope topGrade = Slope.LEVEL;
-        /** What of each line the post holds in the wind, from halfway before it to halfway after. */
-        private final Map<FenceLine, Interval> held = new LinkedHashMap<>(2);
+        /** What of each line the post holds in the wind; of one line alone for all but corner posts. */
+        private final List<Held> held = new ArrayList<>(1);
 
         private final List<OpenLeaf> open = new ArrayList<>(0);
 
@@ -115,8 +126,13 @@ final class PostBook {
 
         /** Adds a part of a line, beside what the post holds of it already, to the fence whose wind it carries. */
         void carry(FenceLine line, Interval part) {
-            held.merge(
-                    line, part, (a, b) -> Interval.of(Length.min(a.start(), b.start()), Length.max(a.end(), b.end())));
+            for (int i = 0; i < held.size(); i++) {
+                if (held.get(i).line() == line) {
+                    held.set(i, held.get(i).with(part));
+                    return;
+                }
+            }
+            held.add(new Held(line, part));
         }
 
         /** Adds a gate that hangs on the post; several are taken to open the same way. */
@@ -131,12 +147,14 @@ final class PostBook {
 
         /** How much higher than the fence's boards a leaf at the post stands. */
         private Length over(Length boardLength) {
-            Length most =
-                    open.stream().map(leaf -> leaf.high().minus(boardLength)).reduce(Length.ZERO, Length::max);
+            Length most = Length.ZERO;
+            for (OpenLeaf leaf : open) {
+                most = Length.max(most, leaf.high().minus(boardLength));
+            }
             return Length.min(most, HIGHEST_ARCH);
         }
 
-        Map<FenceLine, Interval> held() {
+        List<Held> held() {
             return held;
         }
     }
@@ -150,14 +168,14 @@ final class PostBook {
         return entry;
     }
 
-    /** Tells how much of a line the boards of a part of it close to the wind. */
-    void close(FenceLine line, Ratio solid) {
+    /** Tells how much of a line the boards of a part of it close to the wind, which is worked out if it is asked for. */
+    void close(FenceLine line, Supplier<Ratio> solid) {
         winds.close(line, solid);
     }
 
     List<Post> posts(Findings findings) {
         List<Post> posts = new ArrayList<>(entries.size());
-        entries.values().forEach(entry -> winds.meet(entry.held().keySet()));
+        entries.values().forEach(entry -> winds.meet(entry.held()));
         Length least = style.slope()
                 .clearance()
                 .plus(Length.min(Length.ofFeet(1), style.rails().boardLength()));
@@ -240,7 +258,10 @@ final class PostBook {
     private FootingDesign footing(Entry entry) {
         Length exposed = Length.min(entry.exposed(), TALLEST);
         Demand demand = new Demand(exposed, load(entry, exposed).withGate(entry.hung));
-        return footings.computeIfAbsent(demand, known -> FootingDesign.forPost(known.load(), spec(known)));
+        return footings.computeIfAbsent(
+                demand,
+                known -> FootingDesign.forPost(
+                        known.load(), spec.exposedHeight(known.exposed()).build()));
     }
 
     /** The fence's wind with the gates shut, or that on the leaves as they stand open, whichever bends the post more. */
@@ -254,15 +275,15 @@ final class PostBook {
         return open.moment().compareTo(shut.moment()) > 0 ? open : shut;
     }
 
-    private FootingSpec spec(Demand demand) {
+    /** What all footings of a plan have in common. */
+    private static FootingSpec.Builder footings(Site site, FenceStyle style) {
         FootingSpec.Builder spec = FootingSpec.builder()
                 .postWidth(style.postLumber().width())
-                .exposedHeight(demand.exposed())
                 .soil(site.soil())
                 .doubledBearing(site.doubledBearing())
                 .setting(style.setting());
         site.frostGrip().ifPresent(spec::frostGrip);
         site.frostDepth().ifPresent(spec::frostDepth);
-        return spec.build();
+        return spec;
     }
 }

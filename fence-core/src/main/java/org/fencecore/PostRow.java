@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.function.ToIntFunction;
 import org.fencecore.geometry.Corner;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Point;
@@ -27,18 +26,13 @@ final class PostRow {
     /**
      * A place for a post.
      *
-     * @param number its number on the plan; 0 until all lines are laid out
+     * @param number its number on the plan
      * @param kind what the post does
      * @param station its station along the line
      * @param centre its middle
      * @param node the number of the end of the line it stands at, shared with the line that is met there
      */
-    record Spot(int number, PostKind kind, Length station, Point centre, OptionalInt node) {
-
-        Spot numbered(int newNumber) {
-            return new Spot(newNumber, kind, station, centre, node);
-        }
-    }
+    record Spot(int number, PostKind kind, Length station, Point centre, OptionalInt node) {}
 
     /**
      * What goes between two posts.
@@ -83,27 +77,20 @@ final class PostRow {
         return parts;
     }
 
-    /** The same row with the posts' numbers; a number is given once to a post that two lines share. */
-    PostRow numbered(ToIntFunction<Spot> number) {
-        return new PostRow(
-                spots.stream()
-                        .map(spot -> spot.numbered(number.applyAsInt(spot)))
-                        .toList(),
-                parts);
-    }
-
     /**
      * Goes along a line and sets its posts.
      *
      * @param forbidden where no line post may stand, in stations along the line
+     * @param numbers gives the posts their numbers
      */
     static PostRow lay(
             FenceLine line,
             List<GatePlacing.Placed> gates,
             FenceStyle style,
             List<Interval> forbidden,
+            PostNumbers numbers,
             Findings findings) {
-        Laying laying = new Laying(line, style, forbidden, findings);
+        Laying laying = new Laying(line, style, forbidden, numbers, findings);
         laying.lay(gates);
         return new PostRow(laying.spots, laying.parts);
     }
@@ -114,14 +101,16 @@ final class PostRow {
         private final FenceLine line;
         private final FenceStyle style;
         private final List<Interval> forbidden;
+        private final PostNumbers numbers;
         private final Findings findings;
         private final List<Spot> spots = new ArrayList<>();
         private final List<Part> parts = new ArrayList<>();
 
-        Laying(FenceLine line, FenceStyle style, List<Interval> forbidden, Findings findings) {
+        Laying(FenceLine line, FenceStyle style, List<Interval> forbidden, PostNumbers numbers, Findings findings) {
             this.line = line;
             this.style = style;
             this.forbidden = forbidden;
+            this.numbers = numbers;
             this.findings = findings;
         }
 
@@ -144,12 +133,12 @@ final class PostRow {
         }
 
         private void set(PostKind kind, Length station) {
-            spots.add(new Spot(0, kind, station, line.postLine.pointAt(station), OptionalInt.empty()));
+            spots.add(new Spot(numbers.next(), kind, station, line.postLine.pointAt(station), OptionalInt.empty()));
         }
 
         private void setEnd(Optional<Corner> corner, int node, Length station) {
             PostKind kind = corner.isPresent() ? PostKind.CORNER : PostKind.END;
-            spots.add(new Spot(0, kind, station, line.postLine.pointAt(station), OptionalInt.of(node)));
+            spots.add(new Spot(numbers.at(node), kind, station, line.postLine.pointAt(station), OptionalInt.of(node)));
         }
 
         /** Sets the posts of a stretch from the last post to a fixed one there; nothing when that is the last post. */

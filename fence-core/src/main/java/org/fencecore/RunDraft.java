@@ -8,19 +8,19 @@ import java.util.Optional;
 import org.fencecore.boarding.BoardMovement;
 import org.fencecore.gate.hang.HingePostLoad;
 import org.fencecore.geometry.Interval;
-import org.fencecore.geometry.Profile;
-import org.fencecore.geometry.Surface;
+import org.fencecore.geometry.ground.Profile;
+import org.fencecore.geometry.ground.Surface;
 import org.fencecore.internal.Once;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.Fitting;
 import org.fencecore.layout.PostSpacing;
+import org.fencecore.rail.RailHeights;
+import org.fencecore.rail.RailMarks;
+import org.fencecore.rail.RailPieces;
 import org.fencecore.slope.FittedBay;
 import org.fencecore.slope.KickBoard;
 import org.fencecore.slope.PostHeight;
 import org.fencecore.slope.PostTops;
-import org.fencecore.slope.RailHeights;
-import org.fencecore.slope.RailMarks;
-import org.fencecore.slope.RailPieces;
 import org.fencecore.slope.SlopeFit;
 import org.fencecore.slope.SlopeSpec;
 import org.fencecore.slope.TopLine;
@@ -52,6 +52,7 @@ final class RunDraft {
     private final Length half;
     private final List<PostBook.Entry> posts = new ArrayList<>();
     private final List<Length> stations = new ArrayList<>();
+    private final List<Length> heights = new ArrayList<>();
     private final List<StretchDraft> stretches = new ArrayList<>();
     private final List<GateDraft> gates = new ArrayList<>();
     private final GateHanging hanging;
@@ -98,8 +99,10 @@ final class RunDraft {
     }
 
     private void enter(PostRow.Spot spot) {
-        posts.add(book.add(spot, ground.elevationAt(spot.station())));
+        Length height = ground.elevationAt(spot.station());
+        posts.add(book.add(spot, height));
         stations.add(spot.station());
+        heights.add(height);
     }
 
     private void buildBetween(PostRow.Part part) {
@@ -172,7 +175,7 @@ final class RunDraft {
         findings.later(slope::findings, name(part));
         TopLine top = TopLine.of(style.top(), slope, style.rails().boardLength());
         findings.later(() -> top.findings(style.rails().topRailBelowTops()), name(part));
-        reach(top, first, at);
+        reach(top, first);
         Optional<BoardLayout> boards = Optional.empty();
         Optional<Once<RailPieces>> pieces = Optional.empty();
         List<CourseRun> courses = List.of();
@@ -201,16 +204,16 @@ final class RunDraft {
     }
 
     /** Lets the posts of a stretch reach over the tops of its boards. */
-    private void reach(TopLine top, int first, List<Length> at) {
+    private void reach(TopLine top, int first) {
         Length width = style.postLumber().width();
         PostTops tops = style.hasPostTopsToSlope()
                 ? PostTops.cutToSlope(top, width, style.postAboveBoards())
                 : PostTops.cutLevel(top, width, style.postAboveBoards());
-        List<PostHeight> heights = tops.heights();
-        for (int post = 0; post < at.size(); post++) {
-            PostHeight height = heights.get(post);
-            posts.get(first + post).reach(ground.elevationAt(at.get(post)).plus(height.highSide()));
-            posts.get(first + post).cutTo(height.grade());
+        int post = first;
+        for (PostHeight height : tops.heights()) {
+            posts.get(post).reach(heights.get(post).plus(height.highSide()));
+            posts.get(post).cutTo(height.grade());
+            post++;
         }
     }
 
@@ -239,7 +242,9 @@ final class RunDraft {
     private boolean isTooSteep(PostRow.Part part) {
         boolean tooSteep = false;
         for (int post = part.first(); post < part.last(); post++) {
-            Slope grade = ground.slopeBetween(stations.get(post), stations.get(post + 1));
+            Slope grade = Slope.of(
+                    heights.get(post + 1).minus(heights.get(post)),
+                    stations.get(post + 1).minus(stations.get(post)));
             if (grade.abs().compareTo(SlopeFit.STEEPEST) > 0) {
                 tooSteep = true;
                 findings.add(Finding.blocker(
@@ -288,7 +293,7 @@ final class RunDraft {
 
     /** What the boards as laid out close of the wind, and how they move. */
     private void close(BoardLayout layout, String place) {
-        book.close(line, style.privacy(layout).solid());
+        book.close(line, () -> style.privacy(layout).solid());
         style.boards().wood().ifPresent(wood -> {
             findings.later(() -> BoardMovement.of(layout, wood).findings(wood.allowedGap()), place);
         });

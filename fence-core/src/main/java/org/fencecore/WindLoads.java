@@ -1,6 +1,7 @@
 package org.fencecore;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -8,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import org.fencecore.boarding.Privacy;
 import org.fencecore.footing.LateralLoad;
 import org.fencecore.geometry.Interval;
@@ -44,7 +46,7 @@ final class WindLoads {
     private final Site site;
     private final FenceStyle style;
     private final Map<FenceLine, Ends> ends = new HashMap<>();
-    private final Map<FenceLine, Ratio> solid = new HashMap<>();
+    private final Map<FenceLine, List<Supplier<Ratio>>> solid = new HashMap<>();
     private final Map<FenceLine, FenceWind> winds = new LinkedHashMap<>();
 
     WindLoads(Site site, FenceStyle style) {
@@ -58,14 +60,13 @@ final class WindLoads {
         private Length atEnd = Length.ZERO;
     }
 
-    /** Takes in that lines meet at a post; all that do must be told before loads are asked for. */
-    void meet(Set<FenceLine> lines) {
-        if (lines.size() != 2 || site.wind().isEmpty()) {
+    /** Takes in that lines meet at a post which holds them; all that do must be told before loads are asked for. */
+    void meet(List<PostBook.Held> held) {
+        if (held.size() != 2 || site.wind().isEmpty()) {
             return;
         }
-        List<FenceLine> pair = new ArrayList<>(lines);
-        FenceLine a = pair.get(0);
-        FenceLine b = pair.get(1);
+        FenceLine a = held.get(0).line();
+        FenceLine b = held.get(1).line();
         if (turn(a, b).compareTo(RETURN) < 0) {
             return;
         }
@@ -88,13 +89,13 @@ final class WindLoads {
     }
 
     /** The load of the parts of lines that one post holds, of which a gate may stand higher than the fence. */
-    LateralLoad load(Map<FenceLine, Interval> held, Length exposed, Length gateOver) {
+    LateralLoad load(List<PostBook.Held> held, Length exposed, Length gateOver) {
         LateralLoad load = LateralLoad.NONE;
         FenceLine before = null;
-        for (Map.Entry<FenceLine, Interval> part : held.entrySet()) {
-            LateralLoad more = load(part.getKey(), part.getValue(), exposed, gateOver);
-            load = before == null ? more : load.together(more, turn(before, part.getKey()));
-            before = part.getKey();
+        for (PostBook.Held part : held) {
+            LateralLoad more = load(part.line(), part.part(), exposed, gateOver);
+            load = before == null ? more : load.together(more, turn(before, part.line()));
+            before = part.line();
         }
         return load;
     }
@@ -104,10 +105,10 @@ final class WindLoads {
         Length top = exposed.plus(Length.max(arch(), gateOver));
         Length bottom = style.slope().clearance();
         Length width = part.length().roundedTo(SPAN_STEP, Rounding.UP);
-        return pressure(site, on(line), part)
-                .filter(psf -> psf.times(width.times(top.minus(bottom))).compareTo(LEAST) >= 0)
-                .map(psf -> LateralLoad.ofPressure(psf, width, bottom, top))
-                .orElse(LateralLoad.NONE);
+        Optional<Pressure> pressure = pressure(site, on(line), part);
+        boolean isFelt = pressure.isPresent()
+                && pressure.get().times(width.times(top.minus(bottom))).compareTo(LEAST) >= 0;
+        return isFelt ? LateralLoad.ofPressure(pressure.get(), width, bottom, top) : LateralLoad.NONE;
     }
 
     /** The pressure on a part of a line: what was given for the whole place, or what its zones come to. */
@@ -143,13 +144,16 @@ final class WindLoads {
     }
 
     /** Tells how much of a line boards close as laid out; of its parts the most solid counts, which the wind loads most. */
-    void close(FenceLine line, Ratio part) {
-        solid.merge(line, part, (one, other) -> one.compareTo(other) >= 0 ? one : other);
+    void close(FenceLine line, Supplier<Ratio> part) {
+        solid.computeIfAbsent(line, unseen -> new ArrayList<>()).add(part);
     }
 
     /** Where no boards were laid out it is the pattern that is taken. */
     private Ratio solid(FenceLine line) {
-        return solid.getOrDefault(line, solid(style));
+        return solid.getOrDefault(line, List.of()).stream()
+                .map(Supplier::get)
+                .max(Comparator.naturalOrder())
+                .orElseGet(() -> solid(style));
     }
 
     /** Which part of the boarded face is closed; how thick the boards are does not matter to that. */

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
-import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.ground.Profile;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.site.Site;
 import org.fencecore.slope.SlopeSpec;

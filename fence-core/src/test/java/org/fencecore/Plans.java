@@ -2,7 +2,7 @@ package org.fencecore;
 
 import java.util.List;
 import org.fencecore.geometry.Bearing;
-import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.ground.Profile;
 import org.fencecore.site.GateLocation;
 import org.fencecore.site.Site;
 import org.fencecore.survey.Course;

@@ -6,9 +6,9 @@ import static org.fencecore.Plans.rectangle;
 import static org.fencecore.Plans.shots;
 
 import org.fencecore.drawing.Drawing;
-import org.fencecore.drawing.ElevationView;
+import org.fencecore.drawing.view.ElevationView;
+import org.fencecore.rail.RailPiece;
 import org.fencecore.site.Site;
-import org.fencecore.slope.RailPiece;
 import org.fencecore.slope.SlopeSpec;
 import org.fencecore.slope.Treatment;
 import org.fencecore.style.FenceStyle;

@@ -6,7 +6,7 @@ import java.util.Random;
 import java.util.concurrent.TimeUnit;
 import org.fencecore.geometry.Point;
 import org.fencecore.geometry.Polyline;
-import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.ground.Profile;
 import org.fencecore.terrain.Shot;
 import org.fencecore.terrain.ShotSurface;
 import org.fencecore.units.Length;

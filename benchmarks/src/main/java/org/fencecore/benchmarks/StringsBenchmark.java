@@ -3,7 +3,7 @@ package org.fencecore.benchmarks;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;
-import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.ground.Profile;
 import org.fencecore.slope.SlopeFit;
 import org.fencecore.slope.SlopeSpec;
 import org.fencecore.units.Length;

@@ -2,7 +2,7 @@ package org.fencecore.benchmarks;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.ground.Profile;
 import org.junit.jupiter.api.Test;
 import org.locationtech.jts.geom.GeometryFactory;
 

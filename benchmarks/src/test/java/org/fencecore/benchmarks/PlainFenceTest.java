@@ -17,7 +17,7 @@ import org.fencecore.gate.GateBrace;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.BoardPlacement;
 import org.fencecore.layout.Face;
-import org.fencecore.slope.RailPiece;
+import org.fencecore.rail.RailPiece;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -34,7 +34,7 @@ class PlainFenceTest {
     private static final double CUBIC_INCHES_PER_CUBIC_METRE = 1 / (0.0254 * 0.0254 * 0.0254);
 
     @ParameterizedTest
-    @ValueSource(ints = {50, 200, 500, 5000, 26400})
+    @ValueSource(ints = {50, 200, 500, 5000, 26400, 528000})
     void planAndPlainArithmeticAgree(int feet) {
         FenceJob job = FenceJob.ofFeet(feet);
         FencePlan plan = FencePlanner.plan(job.site(), FenceJob.style()).requireBuildable();

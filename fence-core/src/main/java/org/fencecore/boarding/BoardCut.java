@@ -5,7 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Objects;
 import org.fencecore.geometry.Interval;
-import org.fencecore.geometry.ProfilePoint;
+import org.fencecore.geometry.ground.ProfilePoint;
 import org.fencecore.layout.BoardPlacement;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;

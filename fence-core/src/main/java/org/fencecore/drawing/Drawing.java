@@ -4,13 +4,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.fencecore.units.Length;
 
 /**
  * A drawing before it is put on paper: lines, pieces, dimensions and words in the sizes of the real thing, with the
  * title, notes and key that go with it.
  *
- * <p>{@link PlanView}, {@link ElevationView} and {@link GateView} make the drawings of a fence, and {@link Svg} writes
- * any drawing at a standard scale. A drawing is immutable.
+ * <p>{@code PlanView}, {@code ElevationView} and {@code GateView} make the drawings of a fence, and {@code Svg} writes any
+ * drawing at a standard scale. A drawing is immutable.
  *
  * <pre>{@code
  * Drawing stake = Drawing.titled("Stake")
@@ -122,6 +123,22 @@ public final class Drawing {
      */
     public boolean isNorthUp() {
         return northUp;
+    }
+
+    /**
+     * Returns this drawing over several sheets that join at match lines, as few as can be and about equally long. What is
+     * at a match line is on both sheets, and each tells which sheets it joins.
+     *
+     * @param places how far across it may be broken, its ends among them
+     * @param longest how much of it may be on one sheet, unless two places are farther apart; over zero
+     * @return the sheets from left to right; this drawing alone if it need not or cannot be broken
+     * @throws IllegalArgumentException if {@code longest} is not over zero
+     */
+    public List<Drawing> sheets(List<Length> places, Length longest) {
+        if (!longest.isPositive()) {
+            throw new IllegalArgumentException("longest was " + longest + "; it must be over 0, such as 30 ft");
+        }
+        return MatchLines.split(this, places, longest);
     }
 
     /**

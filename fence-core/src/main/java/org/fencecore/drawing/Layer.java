@@ -1,7 +1,6 @@
 package org.fencecore.drawing;
 
 import java.util.Locale;
-import org.fencecore.layout.Face;
 
 /**
  * What a part of a drawing shows. Layers are painted in the order they have here, each over those before it, and all
@@ -56,15 +55,6 @@ public enum Layer {
     DIMENSIONS,
     /** Everything written. */
     LETTERING;
-
-    /** The layer of the boards of a row. */
-    static Layer of(Face face) {
-        return switch (face) {
-            case OUTSIDE -> OUTSIDE_BOARDS;
-            case INSIDE -> INSIDE_BOARDS;
-            case COVER -> COVER_BOARDS;
-        };
-    }
 
     /**
      * Returns its name as files write it.

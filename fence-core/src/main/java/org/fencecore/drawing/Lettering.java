@@ -40,34 +40,4 @@ public enum Lettering {
     public boolean isBold() {
         return bold;
     }
-
-    double millimetres() {
-        return size;
-    }
-
-    /**
-     * Returns about how long a text is on paper, in mm. No font is at hand when a drawing is written, so this takes the
-     * widths of a wide one, and full width for what is not Latin.
-     */
-    double widthOf(String text) {
-        double ems = text.codePoints().mapToDouble(Lettering::ems).sum();
-        return ems * size * (bold ? 1.1 : 1);
-    }
-
-    private static double ems(int letter) {
-        int type = Character.getType(letter);
-        if (type == Character.NON_SPACING_MARK || type == Character.ENCLOSING_MARK || type == Character.FORMAT) {
-            return 0;
-        }
-        if (" '.,:;|!iIjl()[]/-".indexOf(letter) >= 0) {
-            return 0.38;
-        }
-        if ("mwMW%".indexOf(letter) >= 0) {
-            return 0.98;
-        }
-        if (letter > 0x24F) {
-            return 1.05;
-        }
-        return Character.isUpperCase(letter) ? 0.75 : 0.62;
-    }
 }

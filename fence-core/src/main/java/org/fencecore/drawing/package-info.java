@@ -1,27 +1,16 @@
 /**
- * Pictures to build from: the plan of a fence, the elevation of each side, the board marks of each stretch, and the frame
- * of each gate, on paper at true scale or in real size for other programs.
+ * A drawing before it is on paper: lines, pieces, figures and words in the sizes of the real thing.
  *
- * <p>{@link org.fencecore.drawing.PlanView}, {@link org.fencecore.drawing.ElevationView}, {@link
- * org.fencecore.drawing.BoardMarksView} and {@link org.fencecore.drawing.GateView} turn a plan into a {@link org.fencecore.drawing.Drawing}: {@link
- * org.fencecore.drawing.Shape}s on {@link org.fencecore.drawing.Layer}s, in the sizes of the real thing, with a title,
- * notes and a key. {@link org.fencecore.drawing.Svg} puts a drawing on {@link org.fencecore.drawing.Paper} at the largest
- * standard {@link org.fencecore.drawing.Scale} at which it fits, and writes it; {@link org.fencecore.drawing.Dxf} writes it
- * in the size of the real thing. What is too long for one sheet at a legible scale goes over several, which join at match
- * lines. Programs with a canvas of their own read
- * {@link org.fencecore.drawing.Drawing#shapes} instead.
+ * <p>A {@link org.fencecore.drawing.Drawing} has a title, notes, lines of a {@link org.fencecore.drawing.Key} and {@link
+ * org.fencecore.drawing.Shape}s, each on a {@link org.fencecore.drawing.Layer}: {@link org.fencecore.drawing.Line}, {@link
+ * org.fencecore.drawing.Outline} and {@link org.fencecore.drawing.SwingArc} between {@link org.fencecore.drawing.Spot}s,
+ * {@link org.fencecore.drawing.Mark}s with a {@link org.fencecore.drawing.Symbol} for what is too small to be drawn to
+ * scale, {@link org.fencecore.drawing.Label}s and {@link org.fencecore.drawing.Dimension}s in some {@link
+ * org.fencecore.drawing.Lettering}, and the table under an elevation, a {@link org.fencecore.drawing.Ladder}.
  *
- * <pre>{@code
- * Drawing lot = PlanView.of(plan);
- * Drawing side = ElevationView.of(plan, plan.runs().get(0));
- * List<Drawing> sheets = ElevationView.sheets(plan, plan.runs().get(0), Length.ofFeet(30));
- * Drawing gate = GateView.of(plan.gates().get(0));
- * String svg = Svg.write(side, Paper.LETTER);
- * String dxf = Dxf.write(side, Paper.LETTER);
- * }</pre>
- *
- * <p>Dimensions are written in feet and inches to the nearest sixteenth; nothing else is rounded. A drawing repeats what
- * the plan says and decides nothing: where the plan has blockers, every sheet says first not to build from it.
+ * <p>The drawings of a fence are made by {@code org.fencecore.drawing.view}, and put on sheets of paper by {@code
+ * org.fencecore.drawing.sheet}. Programs with a canvas of their own read {@link org.fencecore.drawing.Drawing#shapes}
+ * instead.
  */
 @NullMarked
 package org.fencecore.drawing;

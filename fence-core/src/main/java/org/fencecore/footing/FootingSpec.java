@@ -224,13 +224,14 @@ public final class FootingSpec {
         private static final Length WIDEST_POST = Length.ofInches(24);
         private static final Length HIGHEST = Length.ofFeet(100);
         private static final Length DEEPEST = Length.ofFeet(20);
+        private static final PostSetting USUAL_SETTING = PostSetting.builder().build();
 
         private Length postWidth = Length.ofInches(3.5);
         private @Nullable Length exposedHeight;
         private SoilClass soil = SoilClass.CLAY;
         private boolean doubledBearing;
         private @Nullable Length frostDepth;
-        private PostSetting setting = PostSetting.builder().build();
+        private PostSetting setting = USUAL_SETTING;
         private @Nullable Pressure frostGrip;
 
         private Builder() {}

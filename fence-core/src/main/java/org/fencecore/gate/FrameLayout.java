@@ -2,7 +2,7 @@ package org.fencecore.gate;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fencecore.geometry.ProfilePoint;
+import org.fencecore.geometry.ground.ProfilePoint;
 import org.fencecore.units.Length;
 
 /** Where the pieces of a frame lie, by its joints. */

@@ -2,7 +2,7 @@ package org.fencecore.gate;
 
 import java.util.List;
 import org.fencecore.geometry.Interval;
-import org.fencecore.geometry.ProfilePoint;
+import org.fencecore.geometry.ground.ProfilePoint;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
@@ -180,10 +180,14 @@ public final class FramePiece {
      * @return the volume of the finished piece
      */
     public Volume volume() {
+        Volume whole = Outlines.area(outline).times(thickness);
+        if (laps == 0) {
+            return whole;
+        }
         // All crossings are of two pieces of one width, and so is the area of a lap: width over the cosine of the rake.
         Ratio upright = Ratio.of(1 / Math.sin(crossing()));
         Volume lap = width.times(width.times(upright)).times(thickness).dividedBy(2);
-        return Outlines.area(outline).times(thickness).minus(lap.times(laps));
+        return whole.minus(lap.times(laps));
     }
 
     /** The angle at which stiles and rails cross. */

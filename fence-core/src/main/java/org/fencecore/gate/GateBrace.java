@@ -3,7 +3,7 @@ package org.fencecore.gate;
 import java.util.List;
 import java.util.Optional;
 import org.fencecore.geometry.Interval;
-import org.fencecore.geometry.ProfilePoint;
+import org.fencecore.geometry.ground.ProfilePoint;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Area;
 import org.fencecore.units.Force;

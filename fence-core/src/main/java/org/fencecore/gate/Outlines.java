@@ -2,7 +2,7 @@ package org.fencecore.gate;
 
 import java.util.List;
 import org.fencecore.geometry.Interval;
-import org.fencecore.geometry.ProfilePoint;
+import org.fencecore.geometry.ground.ProfilePoint;
 import org.fencecore.units.Area;
 import org.fencecore.units.Length;
 

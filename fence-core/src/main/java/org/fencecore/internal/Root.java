@@ -2,7 +2,7 @@ package org.fencecore.internal;
 
 import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.solvers.AllowedSolution;
-import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
+import org.apache.commons.math3.analysis.solvers.PegasusSolver;
 import org.apache.commons.math3.exception.NoBracketingException;
 import org.apache.commons.math3.exception.TooManyEvaluationsException;
 
@@ -10,7 +10,6 @@ import org.apache.commons.math3.exception.TooManyEvaluationsException;
 public final class Root {
 
     private static final int MOST_EVALUATIONS = 100;
-    private static final int ORDER = 5;
 
     private Root() {}
 
@@ -27,7 +26,7 @@ public final class Root {
      * @throws IllegalStateException if the root is not found within 100 evaluations
      */
     public static double fromAbove(DoubleUnaryOperator rising, double low, double high, double tolerance) {
-        BracketingNthOrderBrentSolver solver = new BracketingNthOrderBrentSolver(0, tolerance, 0, ORDER);
+        PegasusSolver solver = new PegasusSolver(0, tolerance, 0);
         try {
             return solver.solve(MOST_EVALUATIONS, rising::applyAsDouble, low, high, AllowedSolution.RIGHT_SIDE);
         } catch (NoBracketingException e) {

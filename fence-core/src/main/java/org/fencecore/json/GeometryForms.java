@@ -15,11 +15,11 @@ import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Point;
 import org.fencecore.geometry.Polygon;
 import org.fencecore.geometry.Polyline;
-import org.fencecore.geometry.Profile;
-import org.fencecore.geometry.ProfilePoint;
 import org.fencecore.geometry.Segment;
 import org.fencecore.geometry.Side;
 import org.fencecore.geometry.Zone;
+import org.fencecore.geometry.ground.Profile;
+import org.fencecore.geometry.ground.ProfilePoint;
 import org.fencecore.worksheet.Citation;
 
 /** The forms of places, lines, areas and heights, and of sources. */

@@ -6,7 +6,7 @@ import java.util.Optional;
 import org.fencecore.FencePlan;
 import org.fencecore.FencePlanner;
 import org.fencecore.SetPost;
-import org.fencecore.drawing.Paper;
+import org.fencecore.drawing.sheet.Paper;
 import org.fencecore.packet.BuildPacket;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;

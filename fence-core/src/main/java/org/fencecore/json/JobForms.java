@@ -12,7 +12,7 @@ import static org.fencecore.json.Quantities.LENGTH;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import org.fencecore.SetPost;
-import org.fencecore.drawing.Paper;
+import org.fencecore.drawing.sheet.Paper;
 import org.fencecore.units.tape.TapeFormat;
 
 /** The form of a job. */

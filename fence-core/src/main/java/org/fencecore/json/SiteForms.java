@@ -16,9 +16,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.fencecore.geometry.Polyline;
-import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Side;
-import org.fencecore.geometry.Surface;
+import org.fencecore.geometry.ground.Profile;
+import org.fencecore.geometry.ground.Surface;
 import org.fencecore.site.Site;
 
 /** The form of what the ground is. */

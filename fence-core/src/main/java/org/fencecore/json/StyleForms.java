@@ -20,7 +20,7 @@ import org.fencecore.footing.HoleShape;
 import org.fencecore.footing.PostSetting;
 import org.fencecore.layout.BayRule;
 import org.fencecore.layout.PostSpacingSpec;
-import org.fencecore.slope.RailSpec;
+import org.fencecore.rail.RailSpec;
 import org.fencecore.slope.SlopeSpec;
 import org.fencecore.slope.TopShape;
 import org.fencecore.slope.Treatment;

@@ -9,7 +9,7 @@ import org.fencecore.FencePlan;
 import org.fencecore.GateBay;
 import org.fencecore.Post;
 import org.fencecore.Run;
-import org.fencecore.slope.RailSpec;
+import org.fencecore.rail.RailSpec;
 import org.fencecore.stakeout.StakeSheet;
 import org.fencecore.stakeout.StringLayout;
 import org.fencecore.takeoff.MaterialLine;

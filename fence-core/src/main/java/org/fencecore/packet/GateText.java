@@ -18,7 +18,7 @@ import org.fencecore.gate.hang.HingeLoads;
 import org.fencecore.gate.hang.HingeSeat;
 import org.fencecore.gate.hang.LeafWeight;
 import org.fencecore.gate.hang.LeafWind;
-import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.ground.Profile;
 import org.fencecore.layout.BoardPlacement;
 import org.fencecore.rules.PoolBarrier;
 import org.fencecore.units.Angle;

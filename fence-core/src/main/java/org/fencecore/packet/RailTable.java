@@ -11,9 +11,9 @@ import org.fencecore.BayRail;
 import org.fencecore.FencePlan;
 import org.fencecore.Post;
 import org.fencecore.Stretch;
-import org.fencecore.slope.RailMarks;
-import org.fencecore.slope.RailPiece;
-import org.fencecore.slope.RailPieces;
+import org.fencecore.rail.RailMarks;
+import org.fencecore.rail.RailPiece;
+import org.fencecore.rail.RailPieces;
 import org.fencecore.units.tape.TapeFormat;
 import org.fencecore.worksheet.Written;
 

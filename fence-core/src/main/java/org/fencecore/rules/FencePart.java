@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.fencecore.geometry.Interval;
-import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Segment;
 import org.fencecore.geometry.Side;
 import org.fencecore.geometry.Zone;
+import org.fencecore.geometry.ground.Profile;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
 import org.jspecify.annotations.Nullable;
@@ -254,10 +254,7 @@ public final class FencePart {
         }
 
         private Profile level(Length height) {
-            return Profile.builder()
-                    .point(Length.ZERO, height)
-                    .point(line.length(), height)
-                    .build();
+            return Profile.straight(Length.ZERO, height, line.length(), height);
         }
 
         /**

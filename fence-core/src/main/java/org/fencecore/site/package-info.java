@@ -3,7 +3,7 @@
  * place, soil, wind and frost.
  *
  * <p>A {@link org.fencecore.site.Site} takes the lot as a {@link org.fencecore.survey.LotBoundary} and adds which of its
- * sides are fenced, or a line point by point; the ground side by side or as a {@link org.fencecore.geometry.Surface}; each
+ * sides are fenced, or a line point by point; the ground side by side or as a {@link org.fencecore.geometry.ground.Surface}; each
  * {@link org.fencecore.site.GateLocation}; the {@link org.fencecore.obstacles.Obstacles} and the
  * {@link org.fencecore.rules.LocalRules}.
  *

@@ -6,8 +6,8 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.fencecore.geometry.Interval;
-import org.fencecore.geometry.Profile;
-import org.fencecore.geometry.ProfilePoint;
+import org.fencecore.geometry.ground.Profile;
+import org.fencecore.geometry.ground.ProfilePoint;
 import org.fencecore.units.Length;
 import org.fencecore.units.Rounding;
 import org.fencecore.worksheet.Citation;
@@ -234,10 +234,11 @@ public final class BayTop {
      * @return the length of the longest board without width
      */
     public Length longest() {
-        return places().stream()
-                .map(place -> topAt(place).minus(bay.bottomAt(place)))
-                .reduce(Length::max)
-                .orElseThrow();
+        Length longest = Length.ZERO;
+        for (Length place : places()) {
+            longest = Length.max(longest, topAt(place).minus(bay.bottomAt(place)));
+        }
+        return longest;
     }
 
     /**

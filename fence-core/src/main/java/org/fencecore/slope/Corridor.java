@@ -1,8 +1,8 @@
 package org.fencecore.slope;
 
 import java.util.Arrays;
-import org.fencecore.geometry.Profile;
-import org.fencecore.geometry.ProfilePoint;
+import org.fencecore.geometry.ground.Profile;
+import org.fencecore.geometry.ground.ProfilePoint;
 import org.fencecore.units.Length;
 
 /**

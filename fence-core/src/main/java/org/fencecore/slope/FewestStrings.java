@@ -1,7 +1,7 @@
 package org.fencecore.slope;
 
 import java.util.Arrays;
-import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.ground.Profile;
 import org.fencecore.units.Length;
 import org.jspecify.annotations.Nullable;
 

@@ -2,10 +2,10 @@ package org.fencecore.slope;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.fencecore.geometry.Clearance;
 import org.fencecore.geometry.Interval;
-import org.fencecore.geometry.Profile;
-import org.fencecore.geometry.ProfilePoint;
+import org.fencecore.geometry.ground.Clearance;
+import org.fencecore.geometry.ground.Profile;
+import org.fencecore.geometry.ground.ProfilePoint;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Area;
 import org.fencecore.units.Length;
@@ -193,7 +193,7 @@ public final class FittedBay {
      * @return the gaps between the ground and the line of the board bottoms
      */
     public Clearance clearance() {
-        return ground.clearanceUnder(line(start(), bottomAtStart(), end(), bottomAtEnd()));
+        return ground.clearanceUnder(Profile.straight(start(), bottomAtStart(), end(), bottomAtEnd()));
     }
 
     /**
@@ -211,7 +211,7 @@ public final class FittedBay {
                     + "; it must have some width, so give the stations of its two edges");
         }
         Length bottom = bottomAt(board.middle());
-        return ground.clearanceUnder(line(board.start(), bottom, board.end(), bottom));
+        return ground.clearanceUnder(Profile.straight(board.start(), bottom, board.end(), bottom));
     }
 
     /**
@@ -276,9 +276,5 @@ public final class FittedBay {
     private static Length crossing(Length a, Length overA, Length b, Length overB) {
         double share = overA.metres() / (overA.metres() - overB.metres());
         return a.plus(Length.ofNanometres(Math.round(b.minus(a).nanometres() * share)));
-    }
-
-    private static Profile line(Length from, Length fromHeight, Length to, Length toHeight) {
-        return Profile.builder().point(from, fromHeight).point(to, toHeight).build();
     }
 }

@@ -20,8 +20,8 @@ final class LineReach {
     /** Points of a chain, of which those before the first cannot be touched any more. */
     private static final class Chain {
         private final int side;
-        private double[] x = new double[64];
-        private double[] y = new double[64];
+        private double[] x = new double[16];
+        private double[] y = new double[16];
         private int first;
         private int size;
 

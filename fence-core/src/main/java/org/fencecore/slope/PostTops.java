@@ -87,30 +87,48 @@ public final class PostTops {
     }
 
     private PostHeight height(int post) {
-        Length side = side(post);
-        Length middle = overGround(post).plus(above);
+        Bays at = bays(post);
+        Length side = at.side();
+        Length middle = at.overGround().plus(above);
         Length low = toSlope ? middle.minus(side) : middle.plus(side);
-        return new PostHeight(middle.plus(side), low, toSlope ? grade(post) : Slope.LEVEL);
+        return new PostHeight(middle.plus(side), low, toSlope ? at.grade() : Slope.LEVEL);
     }
 
-    /** Returns how much higher the boards are at the uphill side of a post than at its middle. */
-    private Length side(int post) {
-        return postWidth.dividedBy(2).times(grade(post).abs().ratio());
-    }
-
-    private Length overGround(int post) {
+    private Bays bays(int post) {
         SlopeFit fit = top.fit();
-        Length at = fit.station(post);
-        Length before = top.topIn(fit.bay(Math.max(post - 1, 0)), at);
-        Length after = top.topIn(fit.bay(Math.min(post, fit.bays().size() - 1)), at);
-        return Length.max(before, after).minus(fit.ground().elevationAt(at));
+        int last = fit.postCount() - 1;
+        FittedBay before = fit.bay(Math.max(post - 1, 0));
+        return new Bays(post, before, post == 0 || post == last ? before : fit.bay(post));
     }
 
-    private Slope grade(int post) {
-        SlopeFit fit = top.fit();
-        Slope before = top.grade(fit.bay(Math.max(post - 1, 0)));
-        Slope after = top.grade(fit.bay(Math.min(post, fit.bays().size() - 1)));
-        return before.plus(after).times(Ratio.of(0.5));
+    /** The bays that meet at a post; at an end of the run the one there is, twice. */
+    private final class Bays {
+
+        private final int post;
+        private final FittedBay before;
+        private final FittedBay after;
+
+        Bays(int post, FittedBay before, FittedBay after) {
+            this.post = post;
+            this.before = before;
+            this.after = after;
+        }
+
+        /** Returns the mean of their grades. */
+        Slope grade() {
+            return top.grade(before).plus(top.grade(after)).times(Ratio.of(0.5));
+        }
+
+        /** Returns how much higher the boards are at the uphill side of the post than at its middle. */
+        Length side() {
+            return postWidth.dividedBy(2).times(grade().abs().ratio());
+        }
+
+        Length overGround() {
+            Length at = top.fit().station(post);
+            Length tops = Length.max(top.topIn(before, at), top.topIn(after, at));
+            return tops.minus(top.fit().groundAt(post));
+        }
     }
 
     /**
@@ -123,8 +141,9 @@ public final class PostTops {
     public Worksheet worksheet(int post) {
         SlopeFit fit = top.fit();
         Length bottom = fit.bottomAbove(post);
-        Length boards = overGround(post);
-        Length side = side(post);
+        Bays at = bays(post);
+        Length boards = at.overGround();
+        Length side = at.side();
         PostHeight height = height(post);
         return Worksheet.titled("Top of the post at " + Written.station(fit.station(post)))
                 .given("bottoms of the boards above the ground", bottom, Written.inches(bottom))
@@ -134,7 +153,7 @@ public final class PostTops {
                         "boards higher on the uphill side by",
                         "post width / 2 * mean grade",
                         Written.inches(postWidth) + " / 2 * "
-                                + Written.percent(grade(post).abs()),
+                                + Written.percent(at.grade().abs()),
                         side,
                         Written.inches(side),
                         Citation.GEOMETRY)

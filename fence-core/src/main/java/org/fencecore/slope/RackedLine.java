@@ -3,8 +3,7 @@ package org.fencecore.slope;
 import java.util.Comparator;
 import java.util.function.LongPredicate;
 import java.util.stream.IntStream;
-import org.fencecore.geometry.Profile;
-import org.fencecore.units.Length;
+import org.fencecore.geometry.ground.Profile;
 
 /**
  * Finds how high the board bottoms of a racked run stand at its posts: at the clearance over the ground, lifted where a
@@ -32,21 +31,24 @@ final class RackedLine {
     private final long[] lifts;
     private final long minimum;
 
-    private RackedLine(Profile ground, long[] stations, SlopeSpec spec) {
+    private RackedLine(Profile ground, long[] stations, long[] grounds, SlopeSpec spec) {
         this.ground = ground;
         this.stations = stations;
         this.minimum = spec.minimumClearance().nanometres();
         this.lifts = new long[stations.length];
         this.resting = new long[stations.length];
         for (int post = 0; post < stations.length; post++) {
-            Length height = ground.elevationAt(Length.ofNanometres(stations[post]));
-            resting[post] = height.plus(spec.clearance()).nanometres();
+            resting[post] = Math.addExact(grounds[post], spec.clearance().nanometres());
         }
     }
 
-    /** Returns the elevation of the board bottoms at each post. */
-    static long[] bottoms(Profile ground, long[] stations, SlopeSpec spec) {
-        RackedLine line = new RackedLine(ground, stations, spec);
+    /**
+     * Returns the elevation of the board bottoms at each post.
+     *
+     * @param grounds the elevation of the ground at each post
+     */
+    static long[] bottoms(Profile ground, long[] stations, long[] grounds, SlopeSpec spec) {
+        RackedLine line = new RackedLine(ground, stations, grounds, spec);
         line.clearHighSpots();
         long[] bottoms = line.resting;
         for (int post = 0; post < bottoms.length; post++) {

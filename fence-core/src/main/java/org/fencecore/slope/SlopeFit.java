@@ -7,7 +7,8 @@ import java.util.List;
 import java.util.Objects;
 import java.util.RandomAccess;
 import org.fencecore.geometry.Interval;
-import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.ground.Profile;
+import org.fencecore.internal.Once;
 import org.fencecore.units.Length;
 import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Finding;
@@ -71,10 +72,12 @@ public final class SlopeFit {
     private final SlopeSpec spec;
     private final Treatment treatment;
     private final long[] stations;
+    private final long[] grounds;
     private final long[] starts;
     private final long[] ends;
     private final Treatment[] treatments;
-    private final boolean[] nails;
+    private final boolean[] laidNails;
+    private final Once<boolean[]> nails;
 
     /** Begins with no bay fitted. */
     private SlopeFit(Treatment treatment, Profile ground, List<Length> posts, SlopeSpec spec) {
@@ -84,14 +87,17 @@ public final class SlopeFit {
         this.spec = spec;
         this.stations = stations(posts);
         requireCovered(ground, posts);
-        requireNotTooSteep(ground, posts);
+        this.grounds = new long[stations.length];
+        for (int post = 0; post < stations.length; post++) {
+            grounds[post] = ground.elevationAt(posts.get(post)).nanometres();
+        }
+        requireNotTooSteep();
         int bays = stations.length - 1;
         this.starts = new long[bays];
         this.ends = new long[bays];
         this.treatments = new Treatment[bays];
-        this.nails = new boolean[stations.length];
-        nails[0] = true;
-        nails[bays] = true;
+        this.laidNails = endNails();
+        this.nails = treatment == Treatment.RACKED ? Once.of(this::rackedNails) : Once.known(laidNails);
     }
 
     /**
@@ -218,37 +224,50 @@ public final class SlopeFit {
     }
 
     private void layRacked() {
-        long[] bottoms = RackedLine.bottoms(ground, stations, spec);
+        long[] bottoms = RackedLine.bottoms(ground, stations, grounds, spec);
         int bays = stations.length - 1;
         for (int bay = 0; bay < bays; bay++) {
             lay(bay, Treatment.RACKED, bottoms[bay], bottoms[bay + 1]);
         }
-        // Bays that run on straight, to the nanometre of rounding, are one string to the crew.
+    }
+
+    /** Racked bays that run on straight, to the nanometre of rounding, are one string to the crew. */
+    private boolean[] rackedNails() {
+        boolean[] found = endNails();
         LineReach straight = new LineReach();
         int nail = 0;
         straight.begin(0, 0, 0);
-        for (int post = 1; post <= bays; post++) {
-            if (!passes(straight, bottoms, nail, post)) {
+        for (int post = 1; post < stations.length; post++) {
+            if (!passes(straight, nail, post)) {
                 nail = post - 1;
-                nails[nail] = true;
+                found[nail] = true;
                 straight.begin(0, 0, 0);
-                passes(straight, bottoms, nail, post);
+                passes(straight, nail, post);
             }
         }
+        return found;
     }
 
-    private boolean passes(LineReach straight, long[] bottoms, int nail, int post) {
-        double height = bottoms[post] - bottoms[nail];
+    private boolean passes(LineReach straight, int nail, int post) {
+        double height = ends[post - 1] - starts[nail];
         double along = stations[post] - stations[nail];
         return straight.pass(along, height - 1, height + 1);
+    }
+
+    /** Nails at the ends of the run alone. */
+    private boolean[] endNails() {
+        boolean[] atEnds = new boolean[stations.length];
+        atEnds[0] = true;
+        atEnds[stations.length - 1] = true;
+        return atEnds;
     }
 
     private void layLevel(Treatment level, int first, long[] levels) {
         for (int bay = 0; bay < levels.length; bay++) {
             lay(first + bay, level, levels[bay], levels[bay]);
-            nails[first + bay] |= bay == 0 || levels[bay] != levels[bay - 1];
+            laidNails[first + bay] |= bay == 0 || levels[bay] != levels[bay - 1];
         }
-        nails[first + levels.length] = true;
+        laidNails[first + levels.length] = true;
     }
 
     private void layStrings(int first, int last) {
@@ -272,8 +291,8 @@ public final class SlopeFit {
                         string.bottomAt(station(bay)).nanometres(),
                         string.bottomAt(station(bay + 1)).nanometres());
             }
-            nails[nail] = true;
-            nails[post] = true;
+            laidNails[nail] = true;
+            laidNails[post] = true;
             nail = post;
         }
     }
@@ -339,12 +358,13 @@ public final class SlopeFit {
         }
     }
 
-    private static void requireNotTooSteep(Profile ground, List<Length> posts) {
-        for (int post = 1; post < posts.size(); post++) {
-            Slope grade = ground.slopeBetween(posts.get(post - 1), posts.get(post));
+    private void requireNotTooSteep() {
+        for (int post = 1; post < stations.length; post++) {
+            Slope grade = Slope.of(
+                    groundAt(post).minus(groundAt(post - 1)), station(post).minus(station(post - 1)));
             if (grade.abs().compareTo(STEEPEST) > 0) {
                 throw new IllegalArgumentException("grade of the ground from post " + post + " at "
-                        + posts.get(post - 1) + " to post " + (post + 1) + " at " + posts.get(post) + " was "
+                        + station(post - 1) + " to post " + (post + 1) + " at " + station(post) + " was "
                         + Written.percent(grade) + "; a bay takes up to 100 % either way, so check the unit of"
                         + " the shots, or put the fence on a retaining wall or steps there");
             }
@@ -397,7 +417,7 @@ public final class SlopeFit {
         List<Interval> strings = new ArrayList<>();
         int nail = 0;
         for (int post = 1; post < stations.length; post++) {
-            if (nails[post]) {
+            if (isNail(post)) {
                 strings.add(Interval.of(station(nail), station(post)));
                 nail = post;
             }
@@ -528,11 +548,11 @@ public final class SlopeFit {
     /** Returns the string that a bay hangs on, as one long bay. */
     FittedBay string(int bay) {
         int from = bay;
-        while (!nails[from]) {
+        while (!isNail(from)) {
             from--;
         }
         int to = bay + 1;
-        while (!nails[to]) {
+        while (!isNail(to)) {
             to++;
         }
         return new FittedBay(treatments[bay], ground, stations[from], starts[from], stations[to], ends[to - 1]);
@@ -544,7 +564,7 @@ public final class SlopeFit {
 
     /** Tells whether the line bends or steps at a post, or ends there. */
     boolean isNail(int post) {
-        return nails[post];
+        return nails.get()[post];
     }
 
     FittedBay bay(int index) {
@@ -554,6 +574,11 @@ public final class SlopeFit {
 
     Length station(int post) {
         return Length.ofNanometres(stations[post]);
+    }
+
+    /** Returns the height of the ground at a post. */
+    Length groundAt(int post) {
+        return Length.ofNanometres(grounds[post]);
     }
 
     /** By stations alone: a plan numbers its bays through, and its numbers are not those of this run. */

@@ -3,7 +3,7 @@ package org.fencecore.slope;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.fencecore.geometry.Clearance;
+import org.fencecore.geometry.ground.Clearance;
 import org.fencecore.units.Length;
 import org.fencecore.units.Rounding;
 import org.fencecore.units.Slope;

@@ -1,6 +1,6 @@
 package org.fencecore.slope;
 
-import org.fencecore.geometry.Clearance;
+import org.fencecore.geometry.ground.Clearance;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Worksheet;

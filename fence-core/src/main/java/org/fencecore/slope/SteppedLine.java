@@ -1,7 +1,7 @@
 package org.fencecore.slope;
 
-import org.fencecore.geometry.Profile;
-import org.fencecore.geometry.ProfilePoint;
+import org.fencecore.geometry.ground.Profile;
+import org.fencecore.geometry.ground.ProfilePoint;
 import org.fencecore.units.Length;
 
 /**

@@ -1,13 +1,10 @@
 /**
- * How a fence meets sloping ground: where the bottoms of the boards run and how the rails of each bay are cut.
+ * How a fence meets sloping ground: where the bottoms of the boards run, and their tops.
  *
  * <p>Give {@link org.fencecore.slope.SlopeFit} the ground as a profile, the stations of the posts and a
  * {@link org.fencecore.slope.SlopeSpec}; whichever {@link org.fencecore.slope.Treatment} it is, it answers with one
  * {@link org.fencecore.slope.FittedBay} for each two neighbouring posts. {@link org.fencecore.slope.SlopeChoice} compares
- * the treatments. What stands on that line follows from it: {@link org.fencecore.slope.RailHeights} gives the
- * {@link org.fencecore.slope.RailMarks} to draw on a post for the rails of a {@link org.fencecore.slope.RailSpec};
- * {@link org.fencecore.slope.RailPieces} cuts these rails into {@link org.fencecore.slope.RailPiece}s; a {@link org.fencecore.slope.TopLine}
- * of some {@link org.fencecore.slope.TopShape} gives the length of every board, and
+ * the treatments. What stands on that line follows from it: a {@link org.fencecore.slope.TopLine} of some {@link org.fencecore.slope.TopShape} gives the length of every board, and
  * {@link org.fencecore.slope.BayTop} the same over one bay or over the opening of a gate;
  * {@link org.fencecore.slope.KickBoard}s close what is open under a bay, and
  * {@link org.fencecore.slope.PostTops} the {@link org.fencecore.slope.PostHeight} of every post. Nothing else of the fence
@@ -43,10 +40,6 @@
  * bay.endCut();                   // 11.3099 degrees off square
  * bay.clearance().min();          // 2 in
  * fit.findings();                 // none
- *
- * RailHeights marks = RailHeights.of(RailSpec.builder().build(), bay.aboveStart(), bay.grade());
- * marks.rails().get(0).bottom();  // 6 in above the ground
- * marks.rails().get(0).top();     // 9.5693 in: the 3 1/2 in rail takes 3.5693 in plumb
  *
  * SlopeFit.strings(ground, posts, spec).strings().size();      // 1, over all three bays
  * SlopeFit.best(ground, posts, spec).best().treatment();       // RACKED

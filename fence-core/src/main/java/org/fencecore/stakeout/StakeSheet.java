@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import org.fencecore.FencePlan;
 import org.fencecore.Run;
-import org.fencecore.geometry.Clearance;
+import org.fencecore.geometry.ground.Clearance;
 import org.fencecore.units.Length;
 import org.fencecore.units.Rounding;
 import org.fencecore.worksheet.Citation;

@@ -3,7 +3,7 @@ package org.fencecore.stakeout;
 import java.util.List;
 import org.fencecore.Post;
 import org.fencecore.Run;
-import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.ground.Profile;
 import org.fencecore.units.Length;
 import org.fencecore.units.Slope;
 

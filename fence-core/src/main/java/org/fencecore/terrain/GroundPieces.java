@@ -7,7 +7,7 @@ import java.util.OptionalLong;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Point;
 import org.fencecore.geometry.Polyline;
-import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.ground.Profile;
 import org.fencecore.units.Length;
 
 /**

@@ -1,6 +1,6 @@
 package org.fencecore.terrain;
 
-import org.fencecore.geometry.ProfilePoint;
+import org.fencecore.geometry.ground.ProfilePoint;
 import org.fencecore.units.Length;
 
 /** Heights that a profile can hold. */

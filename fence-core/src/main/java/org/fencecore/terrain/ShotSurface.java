@@ -8,8 +8,8 @@ import java.util.Optional;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Point;
 import org.fencecore.geometry.Polyline;
-import org.fencecore.geometry.Profile;
-import org.fencecore.geometry.Surface;
+import org.fencecore.geometry.ground.Profile;
+import org.fencecore.geometry.ground.Surface;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Finding;
 

@@ -3,7 +3,7 @@ package org.fencecore.terrain;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.ground.Profile;
 import org.fencecore.units.Length;
 import org.fencecore.units.Slope;
 import org.fencecore.worksheet.Citation;

@@ -1,6 +1,6 @@
 /**
  * From what the crew measured to the ground under a line. Whichever way the ground was taken, the end is one
- * {@link org.fencecore.geometry.Profile}, with every break kept.
+ * {@link org.fencecore.geometry.ground.Profile}, with every break kept.
  *
  * <p>Along the line itself: {@link org.fencecore.terrain.LevelNotes} reduces a page of the level book, each line a
  * {@link org.fencecore.terrain.LevelEntry}, and shares out the misclosure as
@@ -9,7 +9,7 @@
  *
  * <p>Over the whole yard: {@link org.fencecore.terrain.ShotSurface} joins spot {@link org.fencecore.terrain.Shot}s into
  * flat triangles, each a {@link org.fencecore.terrain.Facet}, and {@link org.fencecore.terrain.GridSurface} is bilinear
- * between the nodes of a grid. Both are a {@link org.fencecore.geometry.Surface}, and
+ * between the nodes of a grid. Both are a {@link org.fencecore.geometry.ground.Surface}, and
  * {@link org.fencecore.terrain.GroundUnder} is the profile under a line, or where the surface does not reach.
  *
  * <p>{@link org.fencecore.terrain.SlopeTaping} brings a distance taped along the slope to the level distance that

@@ -4,28 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.List;
-import org.fencecore.FencePlan;
+import org.fencecore.drawing.sheet.Paper;
+import org.fencecore.drawing.sheet.Scale;
+import org.fencecore.drawing.sheet.Svg;
 import org.fencecore.units.Length;
 import org.junit.jupiter.api.Test;
 
 class DrawingTest {
 
     private static final Spot ZERO = Spot.of(Length.ZERO, Length.ZERO);
-
-    @Test
-    void theLinesOfTheFrontPageWork() {
-        FencePlan plan = BackYard.sloping();
-
-        Drawing lot = PlanView.of(plan);
-        Drawing side = ElevationView.of(plan, plan.runs().get(0));
-        Drawing gate = GateView.of(plan.gates().get(0));
-        String svg = Svg.write(side, Paper.LETTER);
-
-        assertThat(lot).hasToString("Fence plan");
-        assertThat(side).hasToString("Elevation of side 1");
-        assertThat(gate).hasToString("Gate: side gate");
-        assertThat(svg).contains("<svg ").endsWith("</svg>\n");
-    }
 
     /** Also the example of the drawing's Javadoc. */
     @Test

@@ -4,20 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Stream;
-import org.fencecore.FencePlan;
-import org.fencecore.Post;
-import org.fencecore.Run;
-import org.fencecore.Stretch;
 import org.fencecore.geometry.Interval;
-import org.fencecore.layout.Face;
 import org.fencecore.units.Length;
 import org.junit.jupiter.api.Test;
 
-/** Long drawings broken over sheets: nothing is lost, what is at a match line is on both, and lettering stays legible. */
+/** A drawing broken over sheets: what is at a match line is on both. */
 class MatchLinesTest {
 
     private static Length feet(double feet) {
@@ -59,7 +52,7 @@ class MatchLinesTest {
                                 Lettering.NOTE,
                                 List.of(new Ladder.Cell(Interval.of(feet(20), feet(70)), "50'"))))))
                 .build();
-        List<Drawing> sheets = MatchLines.split(slope, places, feet(32));
+        List<Drawing> sheets = slope.sheets(places, feet(32));
         assertThat(sheets)
                 .extracting(Drawing::title)
                 .containsExactly("Slope, sheet 1 of 3", "Slope, sheet 2 of 3", "Slope, sheet 3 of 3");
@@ -86,86 +79,11 @@ class MatchLinesTest {
     }
 
     @Test
-    void whatFitsIsNotBroken() {
-        FencePlan plan = BackYard.level(24);
-        Run run = plan.runs().get(0);
-        assertThat(ElevationView.sheets(plan, run, feet(32)))
-                .singleElement()
-                .satisfies(sheet -> assertThat(sheet.shapes())
-                        .isEqualTo(ElevationView.of(plan, run).shapes()));
-        assertThatThrownBy(() -> ElevationView.sheets(plan, run, Length.ofInches(11)))
+    void aSheetHasSomeLength() {
+        Drawing slope = Drawing.titled("Slope").build();
+        assertThat(slope.sheets(List.of(), feet(30))).containsExactly(slope);
+        assertThatThrownBy(() -> slope.sheets(List.of(feet(0), feet(9)), Length.ZERO))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("longest was")
-                .hasMessageContaining("1 ft or more");
-    }
-
-    /** A run of 300 ft: every post and board is on a sheet, and every sheet is at 1/4 in to the foot or larger. */
-    @Test
-    void aLongRunKeepsItsScaleAndLosesNothing() {
-        FencePlan plan = BackYard.level(300);
-        Run run = plan.runs().get(0);
-        List<Drawing> sheets = ElevationView.sheets(plan, run, feet(30));
-        List<String> numbers = sheets.stream()
-                .flatMap(sheet -> figures(sheet, "post").stream())
-                .toList();
-        assertThat(numbers).hasSize(run.posts().size() + sheets.size() - 1);
-        assertThat(new HashSet<>(numbers))
-                .containsExactlyInAnyOrderElementsOf(run.posts().stream()
-                        .map(Post::number)
-                        .map(number -> Integer.toString(number))
-                        .toList());
-        Set<Shape> boards = new HashSet<>();
-        for (Drawing sheet : sheets) {
-            assertThat(Sheet.of(sheet, Paper.LETTER).placing.scale.denominator())
-                    .isLessThanOrEqualTo(48);
-            sheet.shapes().stream()
-                    .filter(shape -> shape.layer() == Layer.OUTSIDE_BOARDS)
-                    .forEach(boards::add);
-        }
-        assertThat(boards)
-                .hasSize(run.stretches()
-                        .get(0)
-                        .boards()
-                        .orElseThrow()
-                        .row(Face.OUTSIDE)
-                        .count());
-    }
-
-    /** Every mark of the story pole, to the sixteenth, has room on some sheet, on every paper. */
-    @Test
-    void everyBoardHasItsMarkOnTheStoryPole() {
-        FencePlan plan = BackYard.sloping();
-        for (Run run : plan.runs()) {
-            for (Stretch stretch : run.stretches()) {
-                List<Drawing> sheets = BoardMarksView.sheets(plan, run, stretch);
-                Set<String> shown = new HashSet<>();
-                for (Drawing sheet : sheets) {
-                    shown.addAll(figures(sheet, "outside boards"));
-                    for (Paper paper : List.of(Paper.LETTER, Paper.TABLOID, Paper.A4, Paper.A3)) {
-                        assertThat(Sheet.of(sheet, paper).placing.leftOut()).isZero();
-                    }
-                }
-                assertThat(shown)
-                        .containsAll(
-                                stretch
-                                        .boards()
-                                        .orElseThrow()
-                                        .row(Face.OUTSIDE)
-                                        .storyPole(Length.ofInches(1).dividedBy(16))
-                                        .stream()
-                                        .map(Figures.USUAL::format)
-                                        .toList());
-            }
-        }
-    }
-
-    @Test
-    void marksAreOfThePlanThatIsDrawn() {
-        FencePlan plan = BackYard.level(24);
-        Run other = BackYard.level(40).runs().get(0);
-        assertThatThrownBy(() ->
-                        BoardMarksView.sheets(plan, other, other.stretches().get(0)))
-                .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("take them from the plan");
+                .hasMessageContaining("longest was 0");
     }
 }

@@ -17,10 +17,10 @@ import org.fencecore.geometry.Corner;
 import org.fencecore.geometry.Point;
 import org.fencecore.geometry.Polygon;
 import org.fencecore.geometry.Polyline;
-import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Segment;
 import org.fencecore.geometry.Side;
 import org.fencecore.geometry.Zone;
+import org.fencecore.geometry.ground.Profile;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Finding;
 

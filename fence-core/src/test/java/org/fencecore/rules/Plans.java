@@ -1,8 +1,8 @@
 package org.fencecore.rules;
 
 import org.fencecore.geometry.Point;
-import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Segment;
+import org.fencecore.geometry.ground.Profile;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Citation;
 

@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import org.fencecore.geometry.Interval;
-import org.fencecore.geometry.Profile;
-import org.fencecore.geometry.ProfilePoint;
+import org.fencecore.geometry.ground.Profile;
+import org.fencecore.geometry.ground.ProfilePoint;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Finding;
 import org.junit.jupiter.api.Test;

@@ -9,8 +9,8 @@ import net.jqwik.api.Arbitrary;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
-import org.fencecore.geometry.Clearance;
 import org.fencecore.geometry.Interval;
+import org.fencecore.geometry.ground.Clearance;
 import org.fencecore.units.Length;
 import org.fencecore.units.Slope;
 

@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import org.fencecore.footing.PostSetting;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.layout.PostSpacingSpec;
-import org.fencecore.slope.RailSpec;
+import org.fencecore.rail.RailSpec;
 import org.fencecore.units.Length;
 import org.junit.jupiter.api.Test;
 

@@ -11,7 +11,7 @@ import java.util.Collections;
 import java.util.List;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.Point;
-import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.ground.Profile;
 import org.fencecore.units.Length;
 import org.junit.jupiter.api.Test;
 

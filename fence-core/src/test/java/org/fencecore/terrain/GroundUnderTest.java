@@ -7,7 +7,7 @@ import static org.fencecore.terrain.Feet.shot;
 
 import java.util.List;
 import org.fencecore.geometry.Interval;
-import org.fencecore.geometry.Plane;
+import org.fencecore.geometry.ground.Plane;
 import org.junit.jupiter.api.Test;
 
 class GroundUnderTest {

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.fencecore.terrain.Feet.ft;
 import static org.fencecore.terrain.Feet.m;
 
-import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Station;
+import org.fencecore.geometry.ground.Profile;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Severity;

@@ -6,8 +6,8 @@ import static org.fencecore.terrain.Feet.ft;
 import static org.fencecore.terrain.Feet.m;
 
 import java.util.Map;
-import org.fencecore.geometry.Profile;
 import org.fencecore.geometry.Station;
+import org.fencecore.geometry.ground.Profile;
 import org.fencecore.units.Length;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

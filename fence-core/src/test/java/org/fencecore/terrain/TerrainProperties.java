@@ -14,12 +14,12 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.LongRange;
 import org.fencecore.geometry.Interval;
-import org.fencecore.geometry.Plane;
 import org.fencecore.geometry.Point;
 import org.fencecore.geometry.Polyline;
-import org.fencecore.geometry.Profile;
-import org.fencecore.geometry.ProfilePoint;
-import org.fencecore.geometry.Surface;
+import org.fencecore.geometry.ground.Plane;
+import org.fencecore.geometry.ground.Profile;
+import org.fencecore.geometry.ground.ProfilePoint;
+import org.fencecore.geometry.ground.Surface;
 import org.fencecore.units.Length;
 import org.fencecore.units.Slope;
 

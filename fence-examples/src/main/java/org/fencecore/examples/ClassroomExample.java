@@ -8,7 +8,7 @@ import org.fencecore.footing.SoilClass;
 import org.fencecore.gate.GateDesign;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.gate.HingeSide;
-import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.ground.Profile;
 import org.fencecore.layout.BoardLayout;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.slope.SlopeFit;

@@ -8,7 +8,7 @@ import org.fencecore.estimate.Comparison;
 import org.fencecore.estimate.Estimate;
 import org.fencecore.estimate.EstimateSpec;
 import org.fencecore.geometry.Bearing;
-import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.ground.Profile;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.site.GateLocation;
 import org.fencecore.site.Site;

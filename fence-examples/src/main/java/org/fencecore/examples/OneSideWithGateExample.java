@@ -4,7 +4,7 @@ import java.util.List;
 import org.fencecore.FencePlan;
 import org.fencecore.FencePlanner;
 import org.fencecore.geometry.Bearing;
-import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.ground.Profile;
 import org.fencecore.site.GateLocation;
 import org.fencecore.site.Site;
 import org.fencecore.style.FenceStyle;

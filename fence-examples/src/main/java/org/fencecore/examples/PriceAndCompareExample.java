@@ -11,7 +11,7 @@ import org.fencecore.estimate.Estimate;
 import org.fencecore.estimate.EstimateSpec;
 import org.fencecore.estimate.PriceBook;
 import org.fencecore.estimate.Task;
-import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.ground.Profile;
 import org.fencecore.layout.PostSpacingSpec;
 import org.fencecore.packet.ComparisonSheet;
 import org.fencecore.packet.EstimateSheet;

@@ -1,6 +1,6 @@
 package org.fencecore.examples;
 
-import org.fencecore.geometry.Profile;
+import org.fencecore.geometry.ground.Profile;
 import org.fencecore.units.Length;
 
 /** Ground shots written in one line. */

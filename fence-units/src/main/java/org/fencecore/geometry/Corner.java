@@ -1,5 +1,6 @@
 package org.fencecore.geometry;
 
+import org.fencecore.geometry.exact.Exact;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.jspecify.annotations.Nullable;

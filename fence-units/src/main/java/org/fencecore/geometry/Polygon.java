@@ -5,6 +5,7 @@ import java.util.AbstractList;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.fencecore.geometry.exact.Exact;
 import org.fencecore.units.Area;
 import org.fencecore.units.Length;
 import org.jspecify.annotations.Nullable;
@@ -37,6 +38,9 @@ public final class Polygon {
 
     private final List<Point> vertices;
     private final BigInteger twiceArea; // in square nanometres, over zero if the vertices go counter-clockwise
+    // Looked for when first asked; of two threads that ask at once each finds the same.
+    private @Nullable SelfCrossing crossing;
+    private volatile boolean isSearched;
 
     private Polygon(List<Point> vertices) {
         this.vertices = vertices;
@@ -215,7 +219,11 @@ public final class Polygon {
      * @return the lowest pair of sides that meet elsewhere than at the vertex they share; empty for a sound boundary
      */
     public Optional<SelfCrossing> firstSelfCrossing() {
-        return SelfCrossingSearch.first(this);
+        if (!isSearched) {
+            crossing = SelfCrossingSearch.first(this).orElse(null);
+            isSearched = true;
+        }
+        return Optional.ofNullable(crossing);
     }
 
     /**

@@ -1,6 +1,7 @@
 package org.fencecore.geometry;
 
 import java.util.Optional;
+import org.fencecore.geometry.exact.Exact;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.jspecify.annotations.Nullable;

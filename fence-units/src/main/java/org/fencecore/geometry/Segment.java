@@ -2,6 +2,7 @@ package org.fencecore.geometry;
 
 import java.math.BigInteger;
 import java.util.Optional;
+import org.fencecore.geometry.exact.Exact;
 import org.fencecore.units.Length;
 
 /**

@@ -2,6 +2,7 @@ package org.fencecore.geometry;
 
 import java.util.Arrays;
 import java.util.Optional;
+import org.fencecore.geometry.exact.Exact;
 
 /**
  * Looks for two sides of a boundary that meet where they should not. Every side is compared with those after it, but

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.fencecore.geometry.exact.Exact;
 import org.fencecore.units.Length;
 import org.fencecore.units.Rounding;
 import org.jspecify.annotations.Nullable;

@@ -3,6 +3,7 @@ package org.fencecore.geometry;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import org.fencecore.geometry.exact.Exact;
 import org.fencecore.units.Length;
 import org.jspecify.annotations.Nullable;
 

@@ -1,12 +1,9 @@
 /**
- * The plane geometry a layout crew works with: places, directions and lines on the ground, seen from above and from the
- * side. Distances in plan are level distances.
+ * The plane geometry a layout crew works with: places, directions and lines on the ground, seen from above. Distances are
+ * level distances. Heights are in {@code org.fencecore.geometry.ground}.
  *
  * <p>Along one line, start with {@link org.fencecore.geometry.Interval}, a stretch of it, and
- * {@link org.fencecore.geometry.Station}, a distance along it as a surveyor writes it. Seen from the side,
- * {@link org.fencecore.geometry.Profile} is the ground or a rail: heights at stations
- * ({@link org.fencecore.geometry.ProfilePoint}), grades, and the {@link org.fencecore.geometry.Clearance} under a line.
- * The ground of a whole yard is a {@link org.fencecore.geometry.Surface}, the simplest a {@link org.fencecore.geometry.Plane}.
+ * {@link org.fencecore.geometry.Station}, a distance along it as a surveyor writes it.
  *
  * <p>In plan, {@link org.fencecore.geometry.Point} and {@link org.fencecore.geometry.Bearing} come first, then
  * {@link org.fencecore.geometry.Segment} for one straight line and its two {@link org.fencecore.geometry.Side}s,

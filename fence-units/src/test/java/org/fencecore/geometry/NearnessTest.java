@@ -105,19 +105,4 @@ class NearnessTest {
                 .containsExactly(feet(8, 9), feet(10, 12));
         assertThat(Interval.common(List.of(feet(0, 5)), List.of())).isEmpty();
     }
-
-    @Test
-    void aProfileTellsWhereItIsPastALevel() {
-        Profile top = Profile.builder()
-                .point(Length.ZERO, Length.ofFeet(4))
-                .point(Length.ofFeet(10), Length.ofFeet(6))
-                .point(Length.ofFeet(20), Length.ofFeet(6))
-                .point(Length.ofFeet(40), Length.ofFeet(2))
-                .build();
-
-        assertThat(top.stretchesAbove(Length.ofFeet(5))).containsExactly(feet(5, 25));
-        assertThat(top.stretchesBelow(Length.ofFeet(5))).containsExactly(feet(0, 5), feet(25, 40));
-        assertThat(top.stretchesAbove(Length.ofFeet(6))).isEmpty();
-        assertThat(top.stretchesAbove(Length.ofFeet(1))).containsExactly(feet(0, 40));
-    }
 }

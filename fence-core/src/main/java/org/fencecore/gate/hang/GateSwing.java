@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.fencecore.geometry.Point;
 import org.fencecore.geometry.Segment;
 import org.fencecore.geometry.Side;
-import org.fencecore.geometry.Surface;
+import org.fencecore.geometry.ground.Surface;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Rounding;

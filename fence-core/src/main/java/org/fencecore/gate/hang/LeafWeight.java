@@ -8,7 +8,7 @@ import org.fencecore.gate.FramePiece;
 import org.fencecore.gate.GateBrace;
 import org.fencecore.gate.GateLeaf;
 import org.fencecore.gate.HingeSide;
-import org.fencecore.geometry.ProfilePoint;
+import org.fencecore.geometry.ground.ProfilePoint;
 import org.fencecore.internal.Once;
 import org.fencecore.units.Force;
 import org.fencecore.units.Length;
@@ -99,7 +99,7 @@ public final class LeafWeight {
      * @return their weight
      */
     public Force boards() {
-        return boards.stream().map(LeafBoards::weight).reduce(Force.ZERO, Force::plus);
+        return sums.get().boards();
     }
 
     /**
@@ -108,7 +108,7 @@ public final class LeafWeight {
      * @return frame, braces and boards
      */
     public Force total() {
-        return frame().plus(braces()).plus(boards());
+        return sums.get().total();
     }
 
     private Volume frameVolume() {
@@ -119,13 +119,47 @@ public final class LeafWeight {
         return sums.get().braces();
     }
 
-    /** Volumes, and weights times places in newtons times nanometres. */
-    private record Sums(Volume frame, Volume braces, double across, double up) {}
+    /** Volumes, weights, and weights times places in newtons times nanometres. */
+    private record Sums(Volume frame, Volume braces, Force boards, Force total, double across, double up) {}
 
     private Sums sum() {
-        Volume frame = leaf.pieces().stream().map(FramePiece::volume).reduce(Volume.ZERO, Volume::plus);
-        Volume braces = leaf.braces().stream().map(GateBrace::volume).reduce(Volume.ZERO, Volume::plus);
-        return new Sums(frame, braces, moments(true), moments(false));
+        double perVolume = frameWood.unitWeight().newtonsPerCubicMetre();
+        double across = 0;
+        double up = 0;
+        Volume frame = Volume.ZERO;
+        for (FramePiece piece : leaf.pieces()) {
+            Volume volume = piece.volume();
+            ProfilePoint centre = piece.centre();
+            frame = frame.plus(volume);
+            across += perVolume * volume.cubicMetres() * centre.station().nanometres();
+            up += perVolume * volume.cubicMetres() * centre.elevation().nanometres();
+        }
+        Volume braces = Volume.ZERO;
+        for (GateBrace brace : leaf.braces()) {
+            Volume volume = brace.volume();
+            ProfilePoint centre = brace.centre();
+            braces = braces.plus(volume);
+            across += perVolume * volume.cubicMetres() * centre.station().nanometres();
+            up += perVolume * volume.cubicMetres() * centre.elevation().nanometres();
+        }
+        Force boarding = Force.ZERO;
+        Length middle = leaf.width().dividedBy(2);
+        for (LeafBoards lot : boards) {
+            Force weight = lot.weight();
+            Length place = lot.centre().orElse(middle);
+            boarding = boarding.plus(weight);
+            across += weight.newtons() * place.nanometres();
+            up += weight.newtons()
+                    * (lot.bottom().nanometres()
+                            + lot.length().nanometres() / 2.0
+                            + leaf.rake().riseOver(place).nanometres());
+        }
+        Force total = frameWood
+                .unitWeight()
+                .times(frame)
+                .plus(frameWood.unitWeight().times(braces))
+                .plus(boarding);
+        return new Sums(frame, braces, boarding, total, across, up);
     }
 
     /**
@@ -146,31 +180,6 @@ public final class LeafWeight {
      */
     public Length up() {
         return Length.ofNanometres(Math.round(sums.get().up() / total().newtons()));
-    }
-
-    /** Sum of weight times place, in newtons times nanometres. */
-    private double moments(boolean across) {
-        double perVolume = frameWood.unitWeight().newtonsPerCubicMetre();
-        double sum = 0;
-        for (FramePiece piece : leaf.pieces()) {
-            sum += perVolume * piece.volume().cubicMetres() * part(piece.centre(), across);
-        }
-        for (GateBrace brace : leaf.braces()) {
-            sum += perVolume * brace.volume().cubicMetres() * part(brace.centre(), across);
-        }
-        Length middle = leaf.width().dividedBy(2);
-        for (LeafBoards lot : boards) {
-            Length place = lot.centre().orElse(middle);
-            double height = lot.bottom().nanometres()
-                    + lot.length().nanometres() / 2.0
-                    + leaf.rake().riseOver(place).nanometres();
-            sum += lot.weight().newtons() * (across ? place.nanometres() : height);
-        }
-        return sum;
-    }
-
-    private static double part(ProfilePoint place, boolean across) {
-        return (across ? place.station() : place.elevation()).nanometres();
     }
 
     /**
