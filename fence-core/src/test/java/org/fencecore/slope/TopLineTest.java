@@ -2,6 +2,7 @@ package org.fencecore.slope;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
@@ -217,7 +218,12 @@ class TopLineTest {
         TopLine top = TopLine.of(TopShape.arched(Length.ofInches(49)), level, SIX_FEET);
 
         assertThat(top.boardLengthAt(Length.ofFeet(4))).isEqualTo(Length.ofInches(72 + 48));
-        assertThat(top.findings(Length.ofInches(4))).extracting(Finding::code).containsExactly("arch-limited");
+        assertThat(top.findings(Length.ofInches(4)))
+                .extracting(Finding::code, Finding::place)
+                .containsExactly(tuple("arch-limited", "bay from 0.00 ft to 8.00 ft"));
+        assertThat(TopLine.of(TopShape.arched(Length.ofInches(48)), level, SIX_FEET)
+                        .findings(Length.ofInches(4)))
+                .isEmpty();
     }
 
     /** A dip of 6 in comes 2 in under the top rail, which is 4 in below the tops; a rail 6 in below is covered. */
