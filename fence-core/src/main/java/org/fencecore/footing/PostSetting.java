@@ -2,6 +2,7 @@ package org.fencecore.footing;
 
 import java.util.Objects;
 import java.util.Optional;
+import org.fencecore.internal.Limits;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Written;
 import org.jspecify.annotations.Nullable;
@@ -148,15 +149,6 @@ public final class PostSetting {
      */
     public boolean isDryMixBase() {
         return dryMixBase;
-    }
-
-    /**
-     * Returns how thick the gravel under the post is.
-     *
-     * @return the thickness, zero for none
-     */
-    public Length gravelBase() {
-        return dryMixBase ? Length.ZERO : base;
     }
 
     /**
