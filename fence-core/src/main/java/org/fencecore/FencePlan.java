@@ -217,9 +217,10 @@ public final class FencePlan {
      */
     public FencePlan withSetPosts(Collection<SetPost> measured) {
         Map<Integer, SetPost> all = new TreeMap<>(set);
+        Set<Integer> known = posts.stream().map(Post::number).collect(Collectors.toSet());
         Set<Integer> given = new HashSet<>();
         for (SetPost post : measured) {
-            if (posts.stream().noneMatch(known -> known.number() == post.number())) {
+            if (!known.contains(post.number())) {
                 throw new IllegalArgumentException("number of a set post was " + post.number()
                         + "; the plan has posts 1 to " + posts.size() + ": give each the number it has on the plan");
             }

@@ -5,14 +5,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import org.fencecore.boarding.BoardMovement;
 import org.fencecore.gate.hang.HingePostLoad;
 import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.ground.Profile;
 import org.fencecore.geometry.ground.Surface;
 import org.fencecore.internal.Once;
 import org.fencecore.layout.BoardLayout;
-import org.fencecore.layout.Fitting;
 import org.fencecore.layout.PostSpacing;
 import org.fencecore.rail.RailHeights;
 import org.fencecore.rail.RailMarks;
@@ -27,9 +25,7 @@ import org.fencecore.slope.TopLine;
 import org.fencecore.style.FenceStyle;
 import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
-import org.fencecore.units.Rounding;
 import org.fencecore.units.Slope;
-import org.fencecore.worksheet.Citation;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Severity;
 import org.fencecore.worksheet.Written;
@@ -39,8 +35,6 @@ import org.fencecore.worksheet.Written;
  * plan are known, {@link #build} puts the run together.
  */
 final class RunDraft {
-
-    private static final int MOST_BOARDS = 5_000_000;
 
     private final FenceStyle style;
     private final FenceLine line;
@@ -56,6 +50,7 @@ final class RunDraft {
     private final List<StretchDraft> stretches = new ArrayList<>();
     private final List<GateDraft> gates = new ArrayList<>();
     private final GateHanging hanging;
+    private final BoardFitting boarding;
 
     /** Fence between two fixed posts: which posts of this run, and all that does not need them finished. */
     private record StretchDraft(
@@ -93,7 +88,8 @@ final class RunDraft {
         this.book = book;
         this.findings = findings;
         this.half = style.postLumber().width().dividedBy(2);
-        this.hanging = new GateHanging(style, line, ground, surface, this::fitLeaf, findings);
+        this.boarding = new BoardFitting(style, line, book, findings);
+        this.hanging = new GateHanging(style, line, ground, surface, boarding::fitLeaf, findings);
         row.spots().forEach(this::enter);
         row.parts().forEach(this::buildBetween);
     }
@@ -181,11 +177,11 @@ final class RunDraft {
         List<CourseRun> courses = List.of();
         if (style.boards().isHorizontal()) {
             courses = new CourseFitting(style, slope, boarded.get(), name(part), findings).fit();
-            courses.forEach(each -> close(each.layout().courses(), name(part)));
+            courses.forEach(each -> boarding.close(each.layout().courses(), name(part)));
         } else {
-            boards = fit(boarded.get().length(), name(part))
+            boards = boarding.fit(boarded.get().length(), name(part))
                     .map(layout -> keptOff(layout, at, boarded.get().start()));
-            boards.ifPresent(layout -> close(layout, name(part)));
+            boards.ifPresent(layout -> boarding.close(layout, name(part)));
             Once<RailPieces> laid = Once.of(() -> RailPieces.lay(
                     slope, style.rails(), railed.get(), style.postLumber().width()));
             findings.later(() -> railFindings(laid.get()), name(part));
@@ -257,62 +253,6 @@ final class RunDraft {
             }
         }
         return tooSteep;
-    }
-
-    private Optional<BoardLayout> fit(Length clear, String place) {
-        Length least = style.pattern().minimumLength();
-        if (clear.compareTo(least) < 0) {
-            findings.add(Finding.blocker(
-                            "too-short-for-boards",
-                            place,
-                            Written.tape(clear, Rounding.DOWN) + " is too short for the pattern, which needs "
-                                    + Written.tape(least, Rounding.UP))
-                    .withRemedy("move the gate or the end of the fence, or use narrower boards"));
-            return Optional.empty();
-        }
-        if (clear.wholePieces(style.pattern().width()) >= MOST_BOARDS) {
-            findings.add(Finding.blocker(
-                            "too-many-boards",
-                            place,
-                            Written.feet(clear) + " would take over " + MOST_BOARDS + " boards of "
-                                    + style.pattern().width())
-                    .withRemedy("check the width of the boards and its unit"));
-            return Optional.empty();
-        }
-        BoardLayout layout = BoardLayout.fit(clear, style.pattern());
-        findings.later(layout::findings, place);
-        return Optional.of(layout);
-    }
-
-    private Optional<BoardLayout> fitLeaf(Length width, String place) {
-        Optional<BoardLayout> boards = fit(width, place);
-        boards.ifPresent(layout -> findings.later(
-                () -> rips(layout, place, "the leaf", "narrower", "wider, by the opening or the gaps beside it")));
-        return boards;
-    }
-
-    /** What the boards as laid out close of the wind, and how they move. */
-    private void close(BoardLayout layout, String place) {
-        book.close(line, () -> style.privacy(layout).solid());
-        style.boards().wood().ifPresent(wood -> {
-            findings.later(() -> BoardMovement.of(layout, wood).findings(wood.allowedGap()), place);
-        });
-        findings.later(() -> style.boards().isHorizontal()
-                ? rips(layout, place, "the fence", "lower", "higher")
-                : rips(layout, place, "the boarding", "shorter", "longer, by moving the post at either end"));
-    }
-
-    /** Says what length would need no rip, so that a post, a gate or the height can be changed. */
-    private static List<Finding> rips(BoardLayout layout, String place, String what, String less, String more) {
-        if (layout.choice() == Fitting.FULL_BOARDS) {
-            return List.of();
-        }
-        Length shorter = layout.clearLength().minus(layout.flushShorter());
-        Length longer = layout.flushLonger().minus(layout.clearLength());
-        return List.of(Finding.note("boards-ripped", place, layout.reason())
-                .withRemedy("for full boards alone make " + what + " " + Written.tape(shorter, Rounding.UP) + " " + less
-                        + " or " + Written.tape(longer, Rounding.UP) + " " + more)
-                .withSource(Citation.GEOMETRY));
     }
 
     private List<BoardAtPost> boardsAtPosts(StretchDraft draft, List<Post> own) {

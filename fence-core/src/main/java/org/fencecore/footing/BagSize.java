@@ -16,6 +16,10 @@ import org.fencecore.worksheet.Written;
  */
 public record BagSize(Mass weight, Volume yield) {
 
+    // Before the bags, which are checked against them.
+    private static final Volume LEAST_YIELD = Volume.ofCubicFeet(0.01);
+    private static final Volume MOST_YIELD = Volume.ofCubicFeet(100);
+
     /** A 40 lb bag, 0.30 cu ft. */
     public static final BagSize POUNDS_40 = ofPounds(40, 0.30);
 
@@ -45,7 +49,7 @@ public record BagSize(Mass weight, Volume yield) {
             throw new IllegalArgumentException(
                     "weight was " + Written.bag(weight) + "; it must be over 0, so check the bag's label");
         }
-        if (!(yield.cubicFeet() >= 0.01 && yield.cubicFeet() <= 100)) {
+        if (yield.compareTo(LEAST_YIELD) < 0 || yield.compareTo(MOST_YIELD) > 0) {
             throw new IllegalArgumentException(
                     "yield was " + Written.volume(yield) + "; it must be from 0.01 to 100 cu ft, so check its unit");
         }

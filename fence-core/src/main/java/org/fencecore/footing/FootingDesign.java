@@ -315,7 +315,7 @@ public final class FootingDesign {
 
     @Override
     public int hashCode() {
-        return 31 * load.hashCode() + spec.hashCode();
+        return Objects.hash(load, spec);
     }
 
     @Override

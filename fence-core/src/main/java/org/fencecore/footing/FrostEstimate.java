@@ -163,6 +163,10 @@ public final class FrostEstimate {
     /** Collects what is known of winter and soil. */
     public static final class Builder {
 
+        private static final DegreeDays MOST_DEGREE_DAYS = DegreeDays.ofFahrenheit(20_000);
+        private static final UnitWeight LEAST_WEIGHT = UnitWeight.ofPcf(10);
+        private static final UnitWeight MOST_WEIGHT = UnitWeight.ofPcf(200);
+
         private @Nullable DegreeDays freezingIndex;
         private Ratio cover = Ratio.of(1);
         private int freezingDays = 120;
@@ -182,7 +186,7 @@ public final class FrostEstimate {
          */
         public Builder freezingIndex(DegreeDays index) {
             Objects.requireNonNull(index, "index");
-            if (!(index.fahrenheit() > 0 && index.fahrenheit() <= 20_000)) {
+            if (!index.isPositive() || index.compareTo(MOST_DEGREE_DAYS) > 0) {
                 throw new IllegalArgumentException("index was " + index
                         + "; it must be over 0 and no more than 20,000 degF d, so check its unit; where it does not"
                         + " freeze, give a frost depth of 0");
@@ -226,7 +230,7 @@ public final class FrostEstimate {
          */
         public Builder warmth(DegreeDays degreeDays) {
             Objects.requireNonNull(degreeDays, "degreeDays");
-            if (degreeDays.isNegative() || degreeDays.fahrenheit() > 20_000) {
+            if (degreeDays.isNegative() || degreeDays.compareTo(MOST_DEGREE_DAYS) > 0) {
                 throw new IllegalArgumentException(
                         "degreeDays was " + degreeDays + "; it must be from 0 to 20,000 degF d, so check its unit");
             }
@@ -244,7 +248,7 @@ public final class FrostEstimate {
          * @throws IllegalArgumentException if any of them is out of its range
          */
         public Builder soil(UnitWeight newDryWeight, Ratio newWater, Conductivity newConductivity) {
-            if (!(newDryWeight.pcf() >= 10 && newDryWeight.pcf() <= 200)) {
+            if (newDryWeight.compareTo(LEAST_WEIGHT) < 0 || newDryWeight.compareTo(MOST_WEIGHT) > 0) {
                 throw new IllegalArgumentException(
                         "newDryWeight was " + newDryWeight + "; it must be from 10 to 200 pcf, so check its unit");
             }

@@ -32,6 +32,7 @@ public final class LateralLoad {
     /** Nothing known about the wind; a footing designed for this has its usual minimums only, and a finding says so. */
     public static final LateralLoad NONE = new LateralLoad(Force.ZERO, Length.ZERO, Moment.ZERO, null);
 
+    private static final Pressure MOST_PRESSURE = Pressure.ofPsf(1000);
     private static final Force LEAST_FORCE = Force.ofPoundsForce(0.01);
     private static final Force MOST_FORCE = Force.ofPoundsForce(1_000_000);
     private static final Moment MOST_MOMENT = Moment.ofPoundFeet(1_000_000);
@@ -90,7 +91,7 @@ public final class LateralLoad {
      */
     public static LateralLoad ofPressure(Pressure windPressure, Length tributaryWidth, Length bottom, Length top) {
         Objects.requireNonNull(windPressure, "windPressure");
-        if (!(windPressure.psf() > 0 && windPressure.psf() <= 1000)) {
+        if (!windPressure.isPositive() || windPressure.compareTo(MOST_PRESSURE) > 0) {
             throw new IllegalArgumentException("windPressure was " + Written.pressure(windPressure)
                     + "; it must be over 0 and no more than 1,000 psf; if it is not known, use LateralLoad.NONE");
         }

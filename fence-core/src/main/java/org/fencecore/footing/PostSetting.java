@@ -188,8 +188,11 @@ public final class PostSetting {
     public HoleShape holeFor(Length postWidth) {
         HoleShape shape = hole == null ? HoleShape.round(postWidth.times(3)) : hole;
         if (!shape.takes(postWidth)) {
-            throw new IllegalArgumentException("holeDiameter was " + shape.width() + " for a post with a diagonal of "
-                    + Length.ofMetres(postWidth.metres() * Math.sqrt(2))
+            throw new IllegalArgumentException("the hole was "
+                    + Length.min(shape.width(), shape.bottomWidth()) + " wide for a post "
+                    + (shape.isSquare()
+                            ? postWidth + " wide"
+                            : "with a diagonal of " + Length.ofMetres(postWidth.metres() * Math.sqrt(2)))
                     + "; the post must fit in its hole, so use a wider hole or check the unit of either");
         }
         return shape;

@@ -16,7 +16,8 @@ final class Limits {
     static final Citation DEFLECTION =
             Citation.of("IBC", "table 1604.3, exterior walls with flexible finishes, from memory", "2018");
 
-    private static final double MOST_FORCE = 1_000_000;
+    private static final Force MOST_FORCE = Force.ofPoundsForce(1_000_000);
+    private static final Moment MOST_MOMENT = Moment.ofPoundFeet(1_000_000);
 
     private Limits() {}
 
@@ -31,7 +32,7 @@ final class Limits {
 
     static Force force(String name, Force value) {
         Objects.requireNonNull(value, name);
-        if (value.isNegative() || value.poundsForce() > MOST_FORCE) {
+        if (value.isNegative() || value.compareTo(MOST_FORCE) > 0) {
             throw new IllegalArgumentException(name + " was " + Written.force(value)
                     + "; it must be from 0 to 1,000,000 lbf, so check its unit and sign");
         }
@@ -40,7 +41,7 @@ final class Limits {
 
     static Moment moment(String name, Moment value) {
         Objects.requireNonNull(value, name);
-        if (value.isNegative() || value.poundFeet() > MOST_FORCE) {
+        if (value.isNegative() || value.compareTo(MOST_MOMENT) > 0) {
             throw new IllegalArgumentException(name + " was " + Written.moment(value)
                     + "; it must be from 0 to 1,000,000 lbf-ft, so check its unit and sign");
         }

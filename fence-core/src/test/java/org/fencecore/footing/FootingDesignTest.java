@@ -343,7 +343,9 @@ class FootingDesignTest {
                 shadowbox().build());
 
         assertThat(one).isEqualTo(same).hasSameHashCodeAs(same);
-        assertThat(one).isNotEqualTo(FootingDesign.forPost(LateralLoad.NONE, SHADOWBOX));
+        assertThat(one)
+                .isNotEqualTo(FootingDesign.forPost(LateralLoad.NONE, SHADOWBOX))
+                .doesNotHaveSameHashCodeAs(FootingDesign.forPost(LateralLoad.NONE, SHADOWBOX));
         assertThat(one).isNotEqualTo(FootingDesign.forPost(WIND, SHADOWBOX.withExposedHeight(Length.ofFeet(6))));
         assertThat(one).hasToString("post embedded 7' 7\" by lateral soil bearing, hole 10 1/2\" wide and 8' 1\" deep");
     }

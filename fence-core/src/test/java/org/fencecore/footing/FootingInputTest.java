@@ -8,8 +8,11 @@ import java.util.function.Consumer;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
 import org.fencecore.units.Force;
 import org.fencecore.units.Length;
+import org.fencecore.units.Mass;
+import org.fencecore.units.Moment;
 import org.fencecore.units.Pressure;
 import org.fencecore.units.UnitWeight;
+import org.fencecore.units.Volume;
 import org.junit.jupiter.api.Test;
 
 /** What goes into a footing: defaults, equal values, and how misuse is answered. */
@@ -57,7 +60,8 @@ class FootingInputTest {
         assertThat(usual)
                 .isEqualTo(FootingSpec.builder().exposedHeight(SIX_FEET).build())
                 .hasSameHashCodeAs(FootingSpec.builder().exposedHeight(SIX_FEET).build())
-                .isEqualTo(usual.withExposedHeight(FOOT).withExposedHeight(SIX_FEET));
+                .isEqualTo(usual.withExposedHeight(FOOT).withExposedHeight(SIX_FEET))
+                .doesNotHaveSameHashCodeAs(usual.withExposedHeight(FOOT));
         different(
                 usual,
                 builder -> builder.postWidth(Length.ofInches(3))
@@ -131,8 +135,17 @@ class FootingInputTest {
                         PostSetting.builder().holeDiameter(Length.ofInches(4.9)).build());
         refused(
                 tight::build,
-                "holeDiameter was 124.46 mm for a post with a diagonal of 125.723586 mm; the post must"
-                        + " fit in its hole");
+                "the hole was 124.46 mm wide for a post with a diagonal of 125.723586 mm; the post must fit in its"
+                        + " hole");
+        refused(
+                () -> PostSetting.builder().hole(HoleShape.square(FOOT)).build().holeFor(FOOT),
+                "the hole was 1 ft wide for a post 1 ft wide; the post must fit in its hole");
+        refused(
+                () -> PostSetting.builder()
+                        .hole(HoleShape.tapered(FOOT, Length.ofInches(4)))
+                        .build()
+                        .holeFor(Length.ofInches(4)),
+                "the hole was 4 in wide for a post with a diagonal of");
         PostSetting.Builder buried = PostSetting.builder().concreteTop(Length.ofInches(-24));
         refused(buried::build, "concreteTop was -2 ft above grade");
         FootingSpec.Builder stub = FootingSpec.builder()
@@ -174,6 +187,7 @@ class FootingInputTest {
                 .isEqualTo(LateralLoad.ofPressure(Pressure.ofPsf(15), FOOT, Length.ZERO, SIX_FEET))
                 .hasSameHashCodeAs(LateralLoad.ofPressure(Pressure.ofPsf(15), FOOT, Length.ZERO, SIX_FEET))
                 .isNotEqualTo(LateralLoad.of(wind.force(), wind.height()))
+                .doesNotHaveSameHashCodeAs(LateralLoad.NONE)
                 .hasToString("90 lbf at 3.3 ft above grade");
         assertThat(LateralLoad.NONE.isNone()).isTrue();
         assertThat(LateralLoad.NONE).hasToString("wind not known");
@@ -188,7 +202,8 @@ class FootingInputTest {
         assertThat(own)
                 .isEqualTo(SoilClass.ofLateralBearing(SoilClass.SAND.name(), bearing))
                 .hasSameHashCodeAs(SoilClass.ofLateralBearing(SoilClass.SAND.name(), bearing))
-                .isNotEqualTo(SoilClass.SAND);
+                .isNotEqualTo(SoilClass.SAND)
+                .doesNotHaveSameHashCodeAs(SoilClass.SAND);
         assertThat(own.isPresumptive()).isFalse();
         assertThat(SoilClass.PRESUMPTIVE).allMatch(SoilClass::isPresumptive);
         refused(() -> SoilClass.ofLateralBearing(" ", bearing), "name was blank");
@@ -216,5 +231,39 @@ class FootingInputTest {
 
     private static void refused(ThrowingCallable misuse, String message) {
         assertThatIllegalArgumentException().isThrownBy(misuse).withMessageContaining(message);
+    }
+
+    @Test
+    void theEndsOfTheRangesAreWithin() {
+        assertThat(LateralLoad.ofPressure(Pressure.ofPsf(1000), FOOT, Length.ZERO, SIX_FEET)
+                        .knowsPush())
+                .isTrue();
+        assertThat(LateralLoad.NONE.withGate(Moment.ofPoundFeet(1_000_000)).gate())
+                .isEqualTo(Moment.ofPoundFeet(1_000_000));
+        refused(
+                () -> LateralLoad.NONE.withGate(Moment.ofPoundFeet(1_000_001)),
+                "moment was 1000001 lbf-ft; it must be from 0 to 1,000,000 lbf-ft");
+        Pressure grip = Pressure.ofPascals(1_000_000);
+        assertThat(FootingSpec.builder()
+                        .exposedHeight(SIX_FEET)
+                        .frostGrip(grip)
+                        .build()
+                        .frostGrip())
+                .contains(grip);
+        assertThat(new BagSize(Mass.ofPounds(1), Volume.ofCubicFeet(0.01)).weight())
+                .isEqualTo(Mass.ofPounds(1));
+        assertThat(new BagSize(Mass.ofPounds(80), Volume.ofCubicFeet(100)).yield())
+                .isEqualTo(Volume.ofCubicFeet(100));
+        refused(
+                () -> new BagSize(Mass.ofPounds(80), Volume.ofCubicFeet(100.1)),
+                "yield was 100.1 cu ft; it must be from 0.01 to 100 cu ft");
+    }
+
+    @Test
+    void finesGripUnlessItIsSaidHowHard() {
+        FootingSpec.Builder clay = FootingSpec.builder().exposedHeight(SIX_FEET).soil(SoilClass.CLAY);
+
+        assertThat(clay.build().frostGrip()).contains(Pressure.ofPascals(65_000));
+        assertThat(clay.soil(SoilClass.SAND).build().frostGrip()).isEmpty();
     }
 }

@@ -39,6 +39,8 @@ class FrostEstimateTest {
         assertThat(frost.berggren().feet()).isCloseTo(6.0853, within(0.00005));
         assertThat(frost.worksheet().result()).isEqualTo(frost.berggren());
         assertThat(frost.finding().code()).isEqualTo("frost-estimated");
+        // 6.0853 ft are 6 ft 1.024 in.
+        assertThat(frost).hasToString("frost estimated at 6' 1 1/16\"");
     }
 
     /** The same in SI: X = sqrt(2 k FI 86400 / L). */
@@ -87,5 +89,24 @@ class FrostEstimateTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> silt().soil(UnitWeight.ofPcf(100), Ratio.ZERO, Conductivity.ofWattsPerMetre(1)))
                 .withMessageContaining("newWater was");
+    }
+
+    @Test
+    void theEndsOfTheRangesAreWithin() {
+        FrostEstimate.Builder silt = silt();
+
+        assertThat(silt.freezingIndex(DegreeDays.ofFahrenheit(20_000))
+                        .freezingDays(1)
+                        .freezingDays(365)
+                        .warmth(DegreeDays.ZERO)
+                        .warmth(DegreeDays.ofFahrenheit(20_000))
+                        .soil(UnitWeight.ofPcf(10), Ratio.of(0.001), Conductivity.ofWattsPerMetre(0.1))
+                        .soil(UnitWeight.ofPcf(200), Ratio.of(5), Conductivity.ofWattsPerMetre(5))
+                        .build()
+                        .heatOfFreezing())
+                .isCloseTo(144 * 200 * 5, within(1e-6));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> silt.freezingDays(366))
+                .withMessage("days was 366; it must be from 1 to 365");
     }
 }

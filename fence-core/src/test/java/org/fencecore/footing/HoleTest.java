@@ -59,6 +59,16 @@ class HoleTest {
         HoleShape belled = HoleShape.belled(foot, wide, Length.ofInches(8));
         assertThat(belled.volume(THREE_FEET).cubicFeet()).isCloseTo(4599.3 / 1728, within(0.0001));
         assertThat(belled.bearingWidth()).isEqualTo(foot);
+        assertThat(belled.bell()).contains(Length.ofInches(8));
+        assertThat(belled.widest()).isEqualTo(wide);
+        assertThat(belled.isSquare()).isFalse();
+        assertThat(HoleShape.square(foot).isSquare()).isTrue();
+        assertThat(HoleShape.square(foot).widest().inches()).isCloseTo(12 * Math.sqrt(2), within(1e-7));
+        assertThat(belled)
+                .isEqualTo(HoleShape.belled(foot, wide, Length.ofInches(8)))
+                .hasSameHashCodeAs(HoleShape.belled(foot, wide, Length.ofInches(8)))
+                .isNotEqualTo(HoleShape.belled(foot, wide, Length.ofInches(9)))
+                .doesNotHaveSameHashCodeAs(HoleShape.belled(foot, wide, Length.ofInches(9)));
         assertThat(belled).hasToString("1' 0\" wide, belled in its lowest 8\" to 1' 6\"");
         // Part by part they add up.
         assertThat(belled.volume(Length.ZERO, Length.ofInches(5), THREE_FEET)
@@ -134,6 +144,37 @@ class HoleTest {
                 .isEqualTo(FrostGrip.on(straight, Length.ofInches(12), grip).lift());
     }
 
+    /**
+     * By hand: a shaft 12 in wide and 36 in deep with 12 in of frost has pi x 1 ft x 1 ft = 3.1416 sq ft in frozen ground, on
+     * which 1,000 psf lift with 3141.6 lbf. Its 2.1010 cu ft of concrete weigh 304.6 lb; below the frost 130 psf on pi x 1 ft
+     * x 2 ft hold another 816.8 lbf in clay. A bell from 12 to 20 in in the lowest 8 in of the hole, of which 6 in are
+     * gravel, makes the concrete 2.1240 cu ft or 308.0 lb, and has 2 ft of soil of 100 pcf on a ring of 1.3963 sq ft, 279.3
+     * lbf.
+     */
+    @Test
+    void whatLiftsAndWhatHolds() {
+        Length frost = Length.ofInches(12);
+        Pressure grip = Pressure.ofPsf(1000);
+        FootingSpec.Builder clay = post().soil(SoilClass.CLAY).frostDepth(frost);
+
+        FrostGrip straight = FrostGrip.on(design(clay), frost, grip);
+        assertThat(straight.lift().poundsForce()).isCloseTo(3141.6, within(0.05));
+        assertThat(straight.hold().poundsForce()).isCloseTo(304.6 + 816.8, within(0.1));
+        assertThat(FrostGrip.on(design(post().frostDepth(frost)), frost, grip)
+                        .hold()
+                        .poundsForce())
+                .isCloseTo(304.6, within(0.05));
+        HoleShape bell = HoleShape.belled(Length.ofInches(12), Length.ofInches(20), Length.ofInches(8));
+        assertThat(FrostGrip.on(
+                                design(clay.setting(
+                                        PostSetting.builder().hole(bell).build())),
+                                frost,
+                                grip)
+                        .hold()
+                        .poundsForce())
+                .isCloseTo(308.0 + 816.8 + 279.3, within(0.2));
+    }
+
     /** 300 and 400 lbf at a right angle are 500; straight on 700; 60 degrees sqrt(9 + 16 + 12) = 608.3. */
     @Test
     void aCornerPostIsPushedByBothRuns() {
@@ -207,6 +248,14 @@ class HoleTest {
         assertThat(holes.concreteWeight().pounds())
                 .isCloseTo(145 * holes.concrete().cubicFeet(), within(1e-6));
         assertThat(holes.gravel().cubicFeet()).isCloseTo(10 * 678.6 / 1728, within(0.001));
+        assertThat(holes)
+                .isEqualTo(HoleList.of(footings))
+                .hasSameHashCodeAs(HoleList.of(footings))
+                .isNotEqualTo(HoleList.of(footings.subList(0, 9)))
+                .doesNotHaveSameHashCodeAs(HoleList.of(footings.subList(0, 9)));
+        assertThat(HoleList.of(List.of(gate, line, line)))
+                .as("the most first, whatever comes first along the fence")
+                .hasToString("2 of 1' 0\" wide, 3' 6\" deep; 1 of 1' 0\" wide, 4' 6\" deep");
         assertThat(HoleList.of(List.of()).groups()).isEmpty();
         assertThat(HoleList.of(List.of()).bags(BagSize.POUNDS_80)).isZero();
     }
@@ -241,6 +290,11 @@ class HoleTest {
                 .isEqualTo(four);
         assertThat(codes(design(post(PostSetting.builder().hole(HoleShape.square(four))))))
                 .contains("narrow-hole");
+        // 4 in more than a post of 3 1/2 in are room enough.
+        assertThat(codes(design(post(PostSetting.builder().hole(HoleShape.square(Length.ofInches(7.5)))))))
+                .doesNotContain("narrow-hole");
+        assertThat(PostSetting.builder().hole(HoleShape.square(four)).build().hole())
+                .contains(HoleShape.square(four));
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> design(post(PostSetting.builder().hole(HoleShape.round(four)))))
                 .withMessageContaining("the post must fit in its hole");

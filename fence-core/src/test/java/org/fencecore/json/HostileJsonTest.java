@@ -9,10 +9,13 @@ import java.util.Map;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 
-/** Whatever is read, it is a job or it is refused with its place; nothing else happens. */
+/**
+ * Whatever is read, it is a job or it is refused with its place; nothing else happens. Seeded;
+ * {@code -Dfuzz.inputs=1000000} makes the long run.
+ */
 class HostileJsonTest {
 
-    private static final int TRIES = 10_000;
+    private static final int INPUTS = Integer.getInteger("fuzz.inputs", 10_000);
 
     /** Values that have no business where they are put, and some that nearly have. */
     private static final List<Object> STRANGE = List.of(
@@ -49,14 +52,14 @@ class HostileJsonTest {
     void brokenTextIsRefusedOrRead() {
         List<String> texts = EveryOption.jobs().stream().map(JobJson::write).toList();
         int refused = 0;
-        for (int i = 0; i < TRIES / 2; i++) {
+        for (int i = 0; i < INPUTS / 2; i++) {
             StringBuilder text = new StringBuilder(texts.get(random.nextInt(texts.size())));
             for (int change = random.nextInt(3); change >= 0; change--) {
                 breakText(text);
             }
             refused += isRefused(text.toString()) ? 1 : 0;
         }
-        assertThat(refused).isBetween(TRIES / 4, TRIES / 2 - 1);
+        assertThat(refused).isBetween(INPUTS / 4, INPUTS / 2 - 1);
     }
 
     private void breakText(StringBuilder text) {
@@ -78,13 +81,13 @@ class HostileJsonTest {
                 .map(JsonText::read)
                 .toList();
         int refused = 0;
-        for (int i = 0; i < TRIES / 2; i++) {
+        for (int i = 0; i < INPUTS / 2; i++) {
             Node tree = trees.get(random.nextInt(trees.size()));
             @SuppressWarnings("unchecked")
             Map<String, Object> changed = (Map<String, Object>) changed(tree, 1 + random.nextInt(300));
             refused += isRefused(JsonText.write(changed)) ? 1 : 0;
         }
-        assertThat(refused).isBetween(TRIES / 4, TRIES / 2 - 1);
+        assertThat(refused).isBetween(INPUTS / 4, INPUTS / 2 - 1);
     }
 
     private int left;

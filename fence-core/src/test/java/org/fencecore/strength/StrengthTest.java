@@ -143,6 +143,14 @@ class StrengthTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> WEAK.withGate(Moment.ofPoundFeet(-1)))
                 .withMessageContaining("moment was");
+        // The largest that its range names is taken, whatever the unit it is kept in makes of it.
+        Force most = Force.ofPoundsForce(1_000_000);
+        assertThat(PostStrength.of(POST, most, Length.ofFeet(3), Length.ofFeet(6))
+                        .moment())
+                .isEqualTo(most.times(Length.ofFeet(3)));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> WEAK.withGate(Moment.ofPoundFeet(1_000_001)))
+                .withMessageContaining("moment was 1000001 lbf-ft; it must be from 0 to 1,000,000 lbf-ft");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> PostStrength.of(POST, Force.ZERO, Length.ofFeet(3), Length.ofFeet(6))
                         .largestSpacing(Length.ofFeet(8)))

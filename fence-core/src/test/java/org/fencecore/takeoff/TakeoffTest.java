@@ -14,10 +14,12 @@ import org.fencecore.FencePlanner;
 import org.fencecore.PostKind;
 import org.fencecore.footing.BagSize;
 import org.fencecore.gate.BraceKind;
+import org.fencecore.gate.FrameJoint;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.layout.PostSpacingSpec;
 import org.fencecore.rail.RailSpec;
+import org.fencecore.site.GateLocation;
 import org.fencecore.site.Site;
 import org.fencecore.slope.SlopeSpec;
 import org.fencecore.slope.Treatment;
@@ -232,6 +234,105 @@ class TakeoffTest {
         assertThat(item("structural screw, 5 1/2\"", takeoff).quantity()).isEqualTo(10);
     }
 
+    /** Butted, half-lapped and mitred: a lap at each end of a rail, two on a stile; a mitre is cut at 45 degrees. */
+    @Test
+    void framesAreCutAsTheyAreJoined() {
+        assertThat(frame(FrameJoint.RAILS_BETWEEN_STILES))
+                .extracting(Piece::cuts)
+                .containsOnly("square ends");
+        assertThat(frame(FrameJoint.HALF_LAP)).extracting(Piece::cuts).containsOnly("square ends, 2 half-laps");
+        assertThat(frame(FrameJoint.MITRE)).allSatisfy(piece -> {
+            assertThat(piece.cuts()).isEqualTo("both ends 45 deg off square");
+            assertThat(piece.sawing()).isEqualTo(Math.sqrt(2), within(1e-9));
+            assertThat(piece.overall()).isEqualTo(piece.length());
+        });
+    }
+
+    private static List<Piece> frame(FrameJoint joint) {
+        FenceStyle style = FenceStyle.builder()
+                .gate(GateSpec.builder().joint(joint).build())
+                .build();
+        return Takeoff.of(FencePlanner.plan(smallSite().build(), style)).pieces().stream()
+                .filter(piece -> piece.kind() == PieceKind.GATE_STILE || piece.kind() == PieceKind.GATE_RAIL)
+                .toList();
+    }
+
+    /** The gate of the small fence, whose leaf has three hinges. */
+    @Test
+    void gatesThatCloseLatchAndLockTakeOtherHardware() {
+        assertThat(hardware(ofGate().selfClosing(true)))
+                .containsExactlyInAnyOrder("3 self-closing gate hinge with its screws", "1 gate latch with its screws");
+        assertThat(hardware(ofGate().selfLatching(true)))
+                .containsExactlyInAnyOrder("3 gate hinge with its screws", "1 self-latching gate latch");
+        assertThat(hardware(ofGate().selfLatching(true).lockable(true)))
+                .containsExactlyInAnyOrder(
+                        "3 gate hinge with its screws", "1 self-latching gate latch that takes a lock");
+        assertThat(hardware(ofGate().lockable(true)))
+                .containsExactlyInAnyOrder("3 gate hinge with its screws", "1 gate latch with its screws");
+    }
+
+    private static GateLocation.Builder ofGate() {
+        return GateLocation.named("garden gate")
+                .onSide(1)
+                .centredAt(Length.ofInches(30.625))
+                .clearOpening(Length.ofInches(42.25));
+    }
+
+    private static List<String> hardware(GateLocation.Builder gate) {
+        Site site = levelSide(234.25 / 12).gate(gate.build()).build();
+        return Takeoff.of(FencePlanner.plan(site, FenceStyle.builder().build())).materials().stream()
+                .filter(line -> line.group() == MaterialGroup.GATE_HARDWARE)
+                .map(line -> line.quantity() + " " + line.item())
+                .toList();
+    }
+
+    /** 50 posts are marked from one can, one more takes a second. */
+    @Test
+    void layoutIsCountedByThePost() {
+        FenceStyle close = FenceStyle.builder()
+                .postSpacing(PostSpacingSpec.builder()
+                        .minimum(Length.ofFeet(1))
+                        .maximum(Length.ofFeet(6))
+                        .build())
+                .build();
+        // Post centres from 7 3/4 in to 7 3/4 in before the corners: 49 bays of 6 ft, and an inch more.
+        FencePlan fifty = FencePlanner.plan(levelSide(49 * 6 + 15.5 / 12).build(), close);
+        FencePlan more = FencePlanner.plan(levelSide(49 * 6 + 16.5 / 12).build(), close);
+
+        assertThat(fifty.posts()).hasSize(50);
+        assertThat(item("marking paint", Takeoff.of(fifty)).quantity()).isEqualTo(1);
+        assertThat(more.posts()).hasSize(51);
+        assertThat(item("marking paint", Takeoff.of(more)).quantity()).isEqualTo(2);
+        assertThat(item("post brace with its stake", Takeoff.of(more)).quantity())
+                .isEqualTo(102);
+        assertThat(item("batter board, two stakes and a crosspiece", Takeoff.of(more))
+                        .note())
+                .isEqualTo("1 at each end of 1 string");
+        assertThat(item("concrete mix", Takeoff.of(more)).note()).startsWith("4 a hole for 51 posts; ");
+    }
+
+    @Test
+    void linesPiecesAndTheWholeTellWhatTheyAre() {
+        MaterialLine posts = small.materials().get(0);
+        assertThat(posts).hasToString("4 pieces 4x4 post, 10 ft (4 posts)");
+        assertThat(posts.group()).isEqualTo(MaterialGroup.LUMBER);
+        assertThat(posts.lumber()).contains(Lumber.fourByFour());
+        assertThat(posts.length()).contains(Length.ofFeet(10));
+        assertThat(small.materials())
+                .extracting(MaterialLine::group)
+                .containsSubsequence(MaterialGroup.values())
+                .isSorted();
+        assertThat(posts)
+                .isEqualTo(Takeoff.of(small()).materials().get(0))
+                .hasSameHashCodeAs(Takeoff.of(small()).materials().get(0));
+        for (MaterialLine other : small.materials().subList(1, small.materials().size())) {
+            assertThat(other).isNotEqualTo(posts).doesNotHaveSameHashCodeAs(posts);
+        }
+        assertThat(small.pieces().get(0)).hasToString("post 1: 4x4, 9' 3\", square ends");
+        assertThat(small.pieces().get(13)).hasToString("post 2 to post 4 boards (38): 1x6, 6' 0\", square ends");
+        assertThat(small.toString()).startsWith("takeoff\n  " + posts + "\n  3 pieces 2x4, 16 ft (3 rails)\n");
+    }
+
     @Test
     void thePackageExampleHolds() {
         assertThat(Written.tape(small().runs().get(0).length())).isEqualTo("18' 2 3/4\"");
@@ -251,10 +352,8 @@ class TakeoffTest {
 
     @Test
     void aRailWithSlantingEndsIsLongerOverAllThanAlongItsEdge() {
-        // One bay of 90 1/2 in up 20 %: (90.5 + 3.5) x sqrt(1 + 0.2^2) = 95.8616 in along the edge would come from 8
-        // ft,
-        // but
-        // the ends of a 3 1/2 in deep rail slant by 3.5 x 0.2 = 0.7 in.
+        // One bay of 90 1/2 in up 20 %: (90.5 + 3.5) x sqrt(1 + 0.2^2) = 95.8616 in along the edge would come from
+        // 8 ft, but the ends of a 3 1/2 in deep rail slant by 3.5 x 0.2 = 0.7 in.
         double feet = 106.0 / 12;
         Site site = Site.on(rectangle(feet, 60))
                 .fenceOn(1)
@@ -270,6 +369,25 @@ class TakeoffTest {
             assertThat(rail.cuts()).isEqualTo("both ends 11.3 deg off square");
         });
         assertThat(item("2x4, 10 ft", takeoff).quantity()).isEqualTo(3);
+
+        // Post tops cut to the slope: the saw cuts sqrt(1 + 0.2^2) of its kerf along the post.
+        Takeoff sloped = Takeoff.of(
+                FencePlanner.plan(site, FenceStyle.builder().postTopsToSlope().build()));
+        assertThat(only(PieceKind.POST, takeoff)).extracting(Piece::cuts).containsOnly("square ends");
+        assertThat(only(PieceKind.POST, sloped)).hasSize(2).allSatisfy(post -> {
+            assertThat(post.cuts()).isEqualTo("top 11.3 deg off square");
+            assertThat(post.sawing()).isEqualTo(Math.sqrt(1.04), within(1e-9));
+        });
+
+        // 2 in left at either end to trim: so much longer over all, and not along the edge that is given.
+        FenceStyle trimmed = FenceStyle.builder()
+                .rails(RailSpec.builder().trim(Length.ofInches(2)).build())
+                .build();
+        assertThat(only(PieceKind.RAIL, Takeoff.of(FencePlanner.plan(site, trimmed))))
+                .allSatisfy(rail -> {
+                    assertThat(rail.cuts()).isEqualTo("both ends 11.3 deg off square, 4\" left to trim");
+                    assertThat(rail.overall().inches()).isEqualTo(100.5616, within(0.0001));
+                });
     }
 
     @Test
@@ -302,6 +420,8 @@ class TakeoffTest {
         assertThat(takeoff.findings())
                 .extracting(Finding::severity, Finding::code)
                 .containsExactly(tuple(Severity.WARNING, "plan-not-buildable"));
+        assertThat(takeoff.findings().get(0).message())
+                .isEqualTo("the plan has 1 blocker, and what could not be laid out is not counted here");
     }
 
     @Test
@@ -313,6 +433,21 @@ class TakeoffTest {
         assertThat(item("concrete mix", Takeoff.of(small(), spec)))
                 .extracting(MaterialLine::quantity, MaterialLine::unit)
                 .containsExactly(16, "bags of 25 kg");
+    }
+
+    @Test
+    void ofMoreThanSixPiecesAlikeSixAreNamed() {
+        // 100 ft in bays of 8 ft at most are 14 posts; with 90 in of frost each takes 13 ft 8 in.
+        Site site = levelSide(100).frostDepth(Length.ofInches(90)).build();
+        Takeoff takeoff =
+                Takeoff.of(FencePlanner.plan(site, FenceStyle.builder().build()));
+
+        assertThat(takeoff.findings())
+                .singleElement()
+                .extracting(Finding::place)
+                .isEqualTo("post 1, post 2, post 3, post 4, post 5, post 6 and 8 more like these");
+        assertThat(takeoff.findings().get(0).remedy())
+                .isEqualTo("order 4x4 of that length, and add it to the lengths sold");
     }
 
     @Test

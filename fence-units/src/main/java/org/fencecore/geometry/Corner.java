@@ -1,5 +1,6 @@
 package org.fencecore.geometry;
 
+import java.util.Objects;
 import org.fencecore.geometry.exact.Exact;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
@@ -133,8 +134,8 @@ public final class Corner {
      *
      * @param offset how far the legs move, square to themselves; negative to the outside
      * @return the run, to the nearest nanometre; negative at a reflex corner, where the legs become longer
-     * @throws IllegalArgumentException if the line doubles back on itself, so that the moved legs do not meet within
-     *     1,000,000 km
+     * @throws IllegalArgumentException if the offset is over 1,000,000 km, or the line doubles back on itself, so that the
+     *     moved legs do not meet within that distance
      */
     public Length mitreRun(Length offset) {
         return Length.ofNanometres(Math.round(mitreRunNanometres(offset)));
@@ -146,8 +147,8 @@ public final class Corner {
      *
      * @param offset how far the legs move, square to themselves
      * @return the distance from this corner to the moved one, to the nearest nanometre
-     * @throws IllegalArgumentException if the line doubles back on itself, so that the moved legs do not meet within
-     *     1,000,000 km
+     * @throws IllegalArgumentException if the offset is over 1,000,000 km, or the line doubles back on itself, so that the
+     *     moved legs do not meet within that distance
      */
     public Length mitreLength(Length offset) {
         return vertex.distanceTo(mitrePoint(offset));
@@ -158,8 +159,8 @@ public final class Corner {
      *
      * @param offset how far the legs move, square to themselves; negative to the outside
      * @return the moved corner, to the nearest nanometre each way
-     * @throws IllegalArgumentException if the line doubles back on itself, so that the moved legs do not meet within
-     *     1,000,000 km
+     * @throws IllegalArgumentException if the offset is over 1,000,000 km, or the line doubles back on itself, so that the
+     *     moved legs do not meet within that distance
      */
     public Point mitrePoint(Length offset) {
         double in = inside.sign() * (double) offset.nanometres();
@@ -232,7 +233,7 @@ public final class Corner {
 
     @Override
     public int hashCode() {
-        return 31 * (31 * (31 * vertex.hashCode() + arriving.hashCode()) + leaving.hashCode()) + inside.hashCode();
+        return Objects.hash(vertex, arriving, leaving, inside);
     }
 
     /**

@@ -139,7 +139,7 @@ final class Nearness {
         }
 
         Optional<Interval> onLine() {
-            return from < to ? Nearness.this.onLine(from, to) : Optional.empty();
+            return Nearness.this.onLine(from, to);
         }
     }
 

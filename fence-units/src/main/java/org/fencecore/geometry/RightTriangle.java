@@ -1,5 +1,6 @@
 package org.fencecore.geometry;
 
+import java.util.Objects;
 import java.util.Optional;
 import org.fencecore.geometry.exact.Exact;
 import org.fencecore.units.Angle;
@@ -58,7 +59,6 @@ public final class RightTriangle {
      * @throws IllegalArgumentException if the leg is not over zero or the hypotenuse is not longer
      */
     public static RightTriangle ofLegAndHypotenuse(Length legA, Length hypotenuse) {
-        Triangle.requirePositive("leg a", legA);
         Triangle.requirePositive("hypotenuse", hypotenuse);
         if (legA.compareTo(hypotenuse) >= 0) {
             throw new IllegalArgumentException("leg a was " + legA + " and the hypotenuse " + hypotenuse
@@ -79,7 +79,6 @@ public final class RightTriangle {
      * @throws IllegalArgumentException if the leg or the angle is out of its range, or leg b under half a nanometre
      */
     public static RightTriangle ofLegAndAngle(Length legA, Angle angleB) {
-        Triangle.requirePositive("leg a", legA);
         requireAcute(angleB);
         return new RightTriangle(legA, scaled(legA, angleB.tan()), scaled(legA, 1 / angleB.cos()));
     }
@@ -206,7 +205,7 @@ public final class RightTriangle {
 
     @Override
     public int hashCode() {
-        return 31 * (31 * legA.hashCode() + legB.hashCode()) + hypotenuse.hashCode();
+        return Objects.hash(legA, legB, hypotenuse);
     }
 
     /**

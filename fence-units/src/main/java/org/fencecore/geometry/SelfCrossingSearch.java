@@ -114,9 +114,11 @@ final class SelfCrossingSearch {
         return inLine && (first.contains(second.end()) || second.contains(first.start()));
     }
 
-    /** Returns a point of both: where they cross, or for sides that lie on each other an end that is on the other. */
+    /**
+     * Returns a point of both: where they cross, or for sides that lie on each other an end that is on the other. The
+     * start of b is not on a, or the side before b would have been found to touch a.
+     */
     private static Point common(Segment a, Segment b) {
-        return a.intersection(b)
-                .orElseGet(() -> a.contains(b.start()) ? b.start() : a.contains(b.end()) ? b.end() : a.start());
+        return a.intersection(b).orElseGet(() -> a.contains(b.end()) ? b.end() : a.start());
     }
 }

@@ -2,6 +2,7 @@ package org.fencecore.geometry;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Objects;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.fencecore.geometry.exact.Exact;
@@ -110,12 +111,11 @@ public final class Station {
     /** Returns how many characters could still be the beginning of a station. */
     private static int goodUpTo(CharSequence text) {
         Matcher begun = NOTATION.matcher(text);
-        for (int end = text.length(); end > 0; end--) {
-            if (begun.region(0, end).matches() || begun.hitEnd()) {
-                return end;
-            }
+        int end = text.length();
+        while (!begun.region(0, end).matches() && !begun.hitEnd()) {
+            end--;
         }
-        return 0;
+        return end;
     }
 
     /**
@@ -143,7 +143,7 @@ public final class Station {
 
     @Override
     public int hashCode() {
-        return 31 * distance.hashCode() + unit.hashCode();
+        return Objects.hash(distance, unit);
     }
 
     /**

@@ -1,5 +1,6 @@
 package org.fencecore.geometry;
 
+import java.util.Objects;
 import org.fencecore.geometry.exact.Exact;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Area;
@@ -67,8 +68,6 @@ public final class Triangle {
         if (!angleC.isPositive() || angleC.compareTo(Angle.STRAIGHT) >= 0) {
             throw new IllegalArgumentException("angle C was " + angleC + "; it must be over 0 and under 180 degrees");
         }
-        requirePositive("side a", a);
-        requirePositive("side b", b);
         return ofSides(a, b, thirdSide(a, b, angleC));
     }
 
@@ -171,7 +170,7 @@ public final class Triangle {
 
     @Override
     public int hashCode() {
-        return 31 * (31 * a.hashCode() + b.hashCode()) + c.hashCode();
+        return Objects.hash(a, b, c);
     }
 
     /**

@@ -107,4 +107,12 @@ class BearingTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("increment");
     }
+
+    @Test
+    void readsSixtyFourCharactersAndShowsControlsAsQuestionMarks() {
+        assertThat(Bearing.parse("N 45°" + " ".repeat(58) + "E")).hasToString("N 45° E");
+        assertThatThrownBy(() -> Bearing.parse("N\t45\n S"))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("bearing \"N?45? S\" cannot be read");
+    }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.fencecore.geometry.Geo.ft;
 
 import org.fencecore.units.Angle;
+import org.fencecore.units.Length;
 import org.junit.jupiter.api.Test;
 
 class CornerTest {
@@ -67,5 +68,23 @@ class CornerTest {
         assertThatThrownBy(() -> SQUARE.diagonal(ft(0), ft(8)))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("onArriving was 0");
+        assertThatThrownBy(() -> SQUARE.diagonal(ft(6), ft(0)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("onLeaving was 0");
+    }
+
+    @Test
+    void refusesToMoveLegsBeyondTheEarth() {
+        Corner straight = Corner.of(ft(0, 0), ft(0, 50), ft(0, 70), Side.RIGHT);
+        Length far = Length.ofMetres(1.1e9);
+
+        assertThatThrownBy(() -> straight.mitreRun(far))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("offset was " + far + "; it must be within 1,000,000 km");
+    }
+
+    @Test
+    void saysWhereItIsAndHowItTurns() {
+        assertThat(SQUARE).hasToString("corner at " + ft(0, 50) + ", N 0° E to N 90° E, interior angle 90°");
     }
 }

@@ -58,6 +58,8 @@ class NearnessTest {
 
         assertThat(new Nearness(LINE).near(beside, Length.ofFeet(5))).contains(feet(36, 64));
         assertThat(new Nearness(LINE).near(beside, Length.ofFeet(3))).isEmpty();
+        assertThat(new Nearness(LINE).near(Segment.of(at(40, -3), at(60, -3)), Length.ofFeet(3)))
+                .isEmpty();
         assertThat(new Nearness(LINE).near(Segment.of(at(-20, 1), at(120, 1)), Length.ofFeet(2)))
                 .contains(feet(0, 100));
     }
@@ -94,6 +96,17 @@ class NearnessTest {
         assertThat(new Nearness(LINE).in(north)).containsExactly(feet(20, 40));
         assertThat(new Nearness(LINE).in(south)).containsExactly(feet(20, 40));
         assertThat(new Nearness(LINE).in(point)).isEmpty();
+    }
+
+    @Test
+    void cornersOnTheLineItselfCountOnce() {
+        Polygon diamond = Polygon.of(List.of(at(30, 0), at(50, -20), at(70, 0), at(50, 20)));
+        // Its lower edge touches the line with a corner at 50 ft, its sides pass it at 40 and 60 ft.
+        Polygon notched = Polygon.of(List.of(at(40, -10), at(50, 0), at(60, -10), at(60, 10), at(40, 10)));
+
+        assertThat(new Nearness(LINE).in(diamond)).containsExactly(feet(30, 70));
+        assertThat(new Nearness(LINE).in(diamond.reversed())).containsExactly(feet(30, 70));
+        assertThat(new Nearness(LINE).in(notched)).containsExactly(feet(40, 60));
     }
 
     @Test

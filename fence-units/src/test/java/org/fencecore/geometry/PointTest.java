@@ -42,6 +42,14 @@ class PointTest {
         assertThatThrownBy(() -> Point.of(Length.ofMetres(1.1e9), Length.ZERO))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("east was " + Length.ofMetres(1.1e9));
+        assertThatThrownBy(() -> Point.of(Length.ZERO, Length.ofMetres(-1.1e9)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("north was " + Length.ofMetres(-1.1e9));
+        // The point would be within reach, but the course is not.
+        assertThatThrownBy(
+                        () -> Point.of(Length.ofMetres(-9e8), Length.ZERO).plus(Bearing.EAST, Length.ofMetres(1.1e9)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("distance was " + Length.ofMetres(1.1e9));
     }
 
     @Test

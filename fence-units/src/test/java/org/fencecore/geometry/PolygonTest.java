@@ -83,6 +83,11 @@ class PolygonTest {
         assertThat(lot("0,0 5,10 10,0 -3,0").firstSelfCrossing()).contains(new SelfCrossing(0, 2, ft(0, 0)));
         assertThat(lot("10,0 0,0 5,0").firstSelfCrossing()).contains(new SelfCrossing(0, 1, ft(0, 0)));
         assertThat(lot("0,0 10,0 10,10 6,0 4,0 0,10").firstSelfCrossing()).isPresent();
+        // A later side runs along the first: past its end as far as 4 ft, and past both its ends.
+        assertThat(lot("0,0 10,0 10,10 12,10 12,0 4,0 4,20 0,20").firstSelfCrossing())
+                .contains(new SelfCrossing(0, 4, ft(4, 0)));
+        assertThat(lot("0,0 10,0 10,10 12,10 12,0 -4,0 -4,20 0,20").firstSelfCrossing())
+                .contains(new SelfCrossing(0, 4, ft(0, 0)));
     }
 
     @Test
@@ -129,5 +134,24 @@ class PolygonTest {
         assertThat(Polygon.of(comb).firstSelfCrossing()).isEmpty();
         comb.set(9_000, Point.of(Length.ofMetres(1_000), Length.ofMetres(-1)));
         assertThat(Polygon.of(comb).firstSelfCrossing()).isPresent();
+    }
+
+    @Test
+    void aRoundOfAnyNumberOfSidesIsSound() {
+        // Around the numbers of sides at which the search starts another block.
+        for (int n : new int[] {63, 64, 65, 127, 128, 129}) {
+            List<Point> round = new ArrayList<>();
+            for (int i = 0; i < n; i++) {
+                round.add(Point.ORIGIN.plus(Bearing.ofAzimuth(Angle.ofDegrees(360.0 * i / n)), ft(100)));
+            }
+            assertThat(Polygon.of(round).firstSelfCrossing()).as("%s sides", n).isEmpty();
+            round.set(n - 1, Point.ORIGIN.plus(Bearing.EAST, ft(200)));
+            assertThat(Polygon.of(round).firstSelfCrossing()).as("%s sides", n).isPresent();
+        }
+    }
+
+    @Test
+    void saysWhichVerticesItHas() {
+        assertThat(lot("0,0 3,0 3,4")).hasToString("Polygon[" + ft(0, 0) + ", " + ft(3, 0) + ", " + ft(3, 4) + "]");
     }
 }

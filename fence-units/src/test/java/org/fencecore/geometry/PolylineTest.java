@@ -45,6 +45,21 @@ class PolylineTest {
     }
 
     @Test
+    void ofSeveralPlacesAsNearItTakesTheFirst() {
+        // Round three sides of a yard 20 ft wide; 10 ft from the left leg and from the right one.
+        Polyline yard = Polyline.of(List.of(ft(0, 40), ft(0, 0), ft(20, 0), ft(20, 40)));
+
+        assertThat(yard.stationNearest(ft(10, 30))).isEqualTo(ft(10));
+        assertThat(yard.reversed().stationNearest(ft(10, 30))).isEqualTo(ft(10));
+        assertThat(yard.distanceTo(ft(10, 30))).isEqualTo(ft(10));
+    }
+
+    @Test
+    void saysWhichPointsItHas() {
+        assertThat(LINE).hasToString("Polyline[" + Point.ORIGIN + ", " + ft(30, 0) + ", " + ft(30, 40) + "]");
+    }
+
+    @Test
     void readsTheSameFromItsOtherEnd() {
         assertThat(LINE.reversed().pointAt(ft(34))).isEqualTo(ft(30, 6));
         assertThat(LINE.reversed().reversed()).isEqualTo(LINE);

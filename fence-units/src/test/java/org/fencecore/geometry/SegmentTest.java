@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.fencecore.geometry.Geo.ft;
 
+import org.fencecore.geometry.exact.Exact;
 import org.fencecore.units.Length;
 import org.junit.jupiter.api.Test;
 
@@ -66,6 +67,8 @@ class SegmentTest {
         assertThat(STRING.crosses(other)).isFalse();
         assertThat(STRING.touches(other)).isTrue();
         assertThat(STRING.intersection(other)).contains(ft(10, 0));
+        assertThat(other.crosses(STRING)).isFalse();
+        assertThat(other.touches(STRING)).isTrue();
     }
 
     @Test
@@ -106,6 +109,25 @@ class SegmentTest {
         Segment other = Segment.of(Point.at(0, 1_000_000_000), Point.at(10_000_000_000L, 999_999_999));
 
         assertThat(STRING.intersectionOfLines(other)).isEmpty();
+        // At 1,000,000 km they still meet, a nanometre further they do not.
+        assertThat(STRING.intersectionOfLines(Segment.of(Point.at(Exact.LIMIT - 1, 1), Point.at(Exact.LIMIT - 2, 2))))
+                .contains(Point.at(Exact.LIMIT, 0));
+        assertThat(STRING.intersectionOfLines(Segment.of(Point.at(Exact.LIMIT, 1), Point.at(Exact.LIMIT - 1, 2))))
+                .isEmpty();
+    }
+
+    @Test
+    void refusesStationsAndOffsetsBeyondTheEarth() {
+        // The places would be within reach, for the line starts far to the north-west.
+        Segment line = Segment.of(Point.of(Length.ofMetres(-9e8), Length.ofMetres(9e8)), Point.ORIGIN);
+        Length far = Length.ofMetres(1.1e9);
+
+        assertThatThrownBy(() -> line.pointAt(far))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("station was " + far);
+        assertThatThrownBy(() -> line.pointAt(Length.ofMetres(9e8), far.negated()))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("right was " + far.negated());
     }
 
     @Test

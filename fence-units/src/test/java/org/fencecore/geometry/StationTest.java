@@ -35,6 +35,7 @@ class StationTest {
         assertThat(Station.parse("-0+50.00").distance()).isEqualTo(Length.ofFeet(-50));
         assertThat(Station.parseMetric("0+30.5")).isEqualTo(Station.ofMetric(Length.ofMetres(30.5)));
         assertThat(Station.parseMetric("0+30.5")).hasToString("0+30.50").matches(Station::isMetric);
+        assertThat(Station.of(Length.ofFeet(1200)).isMetric()).isFalse();
         assertThat(Station.parseMetric("0+30.5")).isNotEqualTo(Station.of(Length.ofMetres(30.5)));
     }
 
@@ -61,5 +62,13 @@ class StationTest {
         assertThatThrownBy(() -> Station.parse("1+00." + "0".repeat(100_000)))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("32 or fewer");
+        assertThat(Station.parse("1+00." + "0".repeat(27))).isEqualTo(Station.of(Length.ofFeet(100)));
+    }
+
+    @Test
+    void refusesStationsBeyondTheEarth() {
+        assertThatThrownBy(() -> Station.ofMetric(Length.ofMetres(1.1e9)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("distance was " + Length.ofMetres(1.1e9) + "; it must be within 1,000,000 km");
     }
 }

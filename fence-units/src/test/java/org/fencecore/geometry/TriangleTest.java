@@ -52,4 +52,25 @@ class TriangleTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("angle C was 180°");
     }
+
+    @Test
+    void refusesSidesThatAreNone() {
+        assertThatThrownBy(() -> Triangle.ofSides(ft(-1), ft(4), ft(4)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("side a was -1 ft; it must be over 0");
+        assertThatThrownBy(() -> Triangle.ofSides(ft(4), ft(4), ft(0)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("side c was 0 in; it must be over 0");
+        assertThatThrownBy(() -> Triangle.ofTwoSides(ft(0), ft(4), Angle.RIGHT))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("side a was 0 in; it must be over 0");
+        assertThatThrownBy(() -> Triangle.ofSides(Length.ofMetres(1.1e9), ft(4), ft(5)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("side a was " + Length.ofMetres(1.1e9) + "; it must be within 1,000,000 km");
+    }
+
+    @Test
+    void saysItsSides() {
+        assertThat(Triangle.ofSides(ft(3), ft(4), ft(5))).hasToString("Triangle of a 3 ft, b 4 ft, c 5 ft");
+    }
 }

@@ -43,6 +43,9 @@ class ZoneTest {
         assertThat(roots.stretchesOf(FENCE, Length.ofFeet(9))).containsExactly(feet(38, 62));
         assertThat(Zone.along(SQUARE_TO_IT, Length.ofFeet(5)).isReachedFrom(at(36, 0), Length.ofFeet(2)))
                 .isTrue();
+        assertThat(Zone.along(SQUARE_TO_IT, Length.ofFeet(5)).isReachedFrom(at(37, 0), Length.ofFeet(2)))
+                .as("touches")
+                .isFalse();
     }
 
     @Test
@@ -64,7 +67,19 @@ class ZoneTest {
         assertThat(Zone.everywhere().isReachedFrom(at(-7, 8), Length.ZERO)).isTrue();
         assertThat(Zone.everywhere().widenedBy(Length.ofFeet(1))).isEqualTo(Zone.everywhere());
         assertThat(Zone.everywhere()).hasToString("everywhere");
+    }
+
+    @Test
+    void saysWhereItLies() {
+        Polygon yard = Polygon.of(List.of(at(20, 0), at(40, 0), at(40, 30)));
+
         assertThat(Zone.around(at(0, 0), Length.ofFeet(2))).hasToString("within 2 ft of (E 0 in, N 0 in)");
+        assertThat(Zone.around(at(0, 0), Length.ZERO)).hasToString("within 0 in of (E 0 in, N 0 in)");
+        assertThat(Zone.along(SQUARE_TO_IT, Length.ofFeet(2))).hasToString("within 2 ft of " + SQUARE_TO_IT);
+        assertThat(Zone.inside(yard)).hasToString("in " + yard);
+        assertThat(Zone.inside(yard).widenedBy(Length.ofFeet(2))).hasToString("within 2 ft of " + yard);
+        assertThat(Zone.inside(yard).area()).contains(yard);
+        assertThat(Zone.around(at(1, 2), Length.ofFeet(2)).point()).contains(at(1, 2));
     }
 
     @Test
@@ -73,6 +88,10 @@ class ZoneTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("radius was -1 ft")
                 .hasMessageContaining("from 0 to 1,000,000 km");
+        assertThat(Zone.around(Point.ORIGIN, Length.ofMetres(1e9)).margin()).isEqualTo(Length.ofMetres(1e9));
+        assertThatThrownBy(() -> Zone.around(Point.ORIGIN, Length.ofMetres(1e9)).widenedBy(Length.ofNanometres(1)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("margin was ");
         assertThatThrownBy(() -> Zone.everywhere().widenedBy(Length.ofFeet(-1)))
                 .hasMessageContaining("distance was -1 ft");
     }

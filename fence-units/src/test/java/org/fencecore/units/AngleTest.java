@@ -100,10 +100,36 @@ class AngleTest {
         assertThat(Angle.ofDms(45, 30, 15)).hasToString("45°30'15\"");
         assertThat(Angle.ofDms(45, 3, 5.25)).hasToString("45°03'05.25\"");
         assertThat(Angle.ofDms(45, 0, 15)).hasToString("45°00'15\"");
+        assertThat(Angle.ofDms(45, 0, 10)).hasToString("45°00'10\"");
         assertThat(Angle.ofDms(45, 30, 0)).hasToString("45°30'");
         assertThat(Angle.RIGHT).hasToString("90°");
         assertThat(Angle.ZERO).hasToString("0°");
         assertThat(Angle.ofDegrees(-0.5)).hasToString("-0°30'");
         assertThat(Angle.ofTangent(Length.ofFeet(1), Length.ofFeet(5))).hasToString("11.309932474020215°");
+    }
+
+    @Test
+    void sinesOfTheKnownTriangles() {
+        assertThat(Angle.ofDegrees(30).sin()).isCloseTo(0.5, within(1e-15));
+        assertThat(Angle.ofDegrees(60).cos()).isCloseTo(0.5, within(1e-15));
+        assertThat(Angle.ofDegrees(45).tan()).isCloseTo(1, within(1e-15));
+    }
+
+    @ParameterizedTest
+    @CsvSource({"0, 0", "360, 0", "-90, 270", "450, 90", "-720, 0", "-1e-18, 0"})
+    void oneTurnHoldsEveryDirection(double degrees, double normalized) {
+        assertThat(Angle.ofDegrees(degrees).normalized().degrees()).isCloseTo(normalized, within(1e-12));
+    }
+
+    @Test
+    void takesMinutesAndSecondsUnderSixty() {
+        assertThat(Angle.ofDms(0, 59, 59.5).degrees()).isCloseTo(1 - 0.5 / 3600, within(1e-15));
+        assertThat(Angle.ofDms(0, 0, 0)).isEqualTo(Angle.ZERO);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Angle.ofDms(5, 60, 0))
+                .withMessageStartingWith("angle was 5 deg 60 min 0.0 sec; use degrees of 0 or more, minutes 0 to 59");
+        assertThatIllegalArgumentException().isThrownBy(() -> Angle.ofDms(5, 0, 60));
+        assertThatIllegalArgumentException().isThrownBy(() -> Angle.ofDms(5, -1, 0));
+        assertThatIllegalArgumentException().isThrownBy(() -> Angle.ofDms(-1, 0, 0));
     }
 }

@@ -170,6 +170,9 @@ class LengthTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> Length.ofFeet(1).roundedTo(Length.ofInches(-1), Rounding.NEAREST))
                 .withMessage("increment was -1 in; it must be over 0");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> Length.ofFeet(1).roundedTo(Length.ZERO, Rounding.NEAREST))
+                .withMessage("increment was 0 in; it must be over 0");
     }
 
     @Test
@@ -180,7 +183,7 @@ class LengthTest {
         assertThat(Length.min(inch, foot)).isEqualTo(Length.min(foot, inch)).isEqualTo(inch);
         assertThat(Length.max(inch, foot)).isEqualTo(Length.max(foot, inch)).isEqualTo(foot);
         assertThat(inch).isEqualTo(Length.ofMillimetres(25.4)).hasSameHashCodeAs(Length.ofMillimetres(25.4));
-        assertThat(inch).isNotEqualTo(foot).isNotEqualTo("1 in");
+        assertThat(inch).isNotEqualTo(foot).doesNotHaveSameHashCodeAs(foot).isNotEqualTo("1 in");
     }
 
     @Test

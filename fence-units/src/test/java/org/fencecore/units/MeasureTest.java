@@ -37,10 +37,14 @@ class MeasureTest {
         assertThat(push.isNegative()).isTrue();
         assertThat(push.isPositive()).isFalse();
         assertThat(push.negated().isPositive()).isTrue();
+        assertThat(push.isZero()).isFalse();
+        assertThat(Force.ZERO.isPositive()).isFalse();
+        assertThat(Force.ZERO.isNegative()).isFalse();
         assertThat(push.minus(push).isZero()).isTrue();
         assertThat(Force.ofNewtons(-0.0)).isEqualTo(Force.ZERO).hasSameHashCodeAs(Force.ZERO);
         assertThat((Object) Force.ofNewtons(1)).isNotEqualTo(Mass.ofKilograms(1));
         assertThat(Force.ofNewtons(1)).hasSameHashCodeAs(Force.ofNewtons(1)).isNotEqualTo(Force.ofNewtons(1.1));
+        assertThat(Force.ofNewtons(1)).doesNotHaveSameHashCodeAs(Force.ofNewtons(1.1));
     }
 
     @Test
@@ -125,6 +129,9 @@ class MeasureTest {
         assertThat(Force.ZERO).hasToString("0 lbf");
         assertThat(Ratio.of(1 / 3.0)).hasToString("0.3333333333");
         assertThat(Ratio.of(12_345_678_901.5)).hasToString("12345678900");
+        // No exponents, so that twenty decimals are the end.
+        assertThat(Ratio.of(1.23456e-18)).hasToString("0.00000000000000000123");
+        assertThat(Ratio.of(1e-300)).hasToString("0");
     }
 
     @Test

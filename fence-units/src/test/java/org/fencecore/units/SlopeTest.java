@@ -31,6 +31,12 @@ class SlopeTest {
     }
 
     @Test
+    void aSignStandsBeforeAVulgarFractionToo() {
+        assertThat(Slope.parse("-½ in/ft")).isEqualTo(Slope.ofRisePerFoot(Length.ofInches(-0.5)));
+        assertThat(Slope.parse("½ in/ft")).isEqualTo(Slope.ofRisePerFoot(Length.ofInches(0.5)));
+    }
+
+    @Test
     void riseAndLengthOverALevelRun() {
         Slope threeInFour = Slope.of(Length.ofFeet(3), Length.ofFeet(4));
         assertThat(threeInFour.riseOver(Length.ofFeet(8))).isEqualTo(Length.ofFeet(6));

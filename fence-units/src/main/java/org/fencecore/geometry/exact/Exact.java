@@ -12,8 +12,6 @@ public final class Exact {
     /** A quotient up to here is known by its {@code double} to within a unit or two. */
     private static final double SURE_QUOTIENT = 1L << 50;
 
-    private static final long SURE_DIVISOR = 1L << 58;
-
     private Exact() {}
 
     /** Refuses coordinates whose differences could overflow. */
@@ -28,16 +26,16 @@ public final class Exact {
      * Returns {@code a * b / c} rounded once, half a unit going up. Up rather than away from zero, so that reading a
      * line from its other end gives the same answer.
      *
-     * @param c over zero
+     * @param c over zero, and no longer than the straight line between two points within {@link #LIMIT}
      */
     public static long timesOver(long a, long b, long c) {
         double estimate = (double) a * b / c;
-        if (Math.abs(estimate) > SURE_QUOTIENT || c > SURE_DIVISOR) {
+        if (Math.abs(estimate) > SURE_QUOTIENT) {
             return divide(BigInteger.valueOf(a).multiply(BigInteger.valueOf(b)), BigInteger.valueOf(c))
                     .longValueExact();
         }
-        // The estimate is off by less than 3 units, so the true rest of the division is under 3c and fits a long:
-        // computing it with wrapped products still gives exactly that rest.
+        // Five roundings put the estimate off by less than 0.7 units, and its own rounding by half a unit more, so the
+        // true rest of the division is under 1.2c and fits a long: wrapped products still give exactly that rest.
         long quotient = Math.round(estimate);
         long rest = a * b - quotient * c;
         quotient += Math.floorDiv(rest, c);

@@ -192,7 +192,7 @@ public final class Profile {
             throw new IllegalArgumentException("station b was " + b + ", before station a at " + a + "; swap them");
         }
         double sum = 0;
-        for (int i = pieceAt(from); i < stations.length - 1 && stations[i] < to; i++) {
+        for (int i = pieceAt(from); stations[i] < to; i++) {
             double run = Math.min(stations[i + 1], to) - Math.max(stations[i], from);
             double grade = (double) (elevations[i + 1] - elevations[i]) / (stations[i + 1] - stations[i]);
             sum += run * Math.sqrt(1 + grade * grade);

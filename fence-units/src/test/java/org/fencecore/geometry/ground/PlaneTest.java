@@ -35,4 +35,26 @@ class PlaneTest {
                         .build());
         assertThat(yard.uncovered(line)).isEmpty();
     }
+
+    @Test
+    void saysWhatItIs() {
+        assertThat(yard).hasToString("100 ft at (E 0 in, N 0 in), -2 % east, 5 % north");
+        assertThat(yard.place()).isEqualTo(Point.ORIGIN);
+    }
+
+    @Test
+    void planesAreEqualWhenTheirPartsAre() {
+        Length high = Length.ofFeet(100);
+        Slope east = Slope.ofPercent(-2);
+        Slope north = Slope.ofPercent(5);
+
+        assertThat(Plane.of(Point.ORIGIN, high, east, north)).isEqualTo(yard).hasSameHashCodeAs(yard);
+        for (Plane other : List.of(
+                Plane.of(Point.of(high, high), high, east, north),
+                Plane.of(Point.ORIGIN, Length.ofFeet(99), east, north),
+                Plane.of(Point.ORIGIN, high, north, north),
+                Plane.of(Point.ORIGIN, high, east, east))) {
+            assertThat(other).isNotEqualTo(yard).doesNotHaveSameHashCodeAs(yard);
+        }
+    }
 }

@@ -71,6 +71,10 @@ class ProfileTest {
         assertThat(roof.lengthAlong(Length.ZERO, ft(8))).isEqualTo(ft(10));
         assertThat(roof.lengthAlong(ft(2), ft(6))).isEqualTo(ft(5));
         assertThat(roof.lengthAlong(ft(3), ft(3))).isEqualTo(Length.ZERO);
+        assertThat(roof.lengthAlong(ft(8), ft(8))).isEqualTo(Length.ZERO);
+        // Wherever it starts: 5 level and 12 down is 13 along, then 15 level and 8 up is 17 along.
+        Profile valley = Profile.of(List.of(at(20, 99), at(25, 87), at(40, 95)));
+        assertThat(valley.lengthAlong(ft(20), ft(40))).isEqualTo(ft(30));
         assertThat(roof.highest()).isEqualTo(at(4, 3));
         assertThat(roof.lowest()).isEqualTo(at(0, 0));
     }
@@ -97,6 +101,14 @@ class ProfileTest {
     }
 
     @Test
+    void ofEqualGapsItTellsTheFirst() {
+        Profile level = Profile.of(List.of(at(0, 0), at(10, 0), at(20, 0), at(30, 0)));
+        Profile wavy = Profile.of(List.of(at(0, 2), at(5, 1), at(10, 3), at(15, 1), at(20, 3), at(30, 2)));
+
+        assertThat(level.clearanceUnder(wavy)).isEqualTo(new Clearance(ft(1), ft(5), ft(3), ft(10)));
+    }
+
+    @Test
     void profilesThatTouchHaveOneGap() {
         Profile next = Profile.of(List.of(at(48, 95), at(60, 95)));
 
@@ -116,6 +128,9 @@ class ProfileTest {
         assertThatThrownBy(() -> GROUND.slopeBetween(ft(3), ft(3)))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("in order");
+        assertThatThrownBy(() -> GROUND.between(ft(36), ft(12)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("station b was " + ft(12) + ", not after station a at " + ft(36));
         assertThatThrownBy(() -> GROUND.lengthAlong(ft(3), ft(2)))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("swap");
@@ -125,13 +140,37 @@ class ProfileTest {
     void refusesPointsOutOfOrderAndTooFew() {
         assertThatThrownBy(() -> Profile.of(List.of(at(0, 0), at(5, 0), at(5, 1))))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("station was " + ft(5));
+                .hasMessageContaining("station was " + ft(5) + ", not after the one before at " + ft(5));
         assertThatThrownBy(() -> Profile.of(List.of(at(0, 0))))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("number of points was 1");
         assertThatThrownBy(() -> Profile.builder().point(Length.ofMetres(2e9), Length.ZERO))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("within 1,000,000 km");
+        assertThatThrownBy(() -> Profile.builder().point(Length.ZERO, Length.ofMetres(2e9)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("elevation was " + Length.ofMetres(2e9));
+        assertThatThrownBy(() -> new ProfilePoint(Length.ofMetres(2e9), Length.ZERO))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("station was " + Length.ofMetres(2e9));
+        assertThatThrownBy(() -> new ProfilePoint(Length.ZERO, Length.ofMetres(2e9)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("elevation was " + Length.ofMetres(2e9));
+    }
+
+    @Test
+    void saysHowFarItReaches() {
+        assertThat(GROUND).hasToString("Profile of 3 points from 0 in to 48 ft");
+    }
+
+    @Test
+    void profilesAreEqualWhenTheirShotsAre() {
+        Profile longer = Profile.of(List.of(at(0, 100), at(24, 98), at(49, 94)));
+        Profile deeper = Profile.of(List.of(at(0, 100), at(24, 98), at(48, 93)));
+
+        assertThat(Profile.of(GROUND.points())).isEqualTo(GROUND).hasSameHashCodeAs(GROUND);
+        assertThat(GROUND).isNotEqualTo(longer).doesNotHaveSameHashCodeAs(longer);
+        assertThat(GROUND).isNotEqualTo(deeper).doesNotHaveSameHashCodeAs(deeper);
     }
 
     @Test
@@ -145,7 +184,7 @@ class ProfileTest {
                 .isEqualTo(Length.ofMillimetres((999_998 % 7 + 999_999 % 7) / 2.0));
         assertThatThrownBy(() -> builder.point(Length.ofMetres(2000), Length.ZERO))
                 .isInstanceOf(IllegalArgumentException.class)
-                .hasMessageContaining("at most 1,000,000");
+                .hasMessageContaining("would be point number 1000001; a profile has at most 1,000,000");
     }
 
     @Test
@@ -161,5 +200,9 @@ class ProfileTest {
         assertThat(top.stretchesBelow(ft(5))).containsExactly(Interval.of(ft(0), ft(5)), Interval.of(ft(25), ft(40)));
         assertThat(top.stretchesAbove(ft(6))).isEmpty();
         assertThat(top.stretchesAbove(ft(1))).containsExactly(Interval.of(ft(0), ft(40)));
+        // A point 1 nm over the level at the top of a cliff is no stretch of a nanometre.
+        ProfilePoint brink = new ProfilePoint(Length.ZERO, Length.ofNanometres(1));
+        assertThat(Profile.of(List.of(brink, at(1, -100))).stretchesAbove(Length.ZERO))
+                .isEmpty();
     }
 }
