@@ -121,7 +121,7 @@ public final class FootingSpec {
      *
      * @return true if doubled
      */
-    public boolean doubledBearing() {
+    public boolean hasDoubledBearing() {
         return doubledBearing;
     }
 

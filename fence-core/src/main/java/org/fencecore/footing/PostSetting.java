@@ -93,7 +93,7 @@ public final class PostSetting {
      *
      * @return true if that rule is followed
      */
-    public boolean thirdOfPostInGround() {
+    public boolean hasThirdOfPostInGround() {
         return thirdOfPostInGround;
     }
 
@@ -120,7 +120,7 @@ public final class PostSetting {
      *
      * @return true if so
      */
-    public boolean fenceStandardMinimum() {
+    public boolean hasFenceStandardMinimum() {
         return fenceStandardMinimum;
     }
 
@@ -129,7 +129,7 @@ public final class PostSetting {
      *
      * @return true if held
      */
-    public boolean heldAtGrade() {
+    public boolean isHeldAtGrade() {
         return heldAtGrade;
     }
 

@@ -157,7 +157,7 @@ public final class GateSpec {
      *
      * @return true if there is a middle rail
      */
-    public boolean middleRail() {
+    public boolean hasMiddleRail() {
         return middleRail;
     }
 
@@ -184,7 +184,7 @@ public final class GateSpec {
      *
      * @return true if wood rises to the hinges, or a cable to the latch
      */
-    public boolean braceReversed() {
+    public boolean isBraceReversed() {
         return braceReversed;
     }
 
