@@ -114,7 +114,7 @@ final class GateHanging {
 
     private GateDesign design(GateLocation location, Length opening) {
         Length height = style.gateFrameHeight();
-        return location.twoLeaves()
+        return location.hasTwoLeaves()
                 ? GateDesign.pairForOpening(opening, height, location.hinges(), style.gate())
                 : GateDesign.forOpening(opening, height, location.hinges(), style.gate());
     }

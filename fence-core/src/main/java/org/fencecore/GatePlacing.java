@@ -116,7 +116,7 @@ final class GatePlacing {
                                 + tooNarrowFor(gate) + ", " + Written.tape(least))
                 .withRemedy("make it at least "
                         + Written.tape(
-                                gate.twoLeaves()
+                                gate.hasTwoLeaves()
                                         ? style.gate().minimumPairOpening()
                                         : style.gate().minimumOpening())));
         return false;
@@ -124,11 +124,11 @@ final class GatePlacing {
 
     /** What leaves nothing to hang in an opening: its gaps, and of two leaves a nanometre, so that neither is nothing. */
     static Length takenUp(GateLocation gate, GateSpec spec) {
-        return gate.twoLeaves() ? spec.pairGaps().plus(Length.ofNanometres(1)) : spec.gaps();
+        return gate.hasTwoLeaves() ? spec.pairGaps().plus(Length.ofNanometres(1)) : spec.gaps();
     }
 
     static String tooNarrowFor(GateLocation gate) {
-        return gate.twoLeaves() ? "the gaps beside and between two leaves" : "the gaps beside the leaf";
+        return gate.hasTwoLeaves() ? "the gaps beside and between two leaves" : "the gaps beside the leaf";
     }
 
     /** Moves an opening onto a fixed post whose hole its own gate post's would run into. */

@@ -280,7 +280,7 @@ final class PostBook {
         FootingSpec.Builder spec = FootingSpec.builder()
                 .postWidth(style.postLumber().width())
                 .soil(site.soil())
-                .doubledBearing(site.doubledBearing())
+                .doubledBearing(site.hasDoubledBearing())
                 .setting(style.setting());
         site.frostGrip().ifPresent(spec::frostGrip);
         site.frostDepth().ifPresent(spec::frostDepth);

@@ -94,7 +94,7 @@ public final class FootingDesign {
             criteria.add(new EmbedmentCriterion(
                     EmbedmentRule.LATERAL_BEARING,
                     bearingDepth(load, spec),
-                    spec.setting().heldAtGrade() ? Sources.HELD_POLE : Sources.POLE_EQUATION));
+                    spec.setting().isHeldAtGrade() ? Sources.HELD_POLE : Sources.POLE_EQUATION));
         }
         if (spec.frostDepth().isPresent()) {
             criteria.add(new EmbedmentCriterion(
@@ -108,11 +108,11 @@ public final class FootingDesign {
                 spec.setting().minimumEmbedment().equals(PostSetting.USUAL_MINIMUM)
                         ? Sources.USUAL_MINIMUM
                         : Sources.GIVEN));
-        if (spec.setting().thirdOfPostInGround()) {
+        if (spec.setting().hasThirdOfPostInGround()) {
             criteria.add(new EmbedmentCriterion(
                     EmbedmentRule.THIRD_OF_POST, spec.exposedHeight().dividedBy(2), Citation.COMMON_PRACTICE));
         }
-        if (spec.setting().fenceStandardMinimum()) {
+        if (spec.setting().hasFenceStandardMinimum()) {
             criteria.add(new EmbedmentCriterion(
                     EmbedmentRule.FENCE_STANDARD, standardDepth(spec.exposedHeight()), Sources.FENCE_STANDARD));
         }
@@ -131,7 +131,7 @@ public final class FootingDesign {
                 + load.gate().newtonMetres();
         double bearing = spec.bearing().newtonsPerCubicMetre();
         double width = spec.hole().bearingWidth().metres();
-        double depth = spec.setting().heldAtGrade()
+        double depth = spec.setting().isHeldAtGrade()
                 ? LateralBearing.held(moment, bearing, width)
                 : LateralBearing.free(load.force().newtons(), moment, bearing, width);
         return Length.ofMetres(depth).plus(notCounted);

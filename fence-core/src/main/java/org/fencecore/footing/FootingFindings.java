@@ -78,7 +78,7 @@ final class FootingFindings {
                     .withRemedy("set the posts closer, widen the hole, or have an engineer design the footing")
                     .withSource(Sources.POLE));
         }
-        if (spec.doubledBearing()) {
+        if (spec.hasDoubledBearing()) {
             findings.add(Finding.warning(
                             "doubled-bearing",
                             PLACE,
@@ -89,7 +89,7 @@ final class FootingFindings {
                     .withRemedy("ask the building official or an engineer whether a fence post is one")
                     .withSource(Sources.DOUBLED_BEARING));
         }
-        if (spec.setting().heldAtGrade()) {
+        if (spec.setting().isHeldAtGrade()) {
             findings.add(Finding.warning(
                             "held-at-grade",
                             PLACE,

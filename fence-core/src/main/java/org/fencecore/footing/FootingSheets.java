@@ -90,10 +90,10 @@ final class FootingSheets {
         String addedFeet = notCounted.isZero() ? "" : " + " + Written.feet(notCounted);
         String name = "depth for " + EmbedmentRule.LATERAL_BEARING;
         String shown = Written.feet(depth) + " = " + Written.tape(depth, Rounding.UP);
-        if (spec.setting().heldAtGrade() || !load.knowsPush()) {
+        if (spec.setting().isHeldAtGrade() || !load.knowsPush()) {
             Moment moment = load.force().times(height).plus(load.knowsPush() ? Moment.ZERO : load.gate());
             // 1.09 x 7.02, what equation 18-1 comes to without a force.
-            String factor = spec.setting().heldAtGrade() ? "4.25" : "7.6518";
+            String factor = spec.setting().isHeldAtGrade() ? "4.25" : "7.6518";
             sheet.line("moment M", "", "", moment, Written.moment(moment), Citation.GEOMETRY);
             sheet.line(
                     name,
@@ -102,7 +102,7 @@ final class FootingSheets {
                             + " x " + Written.feet(width) + ")" + addedFeet,
                     depth,
                     shown,
-                    spec.setting().heldAtGrade() ? Sources.HELD_POLE : Sources.POLE_EQUATION);
+                    spec.setting().isHeldAtGrade() ? Sources.HELD_POLE : Sources.POLE_EQUATION);
             return;
         }
         Pressure atThird = bearing.times(fitting).dividedBy(3);
@@ -178,7 +178,7 @@ final class FootingSheets {
                 single,
                 Written.bearing(single),
                 spec.soil().source());
-        if (!spec.doubledBearing()) {
+        if (!spec.hasDoubledBearing()) {
             return single;
         }
         UnitWeight doubled = single.times(2);

@@ -2,6 +2,7 @@ package org.fencecore.footing;
 
 import java.util.Objects;
 import java.util.Optional;
+import org.fencecore.internal.Limits;
 import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
 import org.fencecore.units.Rounding;
@@ -120,7 +121,7 @@ public final class FootingSpec {
      *
      * @return true if doubled
      */
-    public boolean doubledBearing() {
+    public boolean hasDoubledBearing() {
         return doubledBearing;
     }
 

@@ -2,6 +2,7 @@ package org.fencecore.footing;
 
 import java.util.Objects;
 import java.util.Optional;
+import org.fencecore.internal.Limits;
 import org.fencecore.units.Length;
 import org.fencecore.units.Volume;
 import org.fencecore.worksheet.Written;

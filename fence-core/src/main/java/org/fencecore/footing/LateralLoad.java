@@ -1,6 +1,7 @@
 package org.fencecore.footing;
 
 import java.util.Objects;
+import org.fencecore.internal.Limits;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Force;
 import org.fencecore.units.Length;

@@ -2,6 +2,7 @@ package org.fencecore.footing;
 
 import java.util.Objects;
 import java.util.Optional;
+import org.fencecore.internal.Limits;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Written;
 import org.jspecify.annotations.Nullable;
@@ -92,7 +93,7 @@ public final class PostSetting {
      *
      * @return true if that rule is followed
      */
-    public boolean thirdOfPostInGround() {
+    public boolean hasThirdOfPostInGround() {
         return thirdOfPostInGround;
     }
 
@@ -119,7 +120,7 @@ public final class PostSetting {
      *
      * @return true if so
      */
-    public boolean fenceStandardMinimum() {
+    public boolean hasFenceStandardMinimum() {
         return fenceStandardMinimum;
     }
 
@@ -128,7 +129,7 @@ public final class PostSetting {
      *
      * @return true if held
      */
-    public boolean heldAtGrade() {
+    public boolean isHeldAtGrade() {
         return heldAtGrade;
     }
 
@@ -148,15 +149,6 @@ public final class PostSetting {
      */
     public boolean isDryMixBase() {
         return dryMixBase;
-    }
-
-    /**
-     * Returns how thick the gravel under the post is.
-     *
-     * @return the thickness, zero for none
-     */
-    public Length gravelBase() {
-        return dryMixBase ? Length.ZERO : base;
     }
 
     /**

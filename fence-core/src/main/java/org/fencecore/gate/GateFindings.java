@@ -64,7 +64,7 @@ final class GateFindings {
             return Optional.empty();
         }
         String message = "the frame height of " + Written.tape(leaf.frameHeight()) + " leaves no room between "
-                + (spec.middleRail() ? "three" : "two") + " rails of " + Written.tape(leaf.railDepth());
+                + (spec.hasMiddleRail() ? "three" : "two") + " rails of " + Written.tape(leaf.railDepth());
         int rails = leaf.rails().size();
         Length least = leaf.railDepth()
                 .times(rails)
@@ -144,7 +144,7 @@ final class GateFindings {
         // The manual's own way out: line the braces up into one steep brace.
         Length extra = rises(brace).minus(brace.clearHeight());
         Length whole = leaf.frameHeight().minus(leaf.railDepth().times(2)).plus(extra);
-        String remedy = spec.middleRail() && whole.compareTo(clearWidth) >= 0
+        String remedy = spec.hasMiddleRail() && whole.compareTo(clearWidth) >= 0
                 ? "leave out the middle rail, so that one brace rises at " + rise(whole)
                 : leaf.isPaired() ? "make the frame higher" : "hang two leaves, or make the frame higher";
         return Finding.warning("gate-brace-flat", "gate brace", message)

@@ -173,7 +173,7 @@ public final class GateLeaf {
      * @return the height, plumb, rounded down to the nanometre; empty if there is no middle rail
      */
     public Optional<Length> middleRailCentre() {
-        return spec.middleRail() ? Optional.of(frameHeight.portion(1, 2)) : Optional.empty();
+        return spec.hasMiddleRail() ? Optional.of(frameHeight.portion(1, 2)) : Optional.empty();
     }
 
     /**
@@ -271,7 +271,7 @@ public final class GateLeaf {
     }
 
     private GateBrace brace(int lower, int upper) {
-        boolean footAtHinges = (spec.braceKind() == BraceKind.WOOD) != spec.braceReversed();
+        boolean footAtHinges = (spec.braceKind() == BraceKind.WOOD) != spec.isBraceReversed();
         FrameMember footStile = footAtHinges ? FrameMember.HINGE_STILE : FrameMember.LATCH_STILE;
         FrameMember headStile = footAtHinges ? FrameMember.LATCH_STILE : FrameMember.HINGE_STILE;
         boolean footLeft = footAtHinges == (hingeSide == HingeSide.LEFT);
@@ -303,7 +303,7 @@ public final class GateLeaf {
     }
 
     List<FrameMember> rails() {
-        return spec.middleRail()
+        return spec.hasMiddleRail()
                 ? List.of(FrameMember.BOTTOM_RAIL, FrameMember.MIDDLE_RAIL, FrameMember.TOP_RAIL)
                 : List.of(FrameMember.BOTTOM_RAIL, FrameMember.TOP_RAIL);
     }

@@ -1,6 +1,7 @@
 package org.fencecore.gate;
 
 import java.util.Objects;
+import org.fencecore.internal.Limits;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Written;
 import org.jspecify.annotations.Nullable;
@@ -72,12 +73,7 @@ public final class GateSpec {
     }
 
     static Length requireSize(String name, Length value) {
-        Objects.requireNonNull(value, name);
-        if (!value.isPositive() || value.compareTo(LARGEST) > 0) {
-            throw new IllegalArgumentException(
-                    name + " was " + value + "; it must be over 0 and no more than 100 ft, so check its unit and sign");
-        }
-        return value;
+        return Limits.overZero(name, value, LARGEST);
     }
 
     private static Length requireSizeOrZero(String name, Length value) {
@@ -161,7 +157,7 @@ public final class GateSpec {
      *
      * @return true if there is a middle rail
      */
-    public boolean middleRail() {
+    public boolean hasMiddleRail() {
         return middleRail;
     }
 
@@ -188,7 +184,7 @@ public final class GateSpec {
      *
      * @return true if wood rises to the hinges, or a cable to the latch
      */
-    public boolean braceReversed() {
+    public boolean isBraceReversed() {
         return braceReversed;
     }
 

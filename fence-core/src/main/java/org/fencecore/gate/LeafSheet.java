@@ -137,7 +137,7 @@ final class LeafSheet {
     }
 
     private void middleRailBetween() {
-        if (spec.middleRail()) {
+        if (spec.hasMiddleRail()) {
             railsBetween("middle rail length");
         }
     }
@@ -150,9 +150,9 @@ final class LeafSheet {
         String depth = level ? "member width" : "depth";
         String depthIn = Written.inches(leaf.railDepth());
         geometry(
-                spec.middleRail() ? "clear height of each half" : "clear height",
-                spec.middleRail() ? "(frame height - 3 x " + depth + ") / 2" : "frame height - 2 x " + depth,
-                spec.middleRail() ? "(" + height + " - 3 x " + depthIn + ") / 2" : height + " - 2 x " + depthIn,
+                spec.hasMiddleRail() ? "clear height of each half" : "clear height",
+                spec.hasMiddleRail() ? "(frame height - 3 x " + depth + ") / 2" : "frame height - 2 x " + depth,
+                spec.hasMiddleRail() ? "(" + height + " - 3 x " + depthIn + ") / 2" : height + " - 2 x " + depthIn,
                 leaf.lowestClearHeight());
     }
 

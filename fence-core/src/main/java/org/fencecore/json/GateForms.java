@@ -47,7 +47,7 @@ final class GateForms {
                     usual("memberThickness", LENGTH, GateSpec::memberThickness, "how thick they are"),
                     GateSpec.Builder::memberThickness)
             .with(
-                    usual("middleRail", FLAG, GateSpec::middleRail, "whether there is a rail in the middle"),
+                    usual("middleRail", FLAG, GateSpec::hasMiddleRail, "whether there is a rail in the middle"),
                     GateSpec.Builder::middleRail)
             .with(
                     usual("braceKind", Basics.oneOf(BraceKind.class), GateSpec::braceKind, "what the brace is"),
@@ -56,7 +56,7 @@ final class GateForms {
                     usual("braceEnds", Basics.oneOf(BraceEnds.class), GateSpec::braceEnds, "how its ends are cut"),
                     GateSpec.Builder::braceEnds)
             .with(
-                    usual("braceReversed", FLAG, GateSpec::braceReversed, "whether it runs the other way"),
+                    usual("braceReversed", FLAG, GateSpec::isBraceReversed, "whether it runs the other way"),
                     GateSpec.Builder::braceReversed)
             .with(
                     usual("braceWidth", LENGTH, GateSpec::braceWidth, "how wide the brace is"),
@@ -166,7 +166,7 @@ final class GateForms {
                     usual("opensOutward", FLAG, GateLocation::opensOutward, "whether it opens out of the lot"),
                     GateLocation.Builder::opensOutward)
             .with(
-                    usual("twoLeaves", FLAG, GateLocation::twoLeaves, "whether it has two leaves"),
+                    usual("twoLeaves", FLAG, GateLocation::hasTwoLeaves, "whether it has two leaves"),
                     GateLocation.Builder::twoLeaves)
             .with(
                     usual("raked", FLAG, GateLocation::isRaked, "whether it follows the ground"),

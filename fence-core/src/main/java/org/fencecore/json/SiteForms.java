@@ -83,7 +83,7 @@ final class SiteForms {
                     usual(
                             "doubledBearing",
                             FLAG,
-                            Site::doubledBearing,
+                            Site::hasDoubledBearing,
                             "whether twice the lateral bearing counts for wind"),
                     Site.Builder::doubledBearing)
             .with(

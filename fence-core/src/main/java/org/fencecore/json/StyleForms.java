@@ -204,7 +204,7 @@ final class StyleForms {
                     usual(
                             "thirdOfPostInGround",
                             FLAG,
-                            PostSetting::thirdOfPostInGround,
+                            PostSetting::hasThirdOfPostInGround,
                             "whether a third of the post is to be in the ground"),
                     PostSetting.Builder::thirdOfPostInGround)
             .with(
@@ -217,11 +217,11 @@ final class StyleForms {
                     usual(
                             "fenceStandardMinimum",
                             FLAG,
-                            PostSetting::fenceStandardMinimum,
+                            PostSetting::hasFenceStandardMinimum,
                             "whether the least of the fence standard holds"),
                     PostSetting.Builder::fenceStandardMinimum)
             .with(
-                    usual("heldAtGrade", FLAG, PostSetting::heldAtGrade, "whether paving holds the post at grade"),
+                    usual("heldAtGrade", FLAG, PostSetting::isHeldAtGrade, "whether paving holds the post at grade"),
                     PostSetting.Builder::heldAtGrade)
             .with(
                     maybe("hole", HOLE, PostSetting::hole, "the hole; round and three posts wide when not said"),

@@ -124,7 +124,7 @@ public final class GateLocation {
      *
      * @return true for two, each on its own post
      */
-    public boolean twoLeaves() {
+    public boolean hasTwoLeaves() {
         return twoLeaves;
     }
 

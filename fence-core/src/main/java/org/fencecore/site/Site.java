@@ -240,7 +240,7 @@ public final class Site {
      *
      * @return true if the local office accepts it for these posts
      */
-    public boolean doubledBearing() {
+    public boolean hasDoubledBearing() {
         return doubledBearing;
     }
 

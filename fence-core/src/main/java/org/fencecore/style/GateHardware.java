@@ -8,6 +8,7 @@ import org.fencecore.gate.GateSpec;
 import org.fencecore.gate.hang.GateWood;
 import org.fencecore.gate.hang.HingeScrews;
 import org.fencecore.gate.hang.HingeSpec;
+import org.fencecore.internal.Limits;
 import org.fencecore.strength.SpeciesGroup;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Force;
@@ -307,12 +308,7 @@ public final class GateHardware {
         private Builder() {}
 
         private static Length requireSize(String name, Length value) {
-            Objects.requireNonNull(value, name);
-            if (!value.isPositive() || value.compareTo(LARGEST) > 0) {
-                throw new IllegalArgumentException(name + " was " + value + "; it must be over 0 and no more than "
-                        + LARGEST + ", so check its unit and sign");
-            }
-            return value;
+            return Limits.overZero(name, value, LARGEST);
         }
 
         /**

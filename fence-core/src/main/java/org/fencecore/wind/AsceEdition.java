@@ -1,6 +1,7 @@
 package org.fencecore.wind;
 
 import java.util.Objects;
+import org.fencecore.internal.Limits;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
 import org.fencecore.worksheet.Citation;
@@ -59,7 +60,7 @@ public enum AsceEdition {
      */
     public Ratio kz(Exposure exposure, Length height) {
         Objects.requireNonNull(exposure, "exposure");
-        Limits.within("height", height, Length.ZERO, Limits.HIGHEST);
+        Limits.within("height", height, Length.ZERO, WindLimits.HIGHEST);
         return Ratio.of(formulaKz(exposure, height.metres()));
     }
 

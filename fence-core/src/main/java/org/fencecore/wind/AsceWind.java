@@ -2,6 +2,7 @@ package org.fencecore.wind;
 
 import java.util.Objects;
 import java.util.Optional;
+import org.fencecore.internal.Limits;
 import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
 import org.fencecore.units.Ratio;
@@ -167,7 +168,7 @@ public final class AsceWind implements Wind {
 
     @Override
     public Pressure velocityPressure(Length height) {
-        Limits.overZero("height", height, Limits.HIGHEST);
+        Limits.overZero("height", height, WindLimits.HIGHEST);
         double kd = edition.hasKdInVelocityPressure() ? KD : 1;
         double fastness = metricConstants
                 ? 0.613 * speed.metresPerSecond() * speed.metresPerSecond()
@@ -235,7 +236,7 @@ public final class AsceWind implements Wind {
          * @throws IllegalArgumentException if out of that range
          */
         public Builder speed(Speed ultimate) {
-            this.speed = Limits.windSpeed("speed", ultimate);
+            this.speed = WindLimits.windSpeed("speed", ultimate);
             return this;
         }
 
@@ -269,7 +270,7 @@ public final class AsceWind implements Wind {
          * @throws IllegalArgumentException if out of that range
          */
         public Builder topographicFactor(Ratio kzt) {
-            this.topographicFactor = Limits.within("kzt", kzt, 1, 5, "where 1 is level ground");
+            this.topographicFactor = WindLimits.within("kzt", kzt, 1, 5, "where 1 is level ground");
             return this;
         }
 

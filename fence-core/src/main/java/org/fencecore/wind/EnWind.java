@@ -1,6 +1,7 @@
 package org.fencecore.wind;
 
 import java.util.Objects;
+import org.fencecore.internal.Limits;
 import org.fencecore.units.Length;
 import org.fencecore.units.Pressure;
 import org.fencecore.units.Ratio;
@@ -64,7 +65,7 @@ public final class EnWind implements Wind {
      * @throws IllegalArgumentException if either is out of its range
      */
     public static Speed inYears(Speed fiftyYears, int years) {
-        Limits.windSpeed("fiftyYears", fiftyYears);
+        WindLimits.windSpeed("fiftyYears", fiftyYears);
         if (years < 2 || years > 1000) {
             throw new IllegalArgumentException(
                     "years was " + years + "; it must be from 2 to 1,000, such as the 50 of the map");
@@ -105,7 +106,7 @@ public final class EnWind implements Wind {
 
     @Override
     public Pressure velocityPressure(Length height) {
-        Limits.overZero("height", height, Limits.HIGHEST);
+        Limits.overZero("height", height, WindLimits.HIGHEST);
         double mean = roughness(height) * orography.value() * basicSpeed.metresPerSecond();
         return Pressure.ofPascals((1 + 7 * turbulence(height)) * 0.5 * AIR * mean * mean);
     }
@@ -164,7 +165,7 @@ public final class EnWind implements Wind {
          * @throws IllegalArgumentException if out of that range
          */
         public Builder basicSpeed(Speed mean) {
-            this.basicSpeed = Limits.windSpeed("mean", mean);
+            this.basicSpeed = WindLimits.windSpeed("mean", mean);
             return this;
         }
 
@@ -187,7 +188,7 @@ public final class EnWind implements Wind {
          * @throws IllegalArgumentException if out of that range
          */
         public Builder orography(Ratio co) {
-            this.orography = Limits.within("co", co, 1, 2, "where 1 is level ground");
+            this.orography = WindLimits.within("co", co, 1, 2, "where 1 is level ground");
             return this;
         }
 

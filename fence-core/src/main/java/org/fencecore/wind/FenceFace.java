@@ -2,6 +2,7 @@ package org.fencecore.wind;
 
 import java.util.Objects;
 import java.util.Optional;
+import org.fencecore.internal.Limits;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
 import org.fencecore.worksheet.Written;
@@ -190,7 +191,7 @@ public final class FenceFace {
          * @throws IllegalArgumentException if out of that range
          */
         public Builder bottom(Length height) {
-            this.bottom = Limits.within("bottom", height, Length.ZERO, Limits.HIGHEST);
+            this.bottom = Limits.within("bottom", height, Length.ZERO, WindLimits.HIGHEST);
             return this;
         }
 
@@ -202,7 +203,7 @@ public final class FenceFace {
          * @throws IllegalArgumentException if out of that range
          */
         public Builder top(Length height) {
-            this.top = Limits.overZero("top", height, Limits.HIGHEST);
+            this.top = Limits.overZero("top", height, WindLimits.HIGHEST);
             return this;
         }
 
@@ -215,7 +216,7 @@ public final class FenceFace {
          * @throws IllegalArgumentException if out of that range
          */
         public Builder solidFraction(Ratio fraction) {
-            this.solid = Limits.within("fraction", fraction, 0.01, 1, "so give solid area over gross area");
+            this.solid = WindLimits.within("fraction", fraction, 0.01, 1, "so give solid area over gross area");
             return this;
         }
 

@@ -103,9 +103,9 @@ public final class ForceCoefficient {
      */
     public static Ratio caseC(Ratio lengthToHeight, Ratio heightToTop, Ratio returnToHeight, Ratio distanceToHeight) {
         double aspect = aspect(lengthToHeight);
-        Limits.within("lengthToHeight", lengthToHeight, 2, Double.MAX_VALUE, "since case C is for longer fences");
-        Limits.within("returnToHeight", returnToHeight, 0, Double.MAX_VALUE, "so check its sign");
-        Limits.within("distanceToHeight", distanceToHeight, 0, aspect, "so look within the fence");
+        WindLimits.within("lengthToHeight", lengthToHeight, 2, Double.MAX_VALUE, "since case C is for longer fences");
+        WindLimits.within("returnToHeight", returnToHeight, 0, Double.MAX_VALUE, "so check its sign");
+        WindLimits.within("distanceToHeight", distanceToHeight, 0, aspect, "so look within the fence");
         return Ratio.of(
                 fromEnd(aspect, clearance(heightToTop), returnToHeight.value()).at(distanceToHeight.value()));
     }
@@ -118,7 +118,7 @@ public final class ForceCoefficient {
      * @throws IllegalArgumentException if out of that range
      */
     public static Ratio openings(Ratio solid) {
-        Limits.within("solid", solid, LEAST_SOLID_OF_WALL, 1, "since a more open fence is no wall");
+        WindLimits.within("solid", solid, LEAST_SOLID_OF_WALL, 1, "since a more open fence is no wall");
         return Ratio.of(openingFactor(solid.value()));
     }
 
@@ -146,17 +146,18 @@ public final class ForceCoefficient {
     }
 
     private static double aspect(Ratio lengthToHeight) {
-        return Limits.within("lengthToHeight", lengthToHeight, Double.MIN_VALUE, Double.MAX_VALUE, "so check its sign")
+        return WindLimits.within(
+                        "lengthToHeight", lengthToHeight, Double.MIN_VALUE, Double.MAX_VALUE, "so check its sign")
                 .value();
     }
 
     private static double clearance(Ratio heightToTop) {
-        return Limits.within("heightToTop", heightToTop, Double.MIN_VALUE, 1, "since s is within h")
+        return WindLimits.within("heightToTop", heightToTop, Double.MIN_VALUE, 1, "since s is within h")
                 .value();
     }
 
     private static double open(Ratio solid) {
-        return Limits.within(
+        return WindLimits.within(
                         "solid", solid, Double.MIN_VALUE, LEAST_SOLID_OF_WALL, "since a more solid fence is a wall")
                 .value();
     }

@@ -28,13 +28,13 @@ class FootingInputTest {
         assertThat(spec.postWidth()).isEqualTo(Length.ofInches(3.5));
         assertThat(spec.exposedHeight()).isEqualTo(SIX_FEET);
         assertThat(spec.soil()).isEqualTo(SoilClass.CLAY);
-        assertThat(spec.doubledBearing()).isFalse();
+        assertThat(spec.hasDoubledBearing()).isFalse();
         assertThat(spec.frostDepth()).isEmpty();
         assertThat(spec.setting().minimumEmbedment()).isEqualTo(Length.ofInches(24));
-        assertThat(spec.setting().thirdOfPostInGround()).isTrue();
+        assertThat(spec.setting().hasThirdOfPostInGround()).isTrue();
         assertThat(spec.setting().increment()).isEqualTo(Length.ofInches(1));
         assertThat(spec.holeDiameter()).isEqualTo(Length.ofInches(10.5));
-        assertThat(spec.setting().gravelBase()).isEqualTo(Length.ofInches(6));
+        assertThat(spec.setting().base()).isEqualTo(Length.ofInches(6));
         assertThat(spec.setting().concreteTop()).isEqualTo(Length.ZERO);
         assertThat(spec)
                 .hasToString("post 3 1/2\" wide standing 6' 0\" out of the ground, in clay, sandy or silty clay, silt,"

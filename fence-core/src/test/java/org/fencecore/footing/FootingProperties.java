@@ -180,7 +180,7 @@ class FootingProperties {
 
         assertThat(footing.embedment()).isGreaterThanOrEqualTo(spec.setting().minimumEmbedment());
         assertThat(footing.embedment()).isGreaterThanOrEqualTo(spec.frostDepth().orElse(Length.ZERO));
-        if (spec.setting().thirdOfPostInGround()) {
+        if (spec.setting().hasThirdOfPostInGround()) {
             assertThat(footing.embedment().times(3))
                     .isGreaterThanOrEqualTo(footing.postLength().minus(Length.ofNanometres(3)));
         }

@@ -91,7 +91,7 @@ class HoleTest {
         assertThat(gravel.gravel().cubicFeet()).isCloseTo(678.6 / 1728, within(0.0001));
         assertThat(dryMix.holeDepth()).isEqualTo(gravel.holeDepth());
         assertThat(dryMix.gravel().isZero()).isTrue();
-        assertThat(dryMix.spec().setting().gravelBase().isZero()).isTrue();
+        assertThat(dryMix.spec().setting().isDryMixBase()).isTrue();
         assertThat(dryMix.concrete().cubicFeet()).isCloseTo((3630.5 + 678.6) / 1728, within(0.0001));
         assertThat(crowned.concrete().cubicFeet()).isCloseTo((3630.5 + 41.94) / 1728, within(0.0001));
         for (FootingDesign each : List.of(gravel, dryMix, crowned)) {

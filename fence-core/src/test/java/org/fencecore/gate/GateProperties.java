@@ -27,8 +27,8 @@ class GateProperties {
     @Property
     void fromTheMinimumOnNothingBlocks(@ForAll("sureGates") GateLeaf gate) {
         assertThat(gate.findings()).extracting(Finding::severity).doesNotContain(Severity.BLOCKER);
-        assertThat(gate.pieces()).hasSize(gate.spec().middleRail() ? 5 : 4);
-        assertThat(gate.braces()).hasSize(gate.spec().middleRail() ? 2 : 1);
+        assertThat(gate.pieces()).hasSize(gate.spec().hasMiddleRail() ? 5 : 4);
+        assertThat(gate.braces()).hasSize(gate.spec().hasMiddleRail() ? 2 : 1);
     }
 
     @Property

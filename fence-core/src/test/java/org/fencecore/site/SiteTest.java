@@ -25,7 +25,7 @@ class SiteTest {
         assertThat(site.fencedSides()).containsExactly(1, 3);
         assertThat(site.setback()).isEqualTo(Length.ofInches(6));
         assertThat(site.soil()).isEqualTo(SoilClass.CLAY);
-        assertThat(site.doubledBearing()).isFalse();
+        assertThat(site.hasDoubledBearing()).isFalse();
         assertThat(site.frostDepth()).isEmpty();
         assertThat(site.windPressure()).isEmpty();
         assertThat(site.ground(1)).isEmpty();

@@ -12,6 +12,7 @@ import java.util.Map;
 import org.fencecore.FencePlan;
 import org.fencecore.FencePlanner;
 import org.fencecore.cutting.SoldLength;
+import org.fencecore.footing.BagSize;
 import org.fencecore.gate.GateSpec;
 import org.fencecore.layout.BoardPattern;
 import org.fencecore.layout.PostSpacingSpec;
@@ -193,6 +194,26 @@ class SticksToBuyTest {
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("trim was")
                 .hasMessageContaining("from 0 to 12 in");
+    }
+
+    @Test
+    void otherPricesKeepTheRestOfTheSpec() {
+        TakeoffSpec spec = TakeoffSpec.builder()
+                .kerf(Length.ofInches(0.25))
+                .endTrim(Length.ofInches(1))
+                .culls(Ratio.ofPercent(5))
+                .bag(BagSize.POUNDS_80)
+                .build();
+        List<SoldLength> sold =
+                List.of(SoldLength.of(Length.ofFeet(8)).withPrice(new BigDecimal("5.98"), Currency.getInstance("USD")));
+        TakeoffSpec priced = spec.withStickPrices(Map.of("2x4", sold));
+
+        assertThat(priced.kerf()).isEqualTo(Length.ofInches(0.25));
+        assertThat(priced.cutting().endTrim()).isEqualTo(Length.ofInches(1));
+        assertThat(priced.cutting().culls()).isEqualTo(Ratio.ofPercent(5));
+        assertThat(priced.bag()).isEqualTo(BagSize.POUNDS_80);
+        assertThat(priced.stickPrices()).isEqualTo(Map.of("2x4", sold));
+        assertThat(spec.stickPrices()).isEmpty();
     }
 
     private static FencePlan smallWithBoards(Length length) {

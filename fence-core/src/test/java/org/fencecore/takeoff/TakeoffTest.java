@@ -339,26 +339,6 @@ class TakeoffTest {
     }
 
     @Test
-    void otherPricesKeepTheRestOfTheSpec() {
-        TakeoffSpec spec = TakeoffSpec.builder()
-                .kerf(Length.ofInches(0.25))
-                .endTrim(Length.ofInches(1))
-                .culls(Ratio.ofPercent(5))
-                .bag(BagSize.POUNDS_80)
-                .build();
-        List<SoldLength> sold =
-                List.of(SoldLength.of(Length.ofFeet(8)).withPrice(new BigDecimal("5.98"), Currency.getInstance("USD")));
-        TakeoffSpec priced = spec.withStickPrices(Map.of("2x4", sold));
-
-        assertThat(priced.kerf()).isEqualTo(Length.ofInches(0.25));
-        assertThat(priced.cutting().endTrim()).isEqualTo(Length.ofInches(1));
-        assertThat(priced.cutting().culls()).isEqualTo(Ratio.ofPercent(5));
-        assertThat(priced.bag()).isEqualTo(BagSize.POUNDS_80);
-        assertThat(priced.stickPrices()).isEqualTo(Map.of("2x4", sold));
-        assertThat(spec.stickPrices()).isEmpty();
-    }
-
-    @Test
     void thePackageExampleHolds() {
         assertThat(Written.tape(small().runs().get(0).length())).isEqualTo("18' 2 3/4\"");
         assertThat(small.pieces().get(4).label()).isEqualTo("post 2 to post 4 rail 1");
@@ -377,10 +357,8 @@ class TakeoffTest {
 
     @Test
     void aRailWithSlantingEndsIsLongerOverAllThanAlongItsEdge() {
-        // One bay of 90 1/2 in up 20 %: (90.5 + 3.5) x sqrt(1 + 0.2^2) = 95.8616 in along the edge would come from 8
-        // ft,
-        // but
-        // the ends of a 3 1/2 in deep rail slant by 3.5 x 0.2 = 0.7 in.
+        // One bay of 90 1/2 in up 20 %: (90.5 + 3.5) x sqrt(1 + 0.2^2) = 95.8616 in along the edge would come from
+        // 8 ft, but the ends of a 3 1/2 in deep rail slant by 3.5 x 0.2 = 0.7 in.
         double feet = 106.0 / 12;
         Site site = Site.on(rectangle(feet, 60))
                 .fenceOn(1)

@@ -1,6 +1,7 @@
 package org.fencecore.gate.hang;
 
 import java.util.Objects;
+import org.fencecore.internal.Limits;
 import org.fencecore.units.Length;
 
 /** The range of sizes that mean something on a gate. */
@@ -11,12 +12,7 @@ final class Sizes {
     private Sizes() {}
 
     static Length require(String name, Length value) {
-        Objects.requireNonNull(value, name);
-        if (!value.isPositive() || value.compareTo(LARGEST) > 0) {
-            throw new IllegalArgumentException(
-                    name + " was " + value + "; it must be over 0 and no more than 100 ft, so check its unit and sign");
-        }
-        return value;
+        return Limits.overZero(name, value, LARGEST);
     }
 
     static Length requireOrZero(String name, Length value) {

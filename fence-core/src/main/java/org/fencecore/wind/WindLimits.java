@@ -7,31 +7,13 @@ import org.fencecore.units.Speed;
 import org.fencecore.worksheet.Written;
 
 /** Refuses what lies outside the range wind is reckoned for, most often a wrong unit or sign. */
-final class Limits {
+final class WindLimits {
 
     static final Length HIGHEST = Length.ofFeet(100);
 
     private static final double FASTEST = 250;
 
-    private Limits() {}
-
-    static Length within(String name, Length value, Length least, Length most) {
-        Objects.requireNonNull(value, name);
-        if (value.compareTo(least) < 0 || value.compareTo(most) > 0) {
-            throw new IllegalArgumentException(name + " was " + value + "; it must be from " + least + " to " + most
-                    + ", so check its unit and sign");
-        }
-        return value;
-    }
-
-    static Length overZero(String name, Length value, Length most) {
-        Objects.requireNonNull(value, name);
-        if (!value.isPositive() || value.compareTo(most) > 0) {
-            throw new IllegalArgumentException(name + " was " + value + "; it must be over 0 and no more than " + most
-                    + ", so check its unit and sign");
-        }
-        return value;
-    }
+    private WindLimits() {}
 
     static Ratio within(String name, Ratio value, double least, double most, String advice) {
         Objects.requireNonNull(value, name);
