@@ -72,12 +72,11 @@ final class BoardFitter {
         return boards + moreGaps;
     }
 
-    /** The gap between so many full boards, negative if they are too many. */
+    /** The gap between so many full boards. */
     long fullGap(int boards) {
-        long gaps = length - boards * width;
-        return gaps < 0
-                ? Math.floorDiv(gaps, spaces(boards))
-                : Length.ofNanometres(gaps).dividedBy(spaces(boards)).nanometres();
+        return Length.ofNanometres(length - boards * width)
+                .dividedBy(spaces(boards))
+                .nanometres();
     }
 
     /** The share of its width that a ripped board must keep. */

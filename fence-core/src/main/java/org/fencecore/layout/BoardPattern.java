@@ -219,7 +219,6 @@ public final class BoardPattern {
      */
     public BoardPattern withLaps(Length least, Length preferred, Length most) {
         requireLap("least", least);
-        requireLap("preferred", preferred);
         requireLap("most", most);
         requireOrder("lap", least, preferred, most);
         return keepingTo(gapAtLap(most), gapAtLap(preferred), gapAtLap(least));

@@ -3,6 +3,7 @@ package org.fencecore.layout;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import org.fencecore.geometry.Interval;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Citation;
@@ -241,7 +242,7 @@ public final class CourseLayout {
 
     @Override
     public int hashCode() {
-        return 31 * courses.hashCode() + odd.hashCode();
+        return Objects.hash(courses, longest, odd, even);
     }
 
     /**

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import org.fencecore.geometry.Interval;
 import org.fencecore.units.Length;
 import org.jspecify.annotations.Nullable;
@@ -109,11 +110,9 @@ final class ForbiddenStretches {
                 length, mirroredStarts, mirroredEnds, /* pastStart= */ pastEnd, /* pastEnd= */ pastStart);
     }
 
-    /** Compares with the mirror image, by what comes first: 0 if both ends are alike. */
+    /** Compares with the mirror image, by what comes first: 0 if both ends are alike, for starts mirror ends. */
     int compareToMirrored() {
-        ForbiddenStretches mirrored = mirrored();
-        int byStart = Arrays.compare(starts, mirrored.starts);
-        return byStart != 0 ? byStart : Arrays.compare(ends, mirrored.ends);
+        return Arrays.compare(starts, mirrored().starts);
     }
 
     /** The first that some post of these bays stands in; -1 if none does. */
@@ -126,13 +125,15 @@ final class ForbiddenStretches {
         return -1;
     }
 
-    /** Tells whether a post of these bays, the very first and last left out, stands within one of them. */
+    /**
+     * Tells whether a post of these bays, the very first and last left out, stands within one of them, which begins no
+     * sooner than they.
+     */
     boolean isHit(List<EvenBays> groups, int index) {
         long from = starts[index];
         long to = ends[index];
-        long first = groups.get(0).start();
         for (EvenBays group : groups) {
-            boolean joint = group.start() > first && group.start() > from && group.start() < to;
+            boolean joint = group.start() > from && group.start() < to;
             if (joint || group.postWithin(from, to) > 0) {
                 return true;
             }
@@ -169,6 +170,6 @@ final class ForbiddenStretches {
 
     @Override
     public int hashCode() {
-        return 31 * Arrays.hashCode(starts) + Arrays.hashCode(ends);
+        return Objects.hash(Arrays.hashCode(starts), Arrays.hashCode(ends));
     }
 }

@@ -3,6 +3,7 @@ package org.fencecore.layout;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import org.fencecore.geometry.Interval;
 import org.fencecore.units.Length;
@@ -336,7 +337,7 @@ public final class PostSpacing {
 
     @Override
     public int hashCode() {
-        return 31 * (31 * length.hashCode() + spec.hashCode()) + forbidden.hashCode();
+        return Objects.hash(length, spec, forbidden);
     }
 
     /**

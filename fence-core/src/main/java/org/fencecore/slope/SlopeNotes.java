@@ -69,7 +69,13 @@ final class SlopeNotes {
     }
 
     private String gapRemedy(int index, Clearance gap) {
-        if (!fit.bay(index).treatment().isLevel()) {
+        boolean isLevel = fit.bay(index).treatment().isLevel();
+        if (gap.max().compareTo(KickBoard.DEEPEST) > 0) {
+            return "build a wall under it, since a gap over " + Written.tape(KickBoard.DEEPEST)
+                    + " is not closed with boards, or "
+                    + (isLevel ? "set posts closer for lower steps" : "fill the low spot");
+        }
+        if (!isLevel) {
             return "fill the low spot, or close the gap with a kick board";
         }
         String most = Written.tape(gap.max().minus(spec.minimumClearance()), Rounding.UP);

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.groups.Tuple.tuple;
 
+import org.fencecore.EqualValues;
 import org.fencecore.geometry.ground.ProfilePoint;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Force;
@@ -126,6 +127,22 @@ class GateDesignTest {
         assertThat(leaf(GateSpec.builder().joint(FrameJoint.HALF_LAP).build()).pieces())
                 .extracting(FramePiece::laps)
                 .containsOnly(2);
+        // Raked at 75 % the rails are 3.5 x 1.25 = 4.375 deep, plumb, and plumb slices stay what they are.
+        double raked = 46.75 * 56 - 39.75 * (56 - 2 * 4.375);
+        for (FrameJoint joint : FrameJoint.values()) {
+            double cubicFeet = GateDesign.forOpening(
+                            inches(47.5),
+                            inches(56),
+                            HingeSide.LEFT,
+                            GateSpec.builder().joint(joint).build())
+                    .withRake(Slope.ofPercent(75))
+                    .activeLeaf()
+                    .pieces()
+                    .stream()
+                    .mapToDouble(piece -> piece.volume().cubicFeet())
+                    .sum();
+            assertThat(cubicFeet * 1728).as("%s, raked", joint).isCloseTo(raked * 1.5, within(1e-6));
+        }
     }
 
     /** W = 40, H = 30, b = 3 1/2: D = 50, so it rises at 36.8699 + asin(0.07) = 36.8699 + 4.0140 = 40.8839 deg. */
@@ -157,7 +174,93 @@ class GateDesignTest {
         assertThat(brace.edgeLength().inches()).isCloseTo(47.616, within(0.001));
         assertThat(brace.stileCut()).contains(brace.rise());
         assertThat(brace.railCut()).isEmpty();
+        assertThat(brace.railBearing()).isEqualTo(Length.ZERO);
+        // Along the stile 3.5 / cos 32.8559 = 4.1665; over all 47.616 + 3.5 x tan 32.8559 = 49.877.
+        assertThat(brace.stileBearing().inches()).isCloseTo(4.1665, within(0.0001));
+        assertThat(brace.length().inches()).isCloseTo(49.877, within(0.001));
         assertThat(brace.worksheet().result()).isEqualTo(brace.edgeLength());
+    }
+
+    /**
+     * A parallelogram along the rails is 5.3473 x 30 = 160.42 sq in, one along the stiles 4.1665 x 40 = 166.66, and a
+     * pointed one 3.5 x 50 less two corners of 1.75 x 1.75 x (4/3 + 3/4) / 2 = 3.19 each: 168.62; all 1 1/2 in thick.
+     */
+    @Test
+    void aBraceHoldsTheWoodOfItsOutline() {
+        assertThat(cubicInches(across40By30(BraceEnds.RAIL_CUTS))).isCloseTo(160.42 * 1.5, within(0.01));
+        assertThat(cubicInches(across40By30(BraceEnds.STILE_CUTS))).isCloseTo(166.66 * 1.5, within(0.01));
+        assertThat(cubicInches(across40By30(BraceEnds.POINTS))).isCloseTo(168.62 * 1.5, within(0.01));
+        for (BraceEnds ends : BraceEnds.values()) {
+            assertThat(across40By30(ends).centre()).isEqualTo(new ProfilePoint(inches(21), inches(16)));
+        }
+    }
+
+    private static double cubicInches(GateBrace brace) {
+        return brace.volume().cubicFeet() * 1728;
+    }
+
+    /** It fits if b is W at most along the rails, H cos t at most along the stiles: at 75 % a 3, 4, 5 triangle. */
+    @Test
+    void aBraceWithOneCutFitsUpToTheWholeClearSpace() {
+        Length hair = Length.ofNanometres(1);
+        assertThat(fitted(BraceEnds.RAIL_CUTS, inches(24), 0)).isEmpty();
+        assertThat(fitted(BraceEnds.RAIL_CUTS, inches(24).plus(hair), 0)).isEqualTo("use a brace under 2' 0\" wide");
+        // Rails an inch wide are 1.25 in deep, plumb: 42.5 - 2.5 = 40 clear, and 40 x 0.8 = 32 square to them.
+        assertThat(fitted(BraceEnds.STILE_CUTS, inches(32), 75)).isEmpty();
+        assertThat(fitted(BraceEnds.STILE_CUTS, inches(32).plus(hair), 75)).isEqualTo("use a brace under 2' 8\" wide");
+    }
+
+    /** What is told of a brace so wide in a clear space 24 in wide; nothing if it fits. */
+    private static String fitted(BraceEnds ends, Length width, double rake) {
+        GateSpec spec = GateSpec.builder()
+                .memberWidth(inches(1))
+                .braceEnds(ends)
+                .braceWidth(width)
+                .build();
+        return GateDesign.forOpening(inches(26.75), inches(42.5), HingeSide.LEFT, spec)
+                .withRake(Slope.ofPercent(rake))
+                .findings()
+                .stream()
+                .filter(finding -> finding.code().equals("gate-brace-wide"))
+                .map(Finding::remedy)
+                .findFirst()
+                .orElse("");
+    }
+
+    /**
+     * Raked down at 100 % from the hinges, 40 in wide and 100 in high between the rails, it rises 60 in 40, at 56.31
+     * degrees, and stands at 101.31 degrees to the rails: the cut along the rail reaches b / 2 x cot 78.69 = 0.35 in past
+     * the corner at each end, and from point to point it is sqrt(40^2 + 60^2) = 72.111 in.
+     */
+    @Test
+    void aCutThatLeansOverTheCornerMakesTheBraceLonger() {
+        GateBrace brace = falling(100);
+
+        assertThat(brace.rise().degrees()).isCloseTo(56.31, within(0.001));
+        assertThat(brace.length().inches()).isCloseTo(72.111 + 2 * 0.35, within(0.001));
+    }
+
+    /** As wide as high between rails that fall at 100 %, its head is no higher than its foot. */
+    @Test
+    void aBraceThatLiesLevelCarriesNothing() {
+        GateBrace level = falling(40);
+
+        assertThat(level.rise()).isEqualTo(Angle.ZERO);
+        assertThatThrownBy(() -> level.forceFrom(Force.ofPoundsForce(1)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("the brace rises at 0 deg; it must rise from foot to head");
+    }
+
+    /** The brace between rails that fall at 100 % from the hinges, 40 in apart across and so many plumb. */
+    private static GateBrace falling(double clearHeight) {
+        Slope down = Slope.ofPercent(-100);
+        GateSpec spec = GateSpec.builder().memberWidth(inches(1)).build();
+        Length rails = down.lengthOver(inches(1)).times(2);
+        return GateDesign.forOpening(inches(42.75), inches(clearHeight).plus(rails), HingeSide.LEFT, spec)
+                .withRake(down)
+                .activeLeaf()
+                .braces()
+                .get(0);
     }
 
     private static GateBrace across40By30(BraceEnds ends) {
@@ -179,6 +282,7 @@ class GateDesignTest {
             assertThat(cable.foot()).hasToString("bottom rail at latch stile");
             assertThat(cable.head()).hasToString("top rail at hinge stile");
             assertThat(cable.length().inches()).isCloseTo(Math.hypot(39.75, 49), within(1e-6));
+            assertThat(cable.edgeLength()).isEqualTo(cable.length());
             assertThat(cable.outline())
                     .containsExactly(
                             new ProfilePoint(inches(43.25), inches(3.5)), new ProfilePoint(inches(3.5), inches(52.5)));
@@ -313,6 +417,87 @@ class GateDesignTest {
 
         assertThat(wide.code()).isEqualTo("gate-leaf-wide");
         assertThat(wide.remedy()).startsWith("hang two leaves of 3' 11 1/4\"");
+    }
+
+    /** With 3 1/2 in lumber two leaves are sure to fit from 1 1/2 + 2 x (7 + 3 1/2) = 22 1/2 in on, and not before. */
+    @Test
+    void twoLeavesAreAdvisedOnlyWhereTheyAreSureToFit() {
+        assertThat(tooWide(inches(22.5))).startsWith("hang two leaves of 10 1/2\"");
+        assertThat(tooWide(inches(22.5).minus(Length.ofNanometres(1)))).startsWith("choose frame, hinges and posts");
+    }
+
+    private static String tooWide(Length opening) {
+        GateSpec spec = GateSpec.builder().reasonableLeafWidth(inches(20)).build();
+        Finding wide = GateDesign.forOpening(opening, inches(56), HingeSide.LEFT, spec)
+                .findings()
+                .get(0);
+        assertThat(wide.code()).isEqualTo("gate-leaf-wide");
+        return wide.remedy();
+    }
+
+    /** Without the middle rail one brace rises 56 - 7 = 49 in: at 45 degrees over 49 in, flatter over a hair more. */
+    @Test
+    void theMiddleRailIsInTheWayOnlyIfOneBraceWouldBeSteepEnough() {
+        assertThat(tooFlat(inches(56.75))).isEqualTo("leave out the middle rail, so that one brace rises at 45 deg");
+        assertThat(tooFlat(inches(56.75).plus(Length.ofNanometres(1))))
+                .isEqualTo("hang two leaves, or make the frame higher");
+    }
+
+    private static String tooFlat(Length opening) {
+        GateSpec spec = GateSpec.builder()
+                .middleRail(true)
+                .reasonableLeafWidth(inches(60))
+                .build();
+        Finding flat = GateDesign.forOpening(opening, inches(56), HingeSide.LEFT, spec)
+                .findings()
+                .get(0);
+        assertThat(flat.code()).isEqualTo("gate-brace-flat");
+        return flat.remedy();
+    }
+
+    /** Common practice, no source: two hinges, three over 5 ft high or wider than reasonable. */
+    @Test
+    void aLeafUsuallyHasTwoHingesAndALargeOneThree() {
+        Length hair = Length.ofNanometres(1);
+        assertThat(hinges(inches(48.75), inches(60))).isEqualTo(2);
+        assertThat(hinges(inches(48.75).plus(hair), inches(60))).isEqualTo(3);
+        assertThat(hinges(inches(48.75), inches(60).plus(hair))).isEqualTo(3);
+    }
+
+    private static int hinges(Length opening, Length height) {
+        return GateDesign.forOpening(
+                        opening, height, HingeSide.LEFT, GateSpec.builder().build())
+                .activeLeaf()
+                .usualHinges();
+    }
+
+    @Test
+    void designsAreEqualIfAllTheirPartsAre() {
+        GateSpec usual = GateSpec.builder().build();
+        GateSpec thick = GateSpec.builder().memberThickness(inches(1.75)).build();
+        EqualValues.assertDistinct(
+                () -> GateDesign.forOpening(inches(47.5), inches(56), HingeSide.LEFT, usual),
+                () -> GateDesign.forOpening(inches(47), inches(56), HingeSide.LEFT, usual),
+                () -> GateDesign.forOpening(inches(47.5), inches(55), HingeSide.LEFT, usual),
+                () -> GateDesign.forOpening(inches(47.5), inches(56), HingeSide.RIGHT, usual),
+                () -> GateDesign.pairForOpening(inches(47.5), inches(56), HingeSide.LEFT, usual),
+                () -> GateDesign.forOpening(inches(47.5), inches(56), HingeSide.LEFT, usual)
+                        .withRake(Slope.ofPercent(1)),
+                () -> GateDesign.forOpening(inches(47.5), inches(56), HingeSide.LEFT, thick));
+        EqualValues.assertDistinct(
+                () -> leaf(usual),
+                () -> leaf(thick),
+                () -> leaf(GateSpec.builder().hingeGap(inches(1)).build()));
+    }
+
+    @Test
+    void aDesignTellsItsLeaves() {
+        GateSpec usual = GateSpec.builder().build();
+        assertThat(GateDesign.forOpening(inches(47.5), inches(56), HingeSide.RIGHT, usual))
+                .hasToString("gate leaf 3' 10 3/4\" wide and 4' 8\" high, hinged right");
+        assertThat(GateDesign.pairForOpening(inches(96), inches(56), HingeSide.LEFT, usual))
+                .hasToString("two leaves: gate leaf 3' 11 1/4\" wide and 4' 8\" high, hinged left;"
+                        + " gate leaf 3' 11 1/4\" wide and 4' 8\" high, hinged right");
     }
 
     @Test

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.groups.Tuple.tuple;
 
 import java.util.List;
+import org.fencecore.EqualValues;
 import org.fencecore.geometry.Interval;
 import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
@@ -358,6 +359,27 @@ class GateLeafTest {
     }
 
     @Test
+    void specsAreEqualIfAllTheirPartsAre() {
+        EqualValues.assertDistinct(
+                () -> GateSpec.builder().build(),
+                () -> GateSpec.builder().hingeGap(inches(1)).build(),
+                () -> GateSpec.builder().latchGap(inches(1)).build(),
+                () -> GateSpec.builder().centreGap(inches(1)).build(),
+                () -> GateSpec.builder().hingeBuildOut(inches(1)).build(),
+                () -> GateSpec.builder().latchBuildOut(inches(1)).build(),
+                () -> GateSpec.builder().joint(FrameJoint.MITRE).build(),
+                () -> GateSpec.builder().memberWidth(inches(1)).build(),
+                () -> GateSpec.builder().memberThickness(inches(1)).build(),
+                () -> GateSpec.builder().middleRail(true).build(),
+                () -> GateSpec.builder().braceKind(BraceKind.CABLE).build(),
+                () -> GateSpec.builder().braceEnds(BraceEnds.RAIL_CUTS).build(),
+                () -> GateSpec.builder().braceReversed(true).build(),
+                () -> GateSpec.builder().braceWidth(inches(1)).build(),
+                () -> GateSpec.builder().reasonableLeafWidth(inches(1)).build(),
+                () -> GateSpec.builder().reasonableOverhang(inches(1)).build());
+    }
+
+    @Test
     void refusesAnOpeningThatTheGapsTakeUp() {
         assertThatThrownBy(() -> leaf(inches(0.75), inches(56), HingeSide.LEFT, WITH_MIDDLE_RAIL))
                 .isInstanceOf(IllegalArgumentException.class)
@@ -381,6 +403,9 @@ class GateLeafTest {
         assertThatThrownBy(() -> leaf(inches(40), inches(1201), HingeSide.LEFT, WITH_MIDDLE_RAIL))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessageContaining("frameHeight was 100 ft 1 in");
+        assertThat(leaf(Length.ofFeet(100), Length.ofFeet(100), HingeSide.LEFT, WITH_MIDDLE_RAIL)
+                        .frameHeight())
+                .isEqualTo(Length.ofFeet(100));
         GateSpec.Builder spec = GateSpec.builder();
         assertThatThrownBy(() -> spec.hingeGap(Length.ZERO)).hasMessageContaining("hingeGap was 0 in");
         assertThatThrownBy(() -> spec.latchGap(Length.ZERO)).hasMessageContaining("latchGap was 0 in");

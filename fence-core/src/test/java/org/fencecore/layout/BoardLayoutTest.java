@@ -5,8 +5,13 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
+import java.util.NoSuchElementException;
+import java.util.Spliterator;
 import org.assertj.core.api.ThrowableAssert.ThrowingCallable;
+import org.fencecore.EqualValues;
 import org.fencecore.geometry.Interval;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
@@ -59,6 +64,7 @@ class BoardLayoutTest {
         assertThat(back.count()).isEqualTo(10);
         assertThat(back.gap()).isEqualTo(in(3.4));
         assertThat(back.pitch()).isEqualTo(in(8.9));
+        assertThat(back).hasToString("10 boards INSIDE, 3 3/8\" apart");
         assertThat(back.boards().get(0).left()).isEqualTo(in(4.45));
         assertThat(back.boards().get(0).right()).isEqualTo(in(9.95));
         assertThat(layout.lap()).contains(in(1.05));
@@ -149,6 +155,11 @@ class BoardLayoutTest {
         assertThat(BoardLayout.fit(WIDTH, SHADOWBOX).row(Face.OUTSIDE).gap()).isEqualTo(Length.ZERO);
         assertThat(BoardLayout.fit(WIDTH, SHADOWBOX).row(Face.INSIDE).boards()).isEmpty();
         assertThat(BoardLayout.fit(WIDTH, SHADOWBOX).lap()).isEmpty();
+        // Three outside, 3 1/2 apart, and two behind them, as far apart.
+        BoardRow pair = BoardLayout.fit(in(23.5), SHADOWBOX).row(Face.INSIDE);
+        assertThat(pair.count()).isEqualTo(2);
+        assertThat(pair.gap()).isEqualTo(in(3.5));
+        assertThat(pair.pitch()).isEqualTo(in(9));
         // Two outside and one behind their gap.
         BoardRow single = BoardLayout.fit(in(14), SHADOWBOX).row(Face.INSIDE);
         assertThat(single.count()).isEqualTo(1);
@@ -311,6 +322,86 @@ class BoardLayoutTest {
     }
 
     @Test
+    void theSheetTellsOfRippedBoardsOnlyIfThereAreAny() {
+        assertThat(BoardLayout.fit(in(94.5), SHADOWBOX).worksheet().toText())
+                .doesNotContain("ripped")
+                .contains("width of all boards = full boards x board width = 11 x 5.5 in = 60.5 in")
+                .contains("lap = (board width - (clear length - width of all boards) / spaces) / 2 =");
+        assertThat(BoardLayout.fit(in(94.5), SHADOWBOX)
+                        .withSecondRowMoved(in(0.25))
+                        .worksheet()
+                        .toText())
+                .contains("lap = (board width - (clear length - width of all boards) / spaces) / 2 - moved =")
+                .contains("/ 10) / 2 - 0.25 in = 13/16\"");
+        assertThat(BoardLayout.fit(in(96), TIGHT).worksheet().toText())
+                .contains("the fewest in the middle that keep the least width, even as the boards");
+    }
+
+    /** Eight inches shadowboxed end to end: 5 front boards and 4 behind, gone through in every way there is. */
+    @Test
+    void boardsAreGoneThroughOneByOneOrInParts() {
+        List<BoardPlacement> boards = BoardLayout.fit(in(41.5), SHADOWBOX).boards();
+        assertThat(boards).hasSize(9);
+
+        Iterator<BoardPlacement> each = boards.iterator();
+        List<BoardPlacement> stepped = new ArrayList<>();
+        while (each.hasNext()) {
+            stepped.add(each.next());
+        }
+        assertThat(stepped).isEqualTo(boards);
+        assertThatThrownBy(each::next).isInstanceOf(NoSuchElementException.class);
+
+        Spliterator<BoardPlacement> rest = boards.spliterator();
+        assertThat(rest.hasCharacteristics(Spliterator.ORDERED | Spliterator.SIZED | Spliterator.SUBSIZED))
+                .isTrue();
+        List<BoardPlacement> taken = new ArrayList<>();
+        assertThat(rest.tryAdvance(taken::add)).isTrue();
+        assertThat(rest.estimateSize()).isEqualTo(8);
+        Spliterator<BoardPlacement> before = rest.trySplit();
+        before.forEachRemaining(taken::add);
+        assertThat(taken).hasSize(5);
+        while (rest.tryAdvance(taken::add)) {
+            assertThat(taken).hasSizeGreaterThan(5);
+        }
+        assertThat(taken).isEqualTo(boards);
+        assertThat(rest.tryAdvance(taken::add)).isFalse();
+        assertThat(boards.subList(3, 4).spliterator().trySplit()).isNull();
+    }
+
+    @Test
+    void equalPatternsAndLayoutsAreEqual() {
+        EqualValues.assertDistinct(
+                () -> TIGHT,
+                () -> SHADOWBOX,
+                () -> BoardPattern.boardOnBoard(WIDTH),
+                () -> BoardPattern.sideBySide(in(3.5)),
+                () -> BoardPattern.boardAndBatten(WIDTH, in(2.5)),
+                () -> BoardPattern.boardAndBatten(WIDTH, in(3)),
+                () -> TIGHT.withGaps(in(0.01), in(0.1), in(0.125)),
+                () -> TIGHT.withGaps(in(0), in(0.1), in(0.125)),
+                () -> TIGHT.withGaps(in(0), in(0), in(0.25)),
+                () -> TIGHT.withSmallestPart(Ratio.of(0.75)),
+                () -> TIGHT.withGapAtEnds(),
+                () -> TIGHT.withRipping(Ripping.ONE));
+        EqualValues.assertDistinct(
+                () -> BoardLayout.fit(in(94.5), SHADOWBOX),
+                () -> BoardLayout.fit(in(94), SHADOWBOX),
+                () -> BoardLayout.fit(in(94.5), TIGHT),
+                () -> BoardLayout.fit(in(94.5), SHADOWBOX).withSecondRowMoved(in(0.25)));
+        EqualValues.assertDistinct(
+                () -> BoardLayout.fit(in(94.5), SHADOWBOX).boards().get(0),
+                () -> BoardLayout.fit(in(94.5), SHADOWBOX).boards().get(1),
+                () -> BoardLayout.fit(in(94), SHADOWBOX).boards().get(1),
+                () -> BoardLayout.fit(in(94.5), SHADOWBOX).boards().get(11),
+                () -> BoardLayout.fit(in(94.5), BoardPattern.boardOnBoard(WIDTH))
+                        .boards()
+                        .get(11),
+                () -> BoardLayout.fit(in(8), TIGHT).boards().get(0));
+        assertThat(SHADOWBOX.isShadowbox()).isTrue();
+        assertThat(BoardPattern.boardOnBoard(WIDTH).isShadowbox()).isFalse();
+    }
+
+    @Test
     void viewsCannotBeChanged() {
         BoardLayout layout = BoardLayout.fit(in(94.5), SHADOWBOX);
 
@@ -361,6 +452,10 @@ class BoardLayoutTest {
                 "5 1/2 in or more");
         assertRefused(() -> BoardPattern.sideBySide(Length.ZERO), "width was 0 in", "over 0 and up to 100 m");
         assertRefused(() -> BoardPattern.shadowbox(in(-5.5)), "width was -5 1/2 in");
+        assertRefused(() -> BoardPattern.spaced(in(-5.5), in(1)), "width was -5 1/2 in");
+        assertRefused(() -> BoardPattern.boardOnBoard(in(-5.5)), "width was -5 1/2 in");
+        assertRefused(() -> BoardPattern.boardAndBatten(in(-5.5), in(2)), "width was -5 1/2 in");
+        assertRefused(() -> SHADOWBOX.withLaps(in(-1), in(1), in(2)), "least lap was -1 in");
         assertRefused(() -> BoardPattern.sideBySide(Length.ofMetres(101)), "width was", "100 m");
         assertRefused(() -> BoardPattern.spaced(WIDTH, Length.ZERO), "preferredGap was 0 in", "sideBySide");
         assertRefused(() -> BoardPattern.spaced(WIDTH, Length.ofMetres(90)), "135000 mm", "0 to 100 m");

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 
 import java.util.List;
 import java.util.stream.IntStream;
+import org.fencecore.EqualValues;
 import org.fencecore.geometry.Interval;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Finding;
@@ -30,7 +31,7 @@ class CourseLayoutTest {
         assertThat(layout.findings()).isEmpty();
         assertThat(layout.jointsInLine()).isEmpty();
         assertThat(layout.worksheet().result()).isEqualTo(30);
-        assertThat(layout.worksheet().toText()).contains("6 x 2 + 6 x 3 = 30");
+        assertThat(layout.worksheet().toText()).contains("elsewhere = 6 x 2 + 6 x 3 = 30");
         assertThat(layout).hasToString("12 courses of 24' 0\" in 30 boards");
     }
 
@@ -43,6 +44,10 @@ class CourseLayoutTest {
         assertThat(layout.findings()).extracting(Finding::code).containsExactly("joints-in-line");
         assertThat(layout.findings().get(0).message())
                 .isEqualTo("2 posts have a joint in every course, the first at 8' 0\"");
+        // One course alone has none above it.
+        assertThat(CourseLayout.fit(in(5.5), TIGHT, ft(24), List.of(ft(8), ft(16)), ft(8))
+                        .findings())
+                .isEmpty();
     }
 
     @Test
@@ -65,12 +70,31 @@ class CourseLayoutTest {
     @Test
     void tenThousandPostsAreNoTrouble() {
         List<Length> posts =
-                IntStream.rangeClosed(1, 9_999).mapToObj(i -> ft(8).times(i)).toList();
-        CourseLayout layout = CourseLayout.fit(in(66), TIGHT, ft(80_000), posts, ft(16));
+                IntStream.rangeClosed(1, 10_000).mapToObj(i -> ft(8).times(i)).toList();
+        CourseLayout layout = CourseLayout.fit(in(66), TIGHT, ft(80_008), posts, ft(16));
 
-        assertThat(layout.pieces(0)).hasSize(5_000);
+        assertThat(layout.pieces(0)).hasSize(5_001);
         assertThat(layout.pieces(1)).hasSize(5_001);
         assertThat(layout.jointsInLine()).isEmpty();
+    }
+
+    @Test
+    void theSheetBeginsWithTheCourses() {
+        CourseLayout layout = CourseLayout.fit(in(66), TIGHT, ft(24), List.of(ft(6), ft(12), ft(18)), ft(12));
+        assertThat(layout.worksheet().toText())
+                .startsWith("Courses\n  clear length = 5' 6\"   [given]\n  board width = 5 1/2\"   [given]\n")
+                .contains("spaces = boards - 1 = 12 - 1 = 11");
+    }
+
+    @Test
+    void equalCoursesAreEqual() {
+        EqualValues.assertDistinct(
+                () -> CourseLayout.fit(in(66), TIGHT, ft(24), List.of(ft(12)), ft(12)),
+                () -> CourseLayout.fit(in(60.5), TIGHT, ft(24), List.of(ft(12)), ft(12)),
+                () -> CourseLayout.fit(in(66), TIGHT, ft(23), List.of(ft(12)), ft(12)),
+                () -> CourseLayout.fit(in(66), TIGHT, ft(24), List.of(ft(11)), ft(12)),
+                () -> CourseLayout.fit(in(66), TIGHT, ft(24), List.of(ft(12)), ft(13)),
+                () -> CourseLayout.fit(in(66), TIGHT, ft(24), List.of(ft(6), ft(12), ft(18)), ft(12)));
     }
 
     @Test
@@ -78,6 +102,9 @@ class CourseLayoutTest {
         assertRefused(in(5), ft(8), List.of(), ft(8), "clearLength was 5 in");
         assertRefused(in(66), Length.ZERO, List.of(), ft(8), "length was 0 in");
         assertRefused(in(66), ft(8), List.of(), Length.ZERO, "longest was 0 in");
+        List<Length> tooMany =
+                IntStream.rangeClosed(1, 10_001).mapToObj(i -> in(1).times(i)).toList();
+        assertRefused(in(66), ft(8_000), tooMany, ft(8), "posts were 10001; a course passes up to 10000");
         assertRefused(in(66), ft(8), List.of(ft(8)), ft(8), "post 1 was at 8 ft");
         assertRefused(in(66), ft(8), List.of(ft(4), ft(4)), ft(8), "post 2 was at 4 ft");
         assertThatIllegalArgumentException()

@@ -3,6 +3,7 @@ package org.fencecore.layout;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
+import java.util.Optional;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -42,6 +43,47 @@ class GateBoardsTest {
             assertThat(finding.remedy()).isEqualTo("make it 11 1/8\" or 1' 4 1/2\" long");
         });
         assertThat(ripped.nearestLeafWidths()).containsExactly(in(11.125), in(16.5));
+    }
+
+    /**
+     * Pickets of 3 1/2 in, 2 in apart beside the gate, are every 5 1/2 in: a leaf takes n x 5.5 - 2, so 3 1/2 or 9 for one of
+     * 8 in. With 1 in apart on one side and 2 on the other it is the mean, every 5 in less 1 1/2: 3 1/2 or 8 1/2 in.
+     */
+    @Test
+    void aLeafReadsThroughAsWideAsSoManyBoardsAndGapsOfTheFence() {
+        GateBoards narrow = GateBoards.fit(PICKETS, in(91.5), in(8), in(91.5));
+        assertThat(narrow.readsThrough()).isFalse();
+        assertThat(narrow.readThroughWidths()).containsExactly(in(3.5), in(9));
+        assertThat(narrow.findings().get(0).message()).isEqualTo("the gap between boards is 2\", and on the leaf 1\"");
+        assertThat(narrow.findings().get(0).remedy())
+                .isEqualTo("make the leaf 3 1/2\" or 9\" wide, and its boards come out as far apart");
+        BoardLayout leaf = BoardLayout.fit(in(8), PICKETS);
+        Optional<BoardLayout> wide = Optional.of(BoardLayout.fit(in(91.5), PICKETS));
+        Optional<BoardLayout> close = Optional.of(BoardLayout.fit(in(8), PICKETS));
+        assertThat(GateBoards.of(wide, leaf, close).readThroughWidths()).containsExactly(in(3.5), in(8.5));
+        // A single board beside it has no gap to go by, and with none at all full boards do.
+        Optional<BoardLayout> single = Optional.of(BoardLayout.fit(in(3.5), PICKETS));
+        assertThat(GateBoards.of(wide, leaf, single).readThroughWidths()).containsExactly(in(3.5), in(9));
+        assertThat(GateBoards.of(single, leaf, Optional.empty()).readThroughWidths())
+                .isEqualTo(GateBoards.of(single, leaf, Optional.empty()).nearestLeafWidths());
+        // With a gap at both ends a leaf takes n x 5.5 + 2, and one of 6 in has room for none.
+        BoardPattern open = PICKETS.withGapAtEnds();
+        GateBoards ends = GateBoards.fit(open, in(90), in(6), in(90));
+        assertThat(ends.readThroughWidths()).containsExactly(in(7.5));
+    }
+
+    /** A gap that differs by 1/4 in is not seen, one that differs by more is, but a single board has none to differ. */
+    @Test
+    void gapsThatDifferALittleReadThrough() {
+        BoardPattern any = BoardPattern.spaced(in(3.5), in(2)).withGaps(in(1), in(2), in(3));
+        Length hair = Length.ofNanometres(1);
+        assertThat(GateBoards.fit(any, in(9), in(9.25), in(9)).readsThrough()).isTrue();
+        assertThat(GateBoards.fit(any, in(9), in(9.25).plus(hair), in(9)).readsThrough())
+                .isFalse();
+        assertThat(GateBoards.fit(any, in(3.5), in(9.5), in(3.5)).readsThrough())
+                .isTrue();
+        assertThat(GateBoards.fit(any, in(9.5), in(3.5), in(9.5)).readsThrough())
+                .isTrue();
     }
 
     @Property

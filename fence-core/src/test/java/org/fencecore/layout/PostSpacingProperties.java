@@ -123,7 +123,8 @@ class PostSpacingProperties {
             }
             return;
         }
-        if (bays == 4) {
+        long baysLeft = Math.min(4, best[0]) - bays;
+        if (baysLeft * job.maximum < job.length - station) {
             return;
         }
         for (int bay = Math.max(1, job.minimum); bay <= job.maximum && station + bay <= job.length; bay++) {

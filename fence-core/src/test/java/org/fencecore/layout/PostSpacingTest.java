@@ -70,6 +70,11 @@ class PostSpacingTest {
                             .isEqualTo("2 bays are 4' 6\", under the minimum of 6' 0\"; 1 would be 9' 0\", over the"
                                     + " maximum of 8' 0\"");
                 });
+        assertThat(PostSpacing.equalBays(Length.ofFeet(3), LONGEST, SHORTEST)
+                        .findings()
+                        .get(0)
+                        .remedy())
+                .isEqualTo("lengthen the stretch by moving an end post, or accept other limits");
         assertThat(PostSpacing.equalBays(Length.ofFeet(3), LONGEST, SHORTEST).findings())
                 .singleElement()
                 .satisfies(finding -> assertThat(finding.message())
@@ -120,6 +125,9 @@ class PostSpacingTest {
                 "swapped");
         assertRefused(
                 () -> PostSpacing.equalBays(Length.ofFeet(50), LONGEST, Length.ofFeet(-1)), "minimumSpacing was -1 ft");
+        assertThat(PostSpacing.equalBays(Length.ofFeet(8e7), LONGEST, Length.ZERO)
+                        .bayCount())
+                .isEqualTo(10_000_000);
         assertRefused(
                 () -> PostSpacing.equalBays(Length.ofFeet(1e8), Length.ofFeet(8), Length.ZERO),
                 "length was 100000000 ft",

@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import org.fencecore.EqualValues;
 import org.fencecore.geometry.Interval;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Finding;
@@ -100,9 +101,17 @@ class PostsAroundTest {
         assertThat(spacing.bayCount()).isEqualTo(3);
         assertThat(spacing.longestBay()).isEqualTo(Length.ofFeet(16).dividedBy(3));
         assertThat(codes(spacing)).containsExactly("bay-short", "posts-moved");
+        assertThat(spacing.findings().get(0).remedy())
+                .isEqualTo("move an end post, accept other limits, or narrow what keeps the posts out");
         assertThat(spacing.findings().get(0).message())
                 .isEqualTo("3 bays are 5' 4\", under the minimum of 6' 0\"; it could be kept if posts were allowed from"
                         + " 7.00 ft to 8.50 ft");
+        // It is named as well if it is the first.
+        assertThat(PostSpacing.fit(Length.ofFeet(16), atLeast6, feet(7, 8.5))
+                        .findings()
+                        .get(0)
+                        .message())
+                .endsWith("it could be kept if posts were allowed from 7.00 ft to 8.50 ft");
         // Those that overlap are one.
         PostSpacing both = PostSpacing.fit(Length.ofFeet(15), atLeast6, feet(6, 7.5, 7.5, 9, 2, 3, 7, 8));
         assertThat(both.findings().get(0).message()).endsWith("allowed from 6.00 ft to 9.00 ft");
@@ -176,6 +185,106 @@ class PostsAroundTest {
                 .containsExactly(stations(5, 8, 8, 7, 8, 8));
     }
 
+    /** 44 ft is five bays of 8 ft, with posts at 32 and 40, and 4 ft over. */
+    @Test
+    void aPostBetweenFullBaysAndTheOthersMayStandAtTheVeryEdge() {
+        PostSpacingSpec atEnd = PostSpacingSpec.builder()
+                .minimum(Length.ofFeet(4))
+                .rule(BayRule.REMAINDER_AT_END)
+                .build();
+        assertThat(PostSpacing.fit(Length.ofFeet(44), atEnd, feet(38, 40)).findings())
+                .isEmpty();
+        assertThat(PostSpacing.fit(Length.ofFeet(44), atEnd, feet(40, 42)).findings())
+                .isEmpty();
+        assertThat(codes(PostSpacing.fit(Length.ofFeet(44), atEnd, feet(38, 40.1))))
+                .containsExactly("posts-moved");
+    }
+
+    /**
+     * 42 3/4 ft: five full bays would leave 2 3/4, under 5 ft, so that four stay and 10 3/4 are shared, with a post at 37
+     * 3/8. Moved to 38 1/2 it would leave a last bay of 4 1/4; up to 36 1/2 it is three full bays and two of 6 1/4, and one
+     * of 6 1/4 is left.
+     */
+    @Test
+    void theMinimumIsKeptRatherThanMoreFullBays() {
+        PostSpacingSpec atLeast5 = PostSpacingSpec.builder()
+                .minimum(Length.ofFeet(5))
+                .rule(BayRule.REMAINDER_AT_END)
+                .build();
+        assertThat(PostSpacing.fit(Length.ofFeet(42.75), atLeast5, feet(36.5, 38.5))
+                        .bays())
+                .containsExactly(stations(8, 8, 8, 6.25, 6.25, 6.25));
+    }
+
+    /** With the minimum as long as a full bay none can give, so that all bays are equal and under it. */
+    @Test
+    void fullBaysThatMayNotGiveAreAllLeftEqual() {
+        PostSpacingSpec all8 = PostSpacingSpec.builder()
+                .minimum(Length.ofFeet(8))
+                .rule(BayRule.REMAINDER_AT_END)
+                .build();
+        PostSpacing spacing = PostSpacing.fit(Length.ofFeet(44), all8);
+        assertThat(spacing.bays()).containsOnly(Length.ofFeetAndInches(7, 4)).hasSize(6);
+        assertThat(codes(spacing)).containsExactly("bay-short");
+    }
+
+    /** 53 ft with a minimum of 7: 5 ft over takes two full bays to share, and one more so that both ends get as many. */
+    @Test
+    void aRemainderSplitBetweenTheEndsGivesEachAsManyBays() {
+        PostSpacingSpec split = PostSpacingSpec.builder()
+                .minimum(Length.ofFeet(7))
+                .rule(BayRule.REMAINDER_SPLIT)
+                .build();
+        assertThat(PostSpacing.fit(Length.ofFeet(53), split).bays())
+                .containsExactly(stations(7.25, 7.25, 8, 8, 8, 7.25, 7.25));
+    }
+
+    /**
+     * Three bays in 24 ft, kept out from 7 1/2 to 9 and from 15 to 16 1/2: 7 1/2, 9, 7 1/2 have squares of 193 1/2 together,
+     * and so have 7 1/2, 7 1/2, 9; of the two the one that is the same from both ends is taken.
+     */
+    @Test
+    void aStretchThatIsTheSameFromBothEndsHasPostsThatAreSo() {
+        PostSpacingSpec to9 =
+                PostSpacingSpec.builder().maximum(Length.ofFeet(9)).build();
+        assertThat(PostSpacing.fit(Length.ofFeet(24), to9, feet(7.5, 9, 15, 16.5))
+                        .bays())
+                .containsExactly(stations(7.5, 9, 7.5));
+    }
+
+    @Test
+    void theStretchThatMovedAPostIsNamed() {
+        PostSpacing spacing = PostSpacing.fit(Length.ofFeet(50), USUAL, feet(1, 2, 21, 22));
+        assertThat(spacing.findings())
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.message())
+                        .startsWith("a post would have stood from 21.00 ft to 22.00 ft, where none may"));
+        assertThat(spacing.worksheet().toText())
+                .contains(
+                        "bays if posts could stand anywhere = length / maximum spacing, rounded up = 50 ft / 8 ft = 7");
+    }
+
+    @Test
+    void aBayLongerThanTheRailStockLeavesNoWasteToTell() {
+        PostSpacingSpec rails =
+                PostSpacingSpec.builder().railStock(Length.ofFeet(8)).build();
+        PostSpacing spanned = PostSpacing.fit(Length.ofFeet(24), rails, feet(7, 17));
+        assertThat(spanned.longestBay()).isEqualTo(Length.ofFeet(10));
+        assertThat(spanned.railWaste()).isEmpty();
+    }
+
+    /** One nanometre over 8 ft, and the post moved by one from 4 ft. */
+    @Test
+    void baysThatDifferByANanometreAreEven() {
+        Length hair = Length.ofNanometres(1);
+        PostSpacing spacing = PostSpacing.fit(
+                Length.ofFeet(8).plus(hair),
+                PostSpacingSpec.builder().maximum(Length.ofFeet(5)).build(),
+                List.of(Interval.of(Length.ofFeet(3.5), Length.ofFeet(4).plus(hair))));
+        assertThat(spacing.bays()).containsExactly(Length.ofFeet(4).plus(hair), Length.ofFeet(4));
+        assertThat(spacing.isEven()).isTrue();
+    }
+
     @Test
     void baysThatSuitTheRailStock() {
         PostSpacingSpec.Builder sevenFeet =
@@ -213,6 +322,25 @@ class PostsAroundTest {
                 .isEqualTo(PostSpacing.fit(Length.ofFeet(50), USUAL, feet(1, 2, 20, 23)))
                 .hasSameHashCodeAs(PostSpacing.fit(Length.ofFeet(50), USUAL, feet(1, 2, 20, 23)))
                 .isNotEqualTo(PostSpacing.fit(Length.ofFeet(50), USUAL, feet(20, 23)));
+        EqualValues.assertDistinct(
+                () -> PostSpacing.fit(Length.ofFeet(50), USUAL),
+                () -> PostSpacing.fit(Length.ofFeet(49), USUAL),
+                () -> PostSpacing.fit(
+                        Length.ofFeet(50),
+                        PostSpacingSpec.builder().minimum(Length.ofFeet(3)).build()),
+                () -> PostSpacing.fit(Length.ofFeet(50), USUAL, feet(20, 23)),
+                () -> PostSpacing.fit(Length.ofFeet(50), USUAL, feet(20, 22)),
+                () -> PostSpacing.fit(Length.ofFeet(50), USUAL, feet(19, 23)),
+                () -> PostSpacing.fit(Length.ofFeet(50), USUAL, feet(-1, 1)),
+                () -> PostSpacing.fit(Length.ofFeet(50), USUAL, feet(0, 1)),
+                () -> PostSpacing.fit(Length.ofFeet(50), USUAL, feet(49, 51)),
+                () -> PostSpacing.fit(Length.ofFeet(50), USUAL, feet(49, 50)));
+        EqualValues.assertDistinct(
+                () -> PostSpacingSpec.builder().build(),
+                () -> PostSpacingSpec.builder().maximum(Length.ofFeet(7)).build(),
+                () -> PostSpacingSpec.builder().minimum(Length.ofFeet(3)).build(),
+                () -> PostSpacingSpec.builder().rule(BayRule.REMAINDER_SPLIT).build(),
+                () -> PostSpacingSpec.builder().railStock(Length.ofFeet(16)).build());
         assertThat(USUAL).hasToString("EQUAL, bays from 4 ft to 8 ft");
     }
 
@@ -224,6 +352,12 @@ class PostsAroundTest {
                         USUAL,
                         Collections.nCopies(201, feet(1, 2).get(0))))
                 .withMessageContaining("201 stretches");
+        assertThat(PostSpacing.fit(
+                                Length.ofFeet(50),
+                                USUAL,
+                                Collections.nCopies(200, feet(1, 2).get(0)))
+                        .findings())
+                .isEmpty();
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> PostSpacing.fit(Length.ofFeet(100_000), USUAL, feet(7, 9)))
                 .withMessageContaining("over 10,000 bays");

@@ -55,6 +55,41 @@ class RippingTest {
         assertThat(two.ripped()).extracting(BoardPlacement::width).containsExactly(in(3.75), in(3.75));
     }
 
+    /** Side by side without any gap to give; the end boards are never ripped. */
+    @Test
+    void asManyAreRippedAsStandBetweenTheEnds() {
+        BoardPattern one = BoardPattern.sideBySide(in(5.5)).withRipping(Ripping.ONE);
+        BoardPattern two = BoardPattern.sideBySide(in(5.5)).withRipping(Ripping.TWO);
+        assertThat(widths(one, 15.5)).containsExactly(in(5.5), in(4.5), in(5.5));
+        assertThat(widths(two, 20)).containsExactly(in(5.5), in(4.5), in(4.5), in(5.5));
+        assertThat(widths(one, 8)).containsExactly(in(4), in(4));
+        assertThat(widths(two, 15.5)).containsExactly(in(5.5), in(4.5), in(5.5));
+        assertThat(BoardLayout.fit(in(8), one).reason())
+                .contains("one board ripped, as asked, would reach the ends; so");
+        assertThat(BoardLayout.fit(in(15.5), two).reason())
+                .contains("two boards ripped, as asked, would reach the ends; so");
+        assertThat(BoardLayout.fit(in(20), two).reason()).doesNotContain("as asked, would");
+    }
+
+    private static List<Length> widths(BoardPattern pattern, double inches) {
+        return BoardLayout.fit(in(inches), pattern).boards().stream()
+                .map(BoardPlacement::width)
+                .toList();
+    }
+
+    /* 14 x 5.5 + 13 x 2 = 103: half a board less is 100.25, where 13 boards leave 2.4 and 14 leave 1.79 in. */
+    @Test
+    void theLeastWidthAndTheLeastGapAreJustAllowed() {
+        BoardPattern narrow = APART.withGaps(in(1.9), in(2), in(2)).withRipping(Ripping.ONE);
+        BoardLayout half = BoardLayout.fit(in(100.25), narrow);
+        assertThat(half.ripped()).extracting(BoardPlacement::width).containsExactly(in(2.75));
+        // 5 boards of 5 1/2 and 4 gaps of 2 are 35 1/2; 2 in less is 1 off the board and 1/4 off each gap.
+        BoardLayout split = BoardLayout.fit(in(33.5), APART.withRipping(Ripping.SPLIT));
+        assertThat(split.choice()).isEqualTo(Fitting.MIDDLE_SPLIT);
+        assertThat(split.ripped()).extracting(BoardPlacement::width).containsExactly(in(4.5));
+        assertThat(split.row(Face.OUTSIDE).gap()).isEqualTo(in(1.75));
+    }
+
     /* Full boards are taken where they fit, whatever is asked; the nearest lengths without a rip are told. */
     @Test
     void fullBoardsComeFirstAndTheNearestLengthsThatTakeThemAreTold() {

@@ -3,6 +3,7 @@ package org.fencecore.layout;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
 import org.fencecore.worksheet.Finding;
@@ -65,6 +66,8 @@ class ShortSectionsTest {
         "20,   MIDDLE_RIPPED_CLOSER, 3, 1, 2.75,  3.125, ''",
         // At 2.5 it keeps 3, and the two behind it, lapping 1 1/2 each, touch.
         "19,   MIDDLE_RIPPED_CLOSER, 3, 1, 3,     2.5,  ''",
+        // Half boards and the least gap: just allowed.
+        "8,    ALL_RIPPED,           2, 2, 2.75,  2.5,  end-board-ripped",
         // Here they would overlap, so all three are ripped.
         "18,   ALL_RIPPED,           3, 3, 3.66666667, 3.5, end-board-ripped",
     })
@@ -73,6 +76,28 @@ class ShortSectionsTest {
         BoardLayout layout = BoardLayout.fit(in(length), SHADOWBOX);
         assertFit(layout, choice, count, ripped, rippedWidth, gap, findings);
         assertThat(layout.row(Face.INSIDE).count()).isEqualTo(count - 1);
+    }
+
+    /*
+     * Gaps of 2.4 in preferred, 1.5 to 2.6. In 14 in two boards leave 3, and three of 3 in, 2.5 apart, keep room for the two
+     * behind, 3 in of which lap the middle one. In 8 in two of 2.8 do, as the one behind laps each on one side only.
+     */
+    @Test
+    void boardsThatAreAllRippedLeaveRoomForBothLaps() {
+        BoardPattern close = SHADOWBOX.withLaps(in(1.45), in(1.55), in(2)).withSmallestPart(Ratio.of(0.25));
+        assertFit(BoardLayout.fit(in(14), close), Fitting.ALL_RIPPED, 3, 3, 3, 2.5, "end-board-ripped");
+        assertFit(BoardLayout.fit(in(8), close), Fitting.ALL_RIPPED, 2, 2, 2.8, 2.4, "end-board-ripped");
+    }
+
+    /** A nanometre over the 19 in above: both laps together are an odd number, and the two behind do not overlap. */
+    @Test
+    void twoBoardsBehindOneOverlapByNoNanometre() {
+        BoardLayout layout = BoardLayout.fit(in(19).plus(Length.ofNanometres(1)), SHADOWBOX);
+        assertThat(layout.ripped())
+                .singleElement()
+                .satisfies(board -> assertThat(board.width()).isEqualTo(in(3).minus(Length.ofNanometres(1))));
+        List<BoardPlacement> behind = layout.row(Face.INSIDE).boards();
+        assertThat(behind.get(1).left().minus(behind.get(0).right())).isEqualTo(Length.ofNanometres(1));
     }
 
     private static void assertFit(
@@ -131,6 +156,29 @@ class ShortSectionsTest {
         BoardLayout tight = BoardLayout.fit(in(18), pattern);
         assertThat(tight.row(Face.OUTSIDE).count()).isEqualTo(4);
         assertThat(tight.choice()).isEqualTo(Fitting.RULES_BROKEN);
+        // 4 boards touch in 16, 3/4 under; 3 leave 2, 1 over.
+        assertThat(BoardLayout.fit(in(16), pattern).count()).isEqualTo(4);
+        assertThat(BoardLayout.fit(in(16), pattern).reason()).contains("3 leave a gap of 2\" and 4 leave a gap of 0\"");
+        // In 40 in 9 boards leave 1/2, 1/4 under, and 8 leave 8/7, 1/7 over.
+        assertThat(BoardLayout.fit(in(40), pattern).count()).isEqualTo(8);
+        // In 40.4 in 9 leave 0.55 and 8 leave 1.2, either 0.2 out: the fewer are taken.
+        assertThat(BoardLayout.fit(in(40.4), pattern).count()).isEqualTo(8);
+        // In 40.9 in 9 leave 0.6125, 0.1375 under, and 8 leave 1.271, 0.271 over.
+        assertThat(BoardLayout.fit(in(40.9), pattern).count()).isEqualTo(9);
+    }
+
+    @Test
+    void whatIsWrongIsToldOfTheGapAndTheLap() {
+        BoardLayout none = BoardLayout.fit(in(7.5), SHADOWBOX);
+        assertThat(none.findings().get(0).message())
+                .isEqualTo("the gap is 0\", a lap of 2 3/4\", not from 2 1/2\" to 4\"");
+        // 13 1/2 in on 11 in of boards, rounded so that 2 1/2 and a hair is no 2 1/2; and two of 4 in more than 2
+        // apart.
+        BoardLayout wide = BoardLayout.fit(
+                in(13.52), SHADOWBOX.withLaps(in(1.5), in(1.5), in(1.5)).withSmallestPart(Ratio.of(1)));
+        assertThat(wide.findings().get(0).message())
+                .isEqualTo("the gap is 2 9/16\", a lap of 1 7/16\", not from 2 1/2\" to 2 1/2\"");
+        assertThat(BoardLayout.fit(in(8), TIGHT).reason()).contains("1 leaves 2 1/2\" open and 2 are 3\" too long");
     }
 
     @Test

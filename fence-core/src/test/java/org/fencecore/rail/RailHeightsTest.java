@@ -124,6 +124,32 @@ class RailHeightsTest {
                 .contains("middle rail, top = bottom + plumb depth = 36.25 in + 3.5 in = 3' 3 3/4\"");
     }
 
+    /** At 75 % a rail takes 4 3/8 in: between 10 3/8 and 65 5/8 in two rails leave (55.25 - 8.75) / 3 = 15.5 in. */
+    @Test
+    void theWorksheetShowsEveryRailBetween() {
+        assertThat(RailHeights.of(RailSpec.builder().rails(4).build(), TWO_INCHES, Slope.ofPercent(75))
+                        .worksheet()
+                        .toText())
+                .isEqualTo("""
+                Rail marks above the ground at a post
+                  board length = 6' 0"   [given]
+                  clearance = 2"   [given]
+                  rail depth = 3 1/2"   [given]
+                  grade = 75 %   [given]
+                  plumb depth = rail depth * sqrt(1 + grade^2) = 3.5 in * sqrt(1 + (75 %)^2) = 4.375 in
+                  top rail, top = clearance + board length - distance below the tops = 2 in + 72 in - 4 in = 5' 10"   [common practice, no source]
+                  top rail, bottom = top - plumb depth = 70 in - 4.375 in = 5' 5 5/8"
+                  bottom rail, bottom = clearance + distance above the bottoms = 2 in + 4 in = 6"   [common practice, no source]
+                  bottom rail, top = bottom + plumb depth = 6 in + 4.375 in = 10 3/8"
+                  clear height = bottom of top rail - top of bottom rail = 65.625 in - 10.375 in = 55.25 in
+                  space = (clear height - rails between * plumb depth) / (rails between + 1) = (55.25 in - 2 * 4.375 in) / 3 = 1' 3 1/2"
+                  middle rail 1, bottom = top of the rail under it + space = 10.375 in + 15.5 in = 2' 1 7/8"
+                  middle rail 1, top = bottom + plumb depth = 25.875 in + 4.375 in = 2' 6 1/4"
+                  middle rail 2, bottom = top of the rail under it + space = 30.25 in + 15.5 in = 3' 9 3/4"
+                  middle rail 2, top = bottom + plumb depth = 45.75 in + 4.375 in = 4' 2 1/8"
+                """);
+    }
+
     @Test
     void railsThatDoNotFitAreRefused() {
         // 18 in of board less 8 in leaves 10 in, and three rails take 10 1/2 in.

@@ -75,6 +75,47 @@ class RailPiecesTest {
         assertThat(pieces.findings()).isEmpty();
     }
 
+    /** Two rails over a bend: 121 3/4 in, or 10.1458 ft, to the bend from either end, x 1.0198 = 124.161 in on 20 %. */
+    @Test
+    void theSheetHasALineForEachPiece() {
+        SlopeFit fit = SlopeFit.rack(ground(0, 0, 10, 2, 20, 2), feet(0, 5, 10, 15, 20), USUAL);
+        RailPieces pieces = RailPieces.lay(fit, RailSpec.builder().rails(2).build(), WIDTH);
+        assertThat(pieces.pieces())
+                .extracting(RailPiece::rail, RailPiece::fromPost, RailPiece::toPost)
+                .containsExactly(tuple(0, 0, 2), tuple(0, 2, 4), tuple(1, 0, 2), tuple(1, 2, 4));
+        assertThat(pieces.worksheet().toText()).isEqualTo("""
+                Pieces of the rails
+                  rail 1 from post 1 to post 3 = level length * sqrt(1 + grade^2) = 10.1458 ft * sqrt(1 + (20 %)^2) = 10' 4 3/16", ends 11.3 deg off square
+                  rail 1 from post 3 to post 5 = level length * sqrt(1 + grade^2) = 10.1458 ft * sqrt(1 + (0 %)^2) = 10' 1 3/4", ends 0 deg off square
+                  rail 2 from post 1 to post 3 = level length * sqrt(1 + grade^2) = 10.1458 ft * sqrt(1 + (20 %)^2) = 10' 4 3/16", ends 11.3 deg off square
+                  rail 2 from post 3 to post 5 = level length * sqrt(1 + grade^2) = 10.1458 ft * sqrt(1 + (0 %)^2) = 10' 1 3/4", ends 0 deg off square
+                  all pieces = sum = 40.9852 ft
+                """);
+    }
+
+    /** Two bays of 8 ft from face to face are 16 ft: a stick of that length is just enough, and a trim at both ends is not. */
+    @Test
+    void aStickMayBeUsedToItsLastNanometre() {
+        SlopeFit fit = SlopeFit.rack(ground(0, 0, 16, 0), feet(0, 8, 16), USUAL);
+        Interval reach = Interval.of(Length.ZERO, Length.ofFeet(16));
+        assertThat(RailPieces.lay(fit, THREE, reach, WIDTH).pieces()).hasSize(3);
+        RailSpec trimmed = RailSpec.builder()
+                .longestStick(Length.ofFeet(20))
+                .trim(Length.ofFeet(2))
+                .build();
+        assertThat(RailPieces.lay(fit, trimmed, reach, WIDTH).pieces())
+                .hasSize(3)
+                .allSatisfy(piece -> {
+                    assertThat(piece.trim()).isEqualTo(Length.ofFeet(4));
+                    assertThat(piece.stick()).isEqualTo(Length.ofFeet(20));
+                });
+        // What is on the shelf may be shorter than what could be handled, but not longer.
+        assertThat(trimmed.withSticksUpTo(Length.ofFeet(12)).longestStick()).isEqualTo(Length.ofFeet(12));
+        assertThat(trimmed.withSticksUpTo(Length.ofFeet(12)).trim()).isEqualTo(Length.ofFeet(2));
+        assertThat(trimmed.withSticksUpTo(Length.ofFeet(24))).isSameAs(trimmed);
+        assertThat(trimmed.withSticksUpTo(Length.ofFeet(20))).isSameAs(trimmed);
+    }
+
     @Test
     void betweenThePostsEachBayHasItsOwn() {
         SlopeFit fit = SlopeFit.step(ground(0, 0, 16, 1), feet(0, 8, 16), USUAL);
@@ -109,8 +150,26 @@ class RailPiecesTest {
         assertThat(RailPieces.lay(fit, THREE, WIDTH).findings())
                 .extracting(Finding::code, Finding::place)
                 .containsExactly(tuple("joints-on-one-post", "post at 8.00 ft"));
+        assertThat(joined(16)).isEqualTo("all 3 rails are joined here, though the fence runs on straight");
+        assertThat(joined(24))
+                .isEqualTo("all 3 rails are joined here, and at 1 more post, though the fence runs on straight");
+        assertThat(joined(32))
+                .isEqualTo("all 3 rails are joined here, and at 2 more posts, though the fence runs on straight");
         RailSpec single = RailSpec.builder().mostBays(1).build();
         assertThat(RailPieces.lay(fit, single, WIDTH).findings()).isEmpty();
+    }
+
+    /** What is told of bays of 8 ft with sticks of 10 ft, which are too short for two of them. */
+    private static String joined(int feet) {
+        SlopeFit fit = SlopeFit.rack(
+                ground(0, 0, feet, 0),
+                IntStream.rangeClosed(0, feet / 8)
+                        .mapToObj(bay -> Length.ofFeet(8 * bay))
+                        .toList(),
+                USUAL);
+        RailSpec shortSticks =
+                RailSpec.builder().longestStick(Length.ofFeet(10)).build();
+        return RailPieces.lay(fit, shortSticks, WIDTH).findings().get(0).message();
     }
 
     /** To a corner at one end and short of one at the other. */
@@ -125,18 +184,27 @@ class RailPiecesTest {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> RailPieces.lay(fit, THREE, Interval.of(Length.ofFeet(6), Length.ofFeet(12)), WIDTH))
                 .withMessageContaining("reach of the rails");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> RailPieces.lay(fit, THREE, Interval.of(Length.ZERO, Length.ofFeet(6)), WIDTH))
+                .withMessageContaining("it must begin in the first bay or before it and end in the last or beyond it");
+        RailPieces pieces = RailPieces.lay(fit, THREE, reach, WIDTH);
+        for (int post : new int[] {-1, 3}) {
+            assertThatIllegalArgumentException()
+                    .isThrownBy(() -> pieces.jointsAt(post))
+                    .withMessage("post was " + post + "; this run has 3, numbered from 0 to 2");
+        }
     }
 
-    /** Ten thousand bays of ten rails are laid in the time it takes to look. */
+    /** A thousand bays of ten rails are laid in the time it takes to look. */
     @Test
     void manyRailsOverManyBaysAreLaid() {
-        List<Length> posts = IntStream.rangeClosed(0, 10_000)
+        List<Length> posts = IntStream.rangeClosed(0, 1_000)
                 .mapToObj(bay -> Length.ofFeet(4 * bay))
                 .toList();
-        SlopeFit fit = SlopeFit.rack(ground(0, 0, 40_000, 0), posts, USUAL);
+        SlopeFit fit = SlopeFit.rack(ground(0, 0, 4_000, 0), posts, USUAL);
         RailSpec ten = RailSpec.builder().rails(10).mostBays(4).build();
 
-        assertThat(RailPieces.lay(fit, ten, WIDTH).pieces()).hasSizeBetween(25_000, 34_000);
+        assertThat(RailPieces.lay(fit, ten, WIDTH).pieces()).hasSizeBetween(2_500, 3_400);
     }
 
     /** Common practice, no source: on 6 ft boards a space of up to 30 in takes three rails, of up to 20 in four. */
@@ -149,6 +217,7 @@ class RailPiecesTest {
         assertThat(spaced(26.75).rails()).isEqualTo(3);
         assertThat(spaced(26.7).rails()).isEqualTo(4);
         assertThat(spaced(20).rails()).isEqualTo(4);
+        assertThat(spaced(3.25).rails()).isEqualTo(10); // (64 - 35) / 9 = 3.22
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> spaced(1))
                 .withMessageContaining("maximumSpace was 1 in, which takes 15 rails");

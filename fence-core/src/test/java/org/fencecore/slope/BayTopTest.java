@@ -45,6 +45,9 @@ class BayTopTest {
         assertThat(top.worksheet(inches(12)).result())
                 .isEqualTo(top.topAt(inches(12)).minus(TWO));
         assertThat(top.findings("gate", inches(4))).isEmpty();
+        assertThat(top.radius()).contains(inches(51));
+        assertThat(top).hasToString("tops arched between posts by 6 in");
+        assertThat(over(line(2, 2), TopShape.stepped()).radius()).isEmpty();
     }
 
     /** With the bottoms rising 2.4 in in 48, a board of 6 in stands on the line with its middle. */
@@ -80,6 +83,20 @@ class BayTopTest {
                 assertThat(top.reversed().bottomAt(inches(-at))).isEqualTo(top.bottomAt(inches(at)));
             }
         }
+    }
+
+    /** The same of an opening that does not begin at station zero. */
+    @Test
+    void anOpeningElsewhereIsMirroredToo() {
+        Profile bottoms =
+                Profile.of(List.of(new ProfilePoint(inches(12), inches(6)), new ProfilePoint(inches(60), inches(9))));
+        Profile ground = Profile.of(
+                List.of(new ProfilePoint(Length.ZERO, Length.ZERO), new ProfilePoint(inches(70), inches(2))));
+        BayTop top = BayTop.over(bottoms, ground, TopShape.arched(inches(5)), TWO, BOARD);
+        for (double at = 12; at <= 60; at += 6) {
+            assertThat(top.reversed().topAt(inches(-at))).isEqualTo(top.topAt(inches(at)));
+        }
+        assertThat(top.reversed().bottomAt(inches(-12))).isEqualTo(inches(6));
     }
 
     @Test

@@ -8,6 +8,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import org.fencecore.geometry.Interval;
 import org.fencecore.geometry.ground.Profile;
 import org.fencecore.geometry.ground.ProfilePoint;
 import org.fencecore.units.Angle;
@@ -162,6 +163,75 @@ class SlopeFitTest {
                 .satisfies(finding -> assertThat(finding.message()).contains("a grade of -111.46 %"));
     }
 
+    /** 20 % up, level and 10 % up: three strings, whatever the number of bays under each. */
+    @Test
+    void baysThatRunOnStraightAreOneString() {
+        SlopeFit fit = SlopeFit.rack(ground(0, 0, 16, 3.2, 24, 3.2, 40, 4.8), feet(0, 8, 16, 24, 32, 40), USUAL);
+
+        assertThat(fit.strings())
+                .containsExactly(
+                        Interval.of(Length.ZERO, Length.ofFeet(16)),
+                        Interval.of(Length.ofFeet(16), Length.ofFeet(24)),
+                        Interval.of(Length.ofFeet(24), Length.ofFeet(40)));
+    }
+
+    /** Level bays over ground that climbs and falls: at a post the higher of its two bays, past the ends the last. */
+    @Test
+    void aStationIsInTheBayAroundIt() {
+        List<Length> posts = feet(0, 8, 16, 24);
+        SlopeFit up = SlopeFit.step(ground(0, 0, 24, 4.8), posts, USUAL);
+        SlopeFit down = SlopeFit.step(ground(0, 4.8, 24, 0), posts, USUAL);
+
+        assertThat(bayStarts(up, -1, 0, 7, 8, 15, 16, 20, 24, 30)).containsExactly(0, 0, 0, 8, 8, 16, 16, 16, 16);
+        assertThat(bayStarts(down, -1, 0, 7, 8, 9, 16, 20, 24, 30)).containsExactly(0, 0, 0, 0, 8, 8, 16, 16, 16);
+        assertThat(up.bottomAt(Length.ofFeet(20))).isEqualTo(up.bays().get(2).bottomAtStart());
+        // Where the bays on either side are as high it is the one that begins.
+        SlopeFit level = SlopeFit.step(ground(0, 0, 24, 0), posts, USUAL);
+        assertThat(bayStarts(level, 8, 16)).containsExactly(8, 16);
+    }
+
+    private static int[] bayStarts(SlopeFit fit, double... stations) {
+        return feet(stations).stream()
+                .mapToInt(station -> (int) fit.bayAt(station).start().feet())
+                .toArray();
+    }
+
+    /** 20 % with parts that rack 20 % is not over the limit, and ground as steep as 100 % may be racked. */
+    @Test
+    void whatIsAtALimitIsNotOverIt() {
+        SlopeSpec upTo20 = SlopeSpec.builder().maximumGrade(Slope.ofPercent(20)).build();
+        Profile hill = ground(0, 0, 24, 4.8);
+        assertThat(SlopeFit.mix(hill, feet(0, 8, 16, 24), upTo20).bays())
+                .extracting(FittedBay::treatment)
+                .containsOnly(Treatment.STRINGS);
+        assertThat(SlopeFit.rack(hill, feet(0, 8, 16, 24), upTo20).findings()).isEmpty();
+        assertThat(SlopeFit.rack(ground(0, 0, 8, 8), feet(0, 8), USUAL).findings())
+                .isEmpty();
+        // 46 in of fall and the clearance of 2 in make a gap of 4 ft, which boards still close.
+        assertThat(SlopeFit.step(ground(0, 0, 8, 46 / 12.0), feet(0, 8), USUAL)
+                        .findings()
+                        .get(0)
+                        .remedy())
+                .isEqualTo(
+                        "close it with a kick board 3' 11\" deep at that end, or with boards up to 3' 11\" longer cut"
+                                + " to the ground");
+        assertThat(SlopeFit.rack(twoMounds(0, -60), feet(0, 8, 16), USUAL)
+                        .findings()
+                        .get(0)
+                        .remedy())
+                .isEqualTo("build a wall under it, since a gap over 4' 0\" is not closed with boards, or fill the low"
+                        + " spot");
+    }
+
+    @Test
+    void aFitComparesItselfWithTheOtherTreatments() {
+        SlopeFit fit = SlopeFit.step(ground(0, 0, 24, 4.8), feet(0, 8, 16, 24), USUAL);
+        assertThat(fit.choice().worksheet().toText())
+                .isEqualTo(SlopeFit.best(ground(0, 0, 24, 4.8), feet(0, 8, 16, 24), USUAL)
+                        .worksheet()
+                        .toText());
+    }
+
     @Test
     void theWorksheetReplays() {
         SlopeFit fit = SlopeFit.rack(ground(0, 100, 24, 104.8), feet(0, 8, 16, 24), USUAL);
@@ -215,7 +285,8 @@ class SlopeFitTest {
 
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> SlopeFit.rack(ground, feet(0), USUAL))
-                .withMessageContaining("number of posts was 1");
+                .withMessageContaining(
+                        "number of posts was 1; a run has from 2 to 100,000, so give at least its two ends");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> SlopeFit.rack(ground, feet(0, 8, 8), USUAL))
                 .withMessageContaining("station of post 3 was 8 ft, not after post 2 at 8 ft");
@@ -250,7 +321,7 @@ class SlopeFitTest {
         assertThat(SlopeFit.rack(ground, most, USUAL).bays()).hasSize(99_999);
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> SlopeFit.rack(ground, more, USUAL))
-                .withMessageContaining("number of posts was 100001");
+                .withMessageContaining("number of posts was 100001; a run has from 2 to 100,000, so split the run");
     }
 
     @Test
@@ -259,6 +330,12 @@ class SlopeFitTest {
 
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> fit.bottomAbove(3))
+                .withMessage("post was 3; this run has 3, numbered from 0 to 2");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> fit.bottomAfter(-1))
+                .withMessage("post was -1; this run has 3, numbered from 0 to 2");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> fit.bottomBefore(3))
                 .withMessage("post was 3; this run has 3, numbered from 0 to 2");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> fit.worksheet(-1))

@@ -2,6 +2,7 @@ package org.fencecore.slope;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
@@ -122,6 +123,65 @@ class TopLineTest {
                 .isEqualTo(Length.ofInches(75.35));
     }
 
+    /**
+     * On 20 %, 2 ft from the first post: the bottoms are at 1/6 + 0.4 = 0.5667 ft, the ground at 0.4; level tops stand over
+     * 1.6 + 1/6 at the upper post; arch and dip are 6 - 195 + sqrt(195^2 - 24^2) = 4.5174 in off the line.
+     */
+    @Test
+    void theSheetNamesTheRuleOfTheShape() {
+        assertThat(sheet(TopShape.straight())).isEqualTo("""
+                Board at 2.00 ft
+                  board length = 6' 0"   [given]
+                  top = bottom + board length = 6.5667 ft
+                  bottom = bottom at start + grade * distance from it = 0.1667 ft + 20 % * 2 ft = 0.5667 ft
+                  length here = top - bottom = 6.5667 ft - 0.5667 ft = 6' 0"
+                """);
+        assertThat(sheet(TopShape.followingGround())).contains("top = ground + clearance + board length = 6.5667 ft");
+        assertThat(sheet(TopShape.stepped()))
+                .contains("top = higher bottom of the bay + board length = 7.7667 ft")
+                .doesNotContain("radius");
+        assertThat(sheet(TopShape.arched(Length.ofInches(6)))).isEqualTo("""
+                Board at 2.00 ft
+                  board length = 6' 0"   [given]
+                  rise between posts = 6"   [given]
+                  radius = (half bay^2 + rise^2) / (2 * rise) = ((48 in)^2 + (6 in)^2) / (2 * 6 in) = 195 in
+                  offset = rise - radius + sqrt(radius^2 - distance from the middle^2), none past the posts = 6 in - 195 in + sqrt((195 in)^2 - (24 in)^2) = 4.5174 in
+                  top = bottom + board length + offset = 6.9431 ft
+                  bottom = bottom at start + grade * distance from it = 0.1667 ft + 20 % * 2 ft = 0.5667 ft
+                  length here = top - bottom = 6.9431 ft - 0.5667 ft = 6' 4 1/2"
+                """);
+        assertThat(sheet(TopShape.dipped(Length.ofInches(6))))
+                .contains("top = bottom + board length - offset = 6.1902 ft");
+    }
+
+    private String sheet(TopShape shape) {
+        return TopLine.of(shape, hill, SIX_FEET).worksheet(Length.ofFeet(2)).toText();
+    }
+
+    /** 74 in of boards and 1 in more, 3 1/2 in at 20 % half of it to either side. */
+    @Test
+    void theSheetOfAPostTellsBothItsSides() {
+        TopLine top = TopLine.of(TopShape.straight(), hill, SIX_FEET);
+        assertThat(PostTops.cutToSlope(top, POST, Length.ofInches(1))
+                        .worksheet(1)
+                        .toText())
+                .isEqualTo("""
+                Top of the post at 8.00 ft
+                  bottoms of the boards above the ground = 2 in   [given]
+                  tops of the boards above the ground = 74 in   [given]
+                  above the boards = 1 in   [given]
+                  boards higher on the uphill side by = post width / 2 * mean grade = 3.5 in / 2 * 20 % = 0.35 in
+                  lower side of the post = tops + above - half rise = 74 in + 1 in - 0.35 in = 6' 2 5/8"
+                  higher side of the post = tops + above + half rise = 74 in + 1 in + 0.35 in = 6' 3 3/8"
+                """);
+        PostTops flat = PostTops.cutLevel(top, POST, Length.ofInches(1));
+        assertThat(flat.worksheet(1).toText())
+                .contains("lower side of the post = tops + above + half rise = 74 in + 1 in + 0.35 in = 6' 3 3/8\"");
+        assertThat(flat).hasToString("tops of the posts from 0.00 ft to 16.00 ft");
+        assertThat(PostTops.cutToSlope(top, POST, Length.ZERO).heights().get(1).grade())
+                .isEqualTo(hill.bay(0).grade());
+    }
+
     /** Stepped 20 % bays in steps of 19.2 in: a post between two of them reaches to the boards of the higher one. */
     @Test
     void atAStepTheHigherSideCounts() {
@@ -160,7 +220,12 @@ class TopLineTest {
         TopLine top = TopLine.of(TopShape.arched(Length.ofInches(49)), level, SIX_FEET);
 
         assertThat(top.boardLengthAt(Length.ofFeet(4))).isEqualTo(Length.ofInches(72 + 48));
-        assertThat(top.findings(Length.ofInches(4))).extracting(Finding::code).containsExactly("arch-limited");
+        assertThat(top.findings(Length.ofInches(4)))
+                .extracting(Finding::code, Finding::place)
+                .containsExactly(tuple("arch-limited", "bay from 0.00 ft to 8.00 ft"));
+        assertThat(TopLine.of(TopShape.arched(Length.ofInches(48)), level, SIX_FEET)
+                        .findings(Length.ofInches(4)))
+                .isEmpty();
     }
 
     /** A dip of 6 in comes 2 in under the top rail, which is 4 in below the tops; a rail 6 in below is covered. */
@@ -226,5 +291,23 @@ class TopLineTest {
                 .isThrownBy(() ->
                         PostTops.cutLevel(TopLine.of(TopShape.straight(), level, SIX_FEET), POST, Length.ofInches(-72)))
                 .withMessageContaining("height above the boards was -6 ft");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() ->
+                        PostTops.cutLevel(TopLine.of(TopShape.straight(), level, SIX_FEET), Length.ZERO, Length.ZERO))
+                .withMessageContaining("postWidth was 0 in; it must be over 0");
+        PostHeight post = PostTops.cutLevel(TopLine.of(TopShape.straight(), level, SIX_FEET), POST, Length.ZERO)
+                .heights()
+                .get(0);
+        assertThat(post).hasToString("6 ft 2 in above the ground");
+        assertThat(post.lengthWith(Length.ZERO)).isEqualTo(Length.ofInches(74));
+        assertThat(post.stockFor(Length.ofInches(22), List.of(Length.ofFeet(8))))
+                .contains(Length.ofFeet(8));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> post.lengthWith(Length.ofInches(-1)))
+                .withMessageContaining("embedment was -1 in; it must be 0 or more");
+        assertThat(TopShape.arched(Length.ofFeet(10))).hasToString("arched between posts by 10 ft");
+        assertThat(TopShape.straight()).hasToString("straight to the string");
+        assertThat(TopShape.dipped(Length.ofInches(6)).overPosts()).isEqualTo(Length.ofInches(-6));
+        assertThat(TopShape.arched(Length.ofInches(6)).overPosts()).isEqualTo(Length.ofInches(6));
     }
 }

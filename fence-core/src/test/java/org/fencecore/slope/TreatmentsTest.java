@@ -116,6 +116,9 @@ class TreatmentsTest {
         assertThat(fit.worksheet(1).result()).isEqualTo(fit.bays().get(1).railLength());
         assertThat(fit.worksheet(1).toText())
                 .contains("Bay from 8.00 ft to 16.00 ft, on a string")
+                .contains("station of the first nail = 0 ft", "station of the second nail = 24 ft")
+                .contains("bottom at end = first nail + grade of the string * distance from it"
+                        + " = 0.1667 ft + 20 % * 16 ft = 3.3667 ft")
                 .contains("grade of the string = (second nail - first nail) / level distance"
                         + " = (4.9667 ft - 0.1667 ft) / 24 ft = 20 %")
                 .contains("bottom at start = first nail + grade of the string * distance from it"
@@ -199,8 +202,19 @@ class TreatmentsTest {
         // sqrt(8^2 + 1.6^2) = 8.1584 ft in each of three bays, posts as usual.
         assertThat(choice.rows().get(2).lumber().feet()).isEqualTo(3 * 8.158431, within(1e-5));
         assertThat(choice.worksheet().result()).isEqualTo(Treatment.STEPPED);
-        assertThat(choice.worksheet().toText())
-                .contains("racked = gap 2\" to 2\", 0\" over the maximum; over the limit 3");
+        assertThat(choice.worksheet().toText()).isEqualTo("""
+                Choice of the treatment
+                  stepped = gap 2" to 1' 9 5/8", 1' 5 5/8" over the maximum; over the limit 0; steps 2; strings 3; cuts 0; lumber 28.85 ft   [given]
+                  evenly stepped = gap 2" to 1' 9 5/8", 1' 5 5/8" over the maximum; over the limit 0; steps 2; strings 3; cuts 0; lumber 28.85 ft   [given]
+                  racked = gap 2" to 2", 0" over the maximum; over the limit 3; steps 0; strings 1; cuts 6; lumber 24.4753 ft   [given]
+                  on strings = gap 2" to 2", 0" over the maximum; over the limit 3; steps 0; strings 1; cuts 6; lumber 24.4753 ft   [given]
+                  best = least by bays over the rack limit, widest gap over the maximum, step posts, strings, slanting cuts on each rail and rail, and post over the usual in this order = stepped   [common practice, no source]
+                """);
+        // By hand, in steps of 19 in: 24 ft of rail, and over the usual 2 in posts of 19.6, 19.4, 19.2 and 0 in: 4.85
+        // ft.
+        assertThat(choice.best().lumber().feet()).isEqualTo(24 + (19.6 + 19.4 + 19.2) / 12, within(1e-9));
+        assertThat(choice.best()).hasToString("stepped: 2 steps, 3 strings");
+        assertThat(choice.criteria()).isEqualTo(SlopeChoice.USUAL);
     }
 
     @Test
@@ -224,8 +238,14 @@ class TreatmentsTest {
         assertThat(fit.worksheet(1).result()).isEqualTo(Length.ofFeet(8));
         assertThat(fit.worksheet(1).toText())
                 .startsWith("Stepped bay from 8.00 ft to 16.00 ft\n")
+                .contains("bottoms, in whole steps of 1 in = 3.3833 ft   [given]")
                 .contains("step at start = bottom after - bottom before = 21.4 in - 2.4 in = 1' 7\"")
-                .contains("height of the triangle under the bay = widest gap - narrowest gap");
+                .contains("clearance at start = bottom - ground = 3.3833 ft - 1.6 ft = 1' 9 3/8\"")
+                .contains("clearance at end = bottom - ground = 3.3833 ft - 3.2 ft = 2 3/16\"")
+                .contains("step at end = bottom after - bottom before = 21.2 in - 2.2 in = 1' 7\"")
+                .contains("height of the triangle under the bay = widest gap - narrowest gap = 21.4 in - 2.2 in")
+                .contains("kick board, or longest piece of boards cut to the ground = widest gap - minimum clearance"
+                        + " = 21.4 in - 1 in = 1' 8 3/8\"");
     }
 
     /** A 5 1/2 in board on 20 %: its uphill corner is 2 3/4 in * 20 % = 0.55 in nearer to the ground than its middle. */
@@ -236,10 +256,21 @@ class TreatmentsTest {
 
         assertThat(racked.underBoard(board).min().inches()).isEqualTo(2 - 0.55, within(1e-6));
         assertThat(racked.underBoard(board).max().inches()).isEqualTo(2 + 0.55, within(1e-6));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> racked.underBoard(Interval.of(Length.ofInches(40), Length.ofInches(40))))
+                .withMessageContaining("board was from 3 ft 4 in to 3 ft 4 in; it must have some width");
     }
 
     @Test
     void limitsAreNamed() {
+        SlopeSpec finest = SlopeSpec.builder()
+                .stepIncrement(Length.ofMillimetres(1))
+                .maximumGrade(Slope.ofPercent(100))
+                .clearance(Length.ZERO)
+                .maximumClearance(Length.ZERO)
+                .build();
+        assertThat(finest.minimumClearance()).isEqualTo(Length.ZERO);
+        assertThat(finest.maximumGrade()).contains(Slope.ofPercent(100));
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> SlopeSpec.builder().stepIncrement(Length.ZERO))
                 .withMessageContaining("stepIncrement was 0 in; it must be 1 mm or more");

@@ -1,5 +1,6 @@
 package org.fencecore.gate.hang;
 
+import java.util.Objects;
 import java.util.function.BiFunction;
 import java.util.function.Supplier;
 import org.fencecore.units.Angle;
@@ -55,7 +56,7 @@ public final class Chamfer {
                     + pinToLatchEdge.plus(latchGap) + ", since no chamfer turns a leaf deeper than it is wide");
         }
         double edge = deep - Math.sqrt(reach * reach - out * out);
-        double face = edge <= 0 ? 0 : out - Math.sqrt(reach * reach - deep * deep);
+        double face = out - Math.sqrt(reach * reach - deep * deep);
         return of(edge, face, (alongEdge, alongFace) -> {
             Length far = pinToLatchEdge.plus(latchGap);
             String w = Written.inches(pinToLatchEdge);
@@ -205,7 +206,7 @@ public final class Chamfer {
 
     @Override
     public int hashCode() {
-        return 31 * alongEdge.hashCode() + alongFace.hashCode();
+        return Objects.hash(alongEdge, alongFace);
     }
 
     @Override

@@ -3,8 +3,8 @@ package org.fencecore.gate.hang;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.fencecore.gate.FrameJoint;
-import org.fencecore.gate.FrameMember;
 import org.fencecore.gate.FramePiece;
 import org.fencecore.gate.GateLeaf;
 import org.fencecore.gate.HingeSide;
@@ -154,20 +154,15 @@ public final class HingeSeat {
         if (!isButt()) {
             return false;
         }
-        List<FramePiece> throughRails = leaf.pieces().stream()
-                .filter(piece -> !piece.member().isStile())
-                .filter(piece ->
-                        piece.joint() == FrameJoint.STILES_BETWEEN_RAILS || piece.joint() == FrameJoint.HALF_LAP)
-                .toList();
-        return throughRails.stream()
-                .anyMatch(piece -> rails().get(rail(piece.member())).overlaps(strap));
+        List<Interval> rails = rails();
+        // The pieces are both stiles, then the rails from the bottom up.
+        return IntStream.range(0, rails.size())
+                .filter(rail -> showsItsEnd(leaf.pieces().get(2 + rail)))
+                .anyMatch(rail -> rails.get(rail).overlaps(strap));
     }
 
-    private int rail(FrameMember member) {
-        if (member == FrameMember.BOTTOM_RAIL) {
-            return 0;
-        }
-        return member == FrameMember.TOP_RAIL ? leaf.clearHeights().size() : 1;
+    private static boolean showsItsEnd(FramePiece rail) {
+        return rail.joint() == FrameJoint.STILES_BETWEEN_RAILS || rail.joint() == FrameJoint.HALF_LAP;
     }
 
     /**

@@ -115,6 +115,61 @@ class GateSwingTest {
                 .isFalse();
     }
 
+    /**
+     * Down 5 % to the east and up 3 % to the north it opens 48 x 0.03 = 1.44 in uphill, 1.56 in clear. Hung at the other
+     * end, where the ground is 2.4 in lower, it comes nearest on its way: 3 + 2.4 - sqrt(2.4^2 + 1.44^2) = 2.60 in.
+     */
+    @Test
+    void hangingItOnTheOtherSideIsToldWhereThatDoes() {
+        GateSwing swing = over(slope(-5, 3)).opens(Side.LEFT).build();
+
+        assertThat(swing.smallestClearance().inches()).isCloseTo(1.56, within(1e-5));
+        assertThat(swing.findings().get(0).remedy())
+                .contains("hinge it on the other side, which clears by 2 9/16\"; or");
+        assertThat(swing).hasToString("clears the ground by 1 9/16\" at 90 deg");
+    }
+
+    /** Up 100 % to the north with 2 in at the pin: a rake of 100 % keeps the 2 in, and no less does. */
+    @Test
+    void theRakeThatIsNeededMayBeAsSteepAsARakeCanBe() {
+        GateSwing swing = over(slope(0, 100)).bottom(inches(2)).opens(Side.LEFT).build();
+
+        assertThat(swing.rakeNeeded()).contains(Slope.ofPercent(100));
+        assertThat(over(slope(0, 101))
+                        .bottom(inches(2))
+                        .opens(Side.LEFT)
+                        .build()
+                        .rakeNeeded())
+                .isEmpty();
+    }
+
+    /** A rake of (2.4 + 2 - 2.96) / 48 = 3 % to the tenth is not rounded up to the next. */
+    @Test
+    void aRakeOfWholeTenthsIsToldAsItIs() {
+        GateSwing swing =
+                over(slope(0, 5)).bottom(inches(2.96)).opens(Side.LEFT).build();
+
+        assertThat(swing.rakeNeeded().orElseThrow().percent()).isCloseTo(3, within(1e-9));
+    }
+
+    @Test
+    void noRakeHelpsWhereTheGroundIsTooHighAtThePin() {
+        GateSwing swing = over(slope(0, 0)).bottom(inches(1)).build();
+
+        assertThat(swing.rakeNeeded()).isEmpty();
+        assertThat(swing.findings().get(0).remedy()).isEqualTo("hang it 1\" higher; or take the ground down");
+    }
+
+    /** Level ground has no breaks; a leaf that falls 5 % from the pin is nearest at its latch edge, 3 - 2.4 in. */
+    @Test
+    void groundWithoutBreaksIsMetAtTheCornersOfTheLeaf() {
+        GateSwing swing =
+                over(new Floor()).rake(Slope.ofPercent(-5)).opens(Side.LEFT).build();
+
+        assertThat(swing.smallestClearance().inches()).isCloseTo(0.6, within(1e-9));
+        assertThat(swing.fromHinge()).isEqualTo(inches(48));
+    }
+
     /** Up 10 % to the east along the fence, the leaf when shut is 4.8 - 3 in deep in the ground at the latch. */
     @Test
     void alongASlopeALevelLeafDragsAndARakedOneDoesNot() {
@@ -158,6 +213,10 @@ class GateSwingTest {
         GateSwing little =
                 over(ground).opens(Side.LEFT).openTo(Angle.ofDegrees(50)).build();
         assertThat(little.otherWay()).isPresent();
+        assertThat(north.buildWhereKnown()).isEmpty();
+        assertThat(over(ground).opens(Side.LEFT).openTo(Angle.ofDegrees(50)).buildWhereKnown())
+                .hasValueSatisfying(
+                        known -> assertThat(known.smallestClearance()).isEqualTo(little.smallestClearance()));
         assertThat(little.smallestClearance().inches()).isCloseTo(1.5, within(1e-4));
     }
 
@@ -174,6 +233,34 @@ class GateSwingTest {
                 .hasMessageContaining("newThickness was 0 in");
         assertThatThrownBy(() -> over(slope(0, 0)).rake(Slope.ofPercent(-101)))
                 .hasMessageContaining("risingFromPin was");
+        assertThat(over(slope(0, 0))
+                        .rake(Slope.ofPercent(-100))
+                        .bottom(Length.ofFeet(5))
+                        .build()
+                        .isClear())
+                .isTrue();
+    }
+
+    /** A level floor at zero, known by nothing but its ends. */
+    private record Floor() implements Surface {
+
+        @Override
+        public Optional<Length> elevationAt(Point place) {
+            return Optional.of(Length.ZERO);
+        }
+
+        @Override
+        public List<Interval> uncovered(Polyline line) {
+            return List.of();
+        }
+
+        @Override
+        public Optional<Profile> under(Polyline line) {
+            return Optional.of(Profile.builder()
+                    .point(Length.ZERO, Length.ZERO)
+                    .point(line.length(), Length.ZERO)
+                    .build());
+        }
     }
 
     /** Level ground with a ridge along the east, known from 100 ft south up to so far north. */

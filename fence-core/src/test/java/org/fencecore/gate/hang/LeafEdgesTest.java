@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import org.fencecore.EqualValues;
 import org.fencecore.gate.FrameJoint;
 import org.fencecore.gate.GateDesign;
 import org.fencecore.gate.GateLeaf;
@@ -41,7 +42,13 @@ class LeafEdgesTest {
         assertThat(thick.alongFace().inches()).isCloseTo(0.089, within(0.001));
         assertThat(thick.worksheet().result()).isEqualTo(thick.alongEdge());
         assertThat(thick.worksheet().toText()).contains("3.5 in - sqrt((18.25 in)^2 - (18 in)^2)");
-        assertThat(thick).isEqualTo(Chamfer.ofLatchStile(inches(18), inches(3.5), inches(0.25)));
+        assertThat(thick.isNeeded()).isTrue();
+        assertThat(thick).hasToString("chamfer 1/2\" by 1/16\"");
+        EqualValues.assertDistinct(
+                () -> Chamfer.ofLatchStile(inches(18), inches(3.5), inches(0.25)),
+                () -> Chamfer.ofLatchStile(inches(18), inches(3.5), inches(0.2)),
+                () -> Chamfer.ofLatchStile(inches(18), inches(3.25), inches(0.25)),
+                () -> Chamfer.ofLatchStile(inches(47), inches(1.5), inches(0.25)));
         // Both ends of the cut go round on the reach of 18.25 in.
         double edgeEnd = 3.5 - thick.alongEdge().inches();
         double faceEnd = 18 - thick.alongFace().inches();
@@ -70,6 +77,8 @@ class LeafEdgesTest {
                 .hasMessageContaining("open was 90 deg");
         assertThatThrownBy(() -> Chamfer.ofLatchStile(inches(3), inches(3.5), inches(0.25)))
                 .hasMessageContaining("depth was 3 1/2 in; it must be under the reach of 3 1/4 in");
+        assertThatThrownBy(() -> Chamfer.ofLatchStile(inches(3.25), inches(3.5), inches(0.25)))
+                .hasMessageContaining("depth was 3 1/2 in; it must be under the reach of 3 1/2 in");
     }
 
     @Test
@@ -82,7 +91,13 @@ class LeafEdgesTest {
         assertThat(onRail.findings()).isEmpty();
         assertThat(offRail.blockLength()).contains(inches(8.5));
         assertThat(offRail.findings()).extracting(Finding::code).containsExactly("hinge-block");
-        assertThat(offRail.findings().get(0).remedy()).contains("a block of frame lumber 8 1/2\" long");
+        assertThat(offRail.findings().get(0).remedy())
+                .isEqualTo(
+                        "set a block of frame lumber 8 1/2\" long behind it, its grain level, or move the strap onto a rail");
+        assertThat(offRail).hasToString("strap from 9\" to 11\" up");
+        // A strap over the whole leaf needs a block from stile to stile: 46 3/4 - 7 = 39 3/4.
+        assertThat(HingeSeat.ofStrap(leaf, inches(10), inches(2), leaf.width()).blockLength())
+                .contains(inches(39.75));
         assertThat(HingeSeat.ofStrap(leaf, inches(10), inches(2), inches(3.5)).blockLength())
                 .isEmpty();
     }
@@ -98,6 +113,7 @@ class LeafEdgesTest {
             assertThat(strap(leaf, 2.21).findings()).isEmpty();
             assertThat(strap(leaf, 2.86).findings()).isEmpty();
             assertThat(strap(leaf, 2.87).blockLength()).contains(inches(8.5));
+            assertThat(strap(leaf, 2.87).findings().get(0).remedy()).endsWith("or take a shorter strap");
             HingeSeat out = strap(leaf, 2.19);
             assertThat(out.isOnFrame()).isFalse();
             assertThat(out.findings()).extracting(Finding::code).containsExactly("hinge-off-frame", "hinge-block");
@@ -126,6 +142,15 @@ class LeafEdgesTest {
                 .activeLeaf();
     }
 
+    private static GateLeaf withMiddleRail(FrameJoint joint) {
+        return GateDesign.forOpening(
+                        inches(47.5),
+                        inches(56),
+                        HingeSide.LEFT,
+                        GateSpec.builder().joint(joint).middleRail(true).build())
+                .activeLeaf();
+    }
+
     @Test
     void aButtHingeAtTheEndOfARailIsInEndGrain() {
         Length low = inches(3);
@@ -143,6 +168,22 @@ class LeafEdgesTest {
                 .isTrue();
         assertThat(HingeSeat.ofButt(leaf(FrameJoint.HALF_LAP), inches(12), size).isOnEndGrain())
                 .isFalse();
+        // The top rail begins at 52 1/2; a middle rail, from 26 1/4 to 29 3/4, shows its end only half-lapped.
+        assertThat(HingeSeat.ofButt(leaf(FrameJoint.HALF_LAP), inches(51), size).isOnEndGrain())
+                .isTrue();
+        assertThat(HingeSeat.ofButt(withMiddleRail(FrameJoint.HALF_LAP), inches(28), size)
+                        .isOnEndGrain())
+                .isTrue();
+        assertThat(HingeSeat.ofButt(withMiddleRail(FrameJoint.HALF_LAP), inches(12), size)
+                        .isOnEndGrain())
+                .isFalse();
+        assertThat(HingeSeat.ofButt(withMiddleRail(FrameJoint.STILES_BETWEEN_RAILS), inches(28), size)
+                        .isOnEndGrain())
+                .isFalse();
+        assertThat(HingeSeat.ofButt(withMiddleRail(FrameJoint.STILES_BETWEEN_RAILS), inches(51), size)
+                        .isOnEndGrain())
+                .isTrue();
+        assertThat(end).hasToString("butt hinge from 1 1/4\" to 4 3/4\" up");
         assertThatThrownBy(() -> HingeSeat.ofButt(leaf(FrameJoint.MITRE), inches(1), size))
                 .hasMessageContaining("height was 1 in; a hinge 3 1/2 in high must lie on the frame");
         assertThatThrownBy(() -> HingeSeat.ofStrap(leaf(FrameJoint.MITRE), inches(5), inches(2), inches(60)))
