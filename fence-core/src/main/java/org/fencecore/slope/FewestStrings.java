@@ -79,7 +79,7 @@ final class FewestStrings {
         Strings fewest = tightening.leastSpread();
         long spread = Math.round(fewest.room);
         if (corridor.isOpen()) {
-            fewest = tightening.lowestOverOpenings((double) spread);
+            fewest = tightening.lowestOverOpenings(fewest.room);
         }
         long lowest = spec.minimumClearance().nanometres();
         long hung = Math.max(lowest, Math.min(spec.clearance().nanometres() - spread / 2, lowest + span - spread));
