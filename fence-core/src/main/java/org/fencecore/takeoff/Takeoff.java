@@ -1,7 +1,6 @@
 package org.fencecore.takeoff;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -186,7 +185,6 @@ public final class Takeoff {
                                     + ", and what could not be laid out is not counted here")
                     .withRemedy("settle them first, then take off again"));
         }
-        findings.sort(Comparator.comparing(Finding::severity).reversed());
         return List.copyOf(findings);
     }
 

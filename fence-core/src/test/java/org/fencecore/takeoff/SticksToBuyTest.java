@@ -214,6 +214,12 @@ class SticksToBuyTest {
         assertThat(priced.bag()).isEqualTo(BagSize.POUNDS_80);
         assertThat(priced.stickPrices()).isEqualTo(Map.of("2x4", sold));
         assertThat(spec.stickPrices()).isEmpty();
+        assertThat(TakeoffSpec.builder()
+                        .stickPrices(Map.of("2x4", sold))
+                        .stickPrices(Map.of("4x4", sold))
+                        .build()
+                        .stickPrices())
+                .isEqualTo(Map.of("4x4", sold));
     }
 
     private static FencePlan smallWithBoards(Length length) {

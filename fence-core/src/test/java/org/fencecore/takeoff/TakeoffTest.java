@@ -97,6 +97,10 @@ class TakeoffTest {
                         tuple("exterior screw or ring-shank nail, under 2 1/4\"", 208),
                         tuple("exterior screw or ring-shank nail, under 3\"", 99));
 
+        assertThat(item("exterior screw or ring-shank nail, under 3\"", battened)
+                        .note())
+                .startsWith("battens: 1 where one crosses a rail; hot-dip galvanized");
+
         FencePlan layered = FencePlanner.plan(
                 smallSite().build(),
                 FenceStyle.builder().pattern(BoardPattern.boardOnBoard(wide)).build());
@@ -107,6 +111,9 @@ class TakeoffTest {
                 .contains(
                         tuple("exterior screw or ring-shank nail, under 2 1/4\"", 140),
                         tuple("exterior screw or ring-shank nail, under 3\"", 130));
+        assertThat(item("exterior screw or ring-shank nail, under 3\"", Takeoff.of(layered))
+                        .note())
+                .startsWith("boards over boards: 2 where one crosses a rail; hot-dip galvanized");
         assertThat(layered.stretches().get(0).boardsAtPosts()).isEmpty();
     }
 
@@ -214,6 +221,13 @@ class TakeoffTest {
         Takeoff takeoff = Takeoff.of(FencePlanner.plan(site, style));
 
         assertThat(count(takeoff, PieceKind.KICK_BOARD)).isEqualTo(4);
+        // The uppermost is what is left of one.
+        assertThat(only(PieceKind.KICK_BOARD, takeoff))
+                .allSatisfy(board -> assertThat(board.cuts()).endsWith("scribed to the ground"))
+                .filteredOn(board -> board.width().compareTo(style.kickLumber().width()) < 0)
+                .singleElement()
+                .satisfies(board ->
+                        assertThat(board.cuts()).contains("ripped to " + Written.tape(board.width()) + ", scribed"));
         assertThat(item("cleat, an offcut of rail", takeoff).quantity()).isEqualTo(3);
         assertThat(item("exterior screw, 3 1/2\"", takeoff).quantity()).isEqualTo(4 * 2 * 2 + 3 * 2);
         assertThat(item("post cap, 4 1/2\" wide", takeoff).quantity()).isEqualTo(2);
@@ -407,6 +421,18 @@ class TakeoffTest {
             assertThat(rail.cuts()).isEqualTo("square ends, mitred 45 deg at post " + corner);
             assertThat(rail.sawing()).isEqualTo(Math.sqrt(2), within(1e-12));
         });
+
+        // Where a gate hangs on the corner post there are no rails of the other side to meet.
+        Site gated = levelSide(20)
+                .fenceOn(2)
+                .ground(2, shots(0, 0, 60, 0))
+                .gate(gate("garden gate", 1, 20 - 30.625 / 12, 42.25))
+                .build();
+        Takeoff takeoff =
+                Takeoff.of(FencePlanner.plan(gated, FenceStyle.builder().build()));
+        assertThat(only(PieceKind.RAIL, takeoff))
+                .isNotEmpty()
+                .allSatisfy(rail -> assertThat(rail.cuts()).isEqualTo("square ends"));
     }
 
     @Test

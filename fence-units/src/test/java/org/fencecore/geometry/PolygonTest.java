@@ -83,6 +83,9 @@ class PolygonTest {
         assertThat(lot("0,0 5,10 10,0 -3,0").firstSelfCrossing()).contains(new SelfCrossing(0, 2, ft(0, 0)));
         assertThat(lot("10,0 0,0 5,0").firstSelfCrossing()).contains(new SelfCrossing(0, 1, ft(0, 0)));
         assertThat(lot("0,0 10,0 10,10 6,0 4,0 0,10").firstSelfCrossing()).isPresent();
+        // A corner of later sides touches the first from the west.
+        assertThat(lot("5,0 5,20 20,20 20,-10 -10,-10 -10,5 5,10 -5,0").firstSelfCrossing())
+                .contains(new SelfCrossing(0, 5, ft(5, 10)));
         // A later side runs along the first: past its end as far as 4 ft, and past both its ends.
         assertThat(lot("0,0 10,0 10,10 12,10 12,0 4,0 4,20 0,20").firstSelfCrossing())
                 .contains(new SelfCrossing(0, 4, ft(4, 0)));

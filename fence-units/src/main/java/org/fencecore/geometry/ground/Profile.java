@@ -233,15 +233,17 @@ public final class Profile {
      * @param stationShift what to add to every station
      * @param elevationShift what to add to every elevation
      * @return the moved profile
-     * @throws IllegalArgumentException if a point would be over 1,000,000 km from zero
+     * @throws IllegalArgumentException if a shift is, or a point would be, over 1,000,000 km from zero
      */
     public Profile shiftedBy(Length stationShift, Length elevationShift) {
+        Exact.requireInRange("stationShift", stationShift);
+        Exact.requireInRange("elevationShift", elevationShift);
         int n = stations.length;
         long[] s = new long[n];
         long[] z = new long[n];
         for (int i = 0; i < n; i++) {
-            s[i] = Math.addExact(stations[i], stationShift.nanometres());
-            z[i] = Math.addExact(elevations[i], elevationShift.nanometres());
+            s[i] = stations[i] + stationShift.nanometres();
+            z[i] = elevations[i] + elevationShift.nanometres();
             Exact.requireInRange("station", Length.ofNanometres(s[i]));
             Exact.requireInRange("elevation", Length.ofNanometres(z[i]));
         }

@@ -159,6 +159,49 @@ class ProfileTest {
     }
 
     @Test
+    void aProfileMovedBeyondTheEarthIsRefused() {
+        Length far = Length.ofMetres(9.99e8);
+        Length more = Length.ofMetres(2e6);
+        Profile there = GROUND.shiftedBy(far, far);
+
+        assertThatThrownBy(() -> there.shiftedBy(more, Length.ZERO))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("within 1,000,000 km");
+        assertThatThrownBy(() -> there.shiftedBy(Length.ZERO, more))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("within 1,000,000 km");
+        Length longest = Length.ofNanometres(Long.MAX_VALUE);
+        assertThatThrownBy(() -> there.shiftedBy(longest, Length.ZERO))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("stationShift was " + longest);
+        assertThatThrownBy(() -> there.shiftedBy(Length.ZERO, longest))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("elevationShift was " + longest);
+    }
+
+    @Test
+    void aStraightLineNeedsTwoPlacesWithinReach() {
+        Length far = Length.ofMetres(1.1e9);
+
+        assertThat(Profile.straight(ft(0), ft(1), ft(8), ft(3)).points()).containsExactly(at(0, 1), at(8, 3));
+        assertThatThrownBy(() -> Profile.straight(ft(8), ft(1), ft(8), ft(3)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("give two stations in order");
+        assertThatThrownBy(() -> Profile.straight(far.negated(), ft(1), ft(8), ft(3)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("start was " + far.negated());
+        assertThatThrownBy(() -> Profile.straight(ft(0), far, ft(8), ft(3)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("startElevation was " + far);
+        assertThatThrownBy(() -> Profile.straight(ft(0), ft(1), far, ft(3)))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("end was " + far);
+        assertThatThrownBy(() -> Profile.straight(ft(0), ft(1), ft(8), far))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("endElevation was " + far);
+    }
+
+    @Test
     void saysHowFarItReaches() {
         assertThat(GROUND).hasToString("Profile of 3 points from 0 in to 48 ft");
     }
