@@ -215,6 +215,20 @@ class TreatmentsTest {
         assertThat(choice.best().lumber().feet()).isEqualTo(24 + (19.6 + 19.4 + 19.2) / 12, within(1e-9));
         assertThat(choice.best()).hasToString("stepped: 2 steps, 3 strings");
         assertThat(choice.criteria()).isEqualTo(SlopeChoice.USUAL);
+        // Seen from the other end it takes as much.
+        assertThat(SlopeFit.best(ground(0, 4.8, 24, 0), feet(0, 8, 16, 24), USUAL).rows())
+                .filteredOn(row -> row.treatment() == Treatment.STEPPED)
+                .singleElement()
+                .satisfies(row -> assertThat(row.lumber()).isEqualTo(choice.best().lumber()));
+        // Bays as steep as the limit are not over it.
+        assertThat(SlopeFit.best(
+                                HILL,
+                                feet(0, 8, 16, 24),
+                                SlopeSpec.builder()
+                                        .maximumGrade(Slope.ofPercent(20))
+                                        .build())
+                        .rows())
+                .allSatisfy(row -> assertThat(row.overLimit()).isZero());
     }
 
     @Test
