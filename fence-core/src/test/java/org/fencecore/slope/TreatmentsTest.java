@@ -146,6 +146,22 @@ class TreatmentsTest {
         assertThat(fit.bottomAbove(2).inches()).isEqualTo(1.75, within(1e-4));
     }
 
+    /** A crest rounded like a parabola, 2 in high over 16 ft and shot every inch: 1 in clear of it the string is 3 in up. */
+    @Test
+    void aStringPassesACrestOfManyShots() {
+        Profile.Builder crest = Profile.builder();
+        for (int inch = 0; inch <= 192; inch++) {
+            double off = (inch - 96) / 96.0;
+            crest.point(Length.ofInches(inch), Length.ofInches(2 * (1 - off * off)));
+        }
+        SlopeFit fit = SlopeFit.strings(crest.build(), feet(0, 16), USUAL);
+
+        assertThat(fit.bottomAbove(0).inches()).isEqualTo(3, within(1e-4));
+        assertThat(fit.bottomAbove(1).inches()).isEqualTo(3, within(1e-4));
+        assertThat(fit.bays().get(0).clearance().min().inches()).isEqualTo(1, within(1e-4));
+        assertThat(fit.findings()).isEmpty();
+    }
+
     /** A mound of 9 in in mid-bay: no string keeps 1 in to 4 in there, and the gap at the posts says so. */
     @Test
     void aBayNoStringFitsKeepsTheMinimumAndIsReported() {
