@@ -199,9 +199,7 @@ class BoardLayoutTest {
      */
     @Test
     void boardsThatAreAllRippedLeaveRoomForBothLaps() {
-        BoardPattern close = SHADOWBOX
-                .withLaps(in(1.45), in(1.55), in(2))
-                .withSmallestPart(Ratio.of(0.25));
+        BoardPattern close = SHADOWBOX.withLaps(in(1.45), in(1.55), in(2)).withSmallestPart(Ratio.of(0.25));
         assertFit(BoardLayout.fit(in(14), close), Fitting.ALL_RIPPED, 3, 3, 3, 2.5, "end-board-ripped");
         assertFit(BoardLayout.fit(in(8), close), Fitting.ALL_RIPPED, 2, 2, 2.8, 2.4, "end-board-ripped");
     }
@@ -210,8 +208,9 @@ class BoardLayoutTest {
     @Test
     void twoBoardsBehindOneOverlapByNoNanometre() {
         BoardLayout layout = BoardLayout.fit(in(19).plus(Length.ofNanometres(1)), SHADOWBOX);
-        assertThat(layout.ripped()).singleElement().satisfies(board -> assertThat(board.width())
-                .isEqualTo(in(3).minus(Length.ofNanometres(1))));
+        assertThat(layout.ripped())
+                .singleElement()
+                .satisfies(board -> assertThat(board.width()).isEqualTo(in(3).minus(Length.ofNanometres(1))));
         List<BoardPlacement> behind = layout.row(Face.INSIDE).boards();
         assertThat(behind.get(1).left().minus(behind.get(0).right())).isEqualTo(Length.ofNanometres(1));
     }
@@ -274,8 +273,7 @@ class BoardLayoutTest {
         assertThat(tight.choice()).isEqualTo(Fitting.RULES_BROKEN);
         // 4 boards touch in 16, 3/4 under; 3 leave 2, 1 over.
         assertThat(BoardLayout.fit(in(16), pattern).count()).isEqualTo(4);
-        assertThat(BoardLayout.fit(in(16), pattern).reason())
-                .contains("3 leave a gap of 2\" and 4 leave a gap of 0\"");
+        assertThat(BoardLayout.fit(in(16), pattern).reason()).contains("3 leave a gap of 2\" and 4 leave a gap of 0\"");
         // In 40 in 9 boards leave 1/2, 1/4 under, and 8 leave 8/7, 1/7 over.
         assertThat(BoardLayout.fit(in(40), pattern).count()).isEqualTo(8);
         // In 40.4 in 9 leave 0.55 and 8 leave 1.2, either 0.2 out: the fewer are taken.
@@ -289,10 +287,10 @@ class BoardLayoutTest {
         BoardLayout none = BoardLayout.fit(in(7.5), SHADOWBOX);
         assertThat(none.findings().get(0).message())
                 .isEqualTo("the gap is 0\", a lap of 2 3/4\", not from 2 1/2\" to 4\"");
-        // 13 1/2 in on 11 in of boards, rounded so that 2 1/2 and a hair is no 2 1/2; and two of 4 in more than 2 apart.
+        // 13 1/2 in on 11 in of boards, rounded so that 2 1/2 and a hair is no 2 1/2; and two of 4 in more than 2
+        // apart.
         BoardLayout wide = BoardLayout.fit(
-                in(13.52),
-                SHADOWBOX.withLaps(in(1.5), in(1.5), in(1.5)).withSmallestPart(Ratio.of(1)));
+                in(13.52), SHADOWBOX.withLaps(in(1.5), in(1.5), in(1.5)).withSmallestPart(Ratio.of(1)));
         assertThat(wide.findings().get(0).message())
                 .isEqualTo("the gap is 2 9/16\", a lap of 1 7/16\", not from 2 1/2\" to 2 1/2\"");
         assertThat(BoardLayout.fit(in(8), TIGHT).reason()).contains("1 leaves 2 1/2\" open and 2 are 3\" too long");

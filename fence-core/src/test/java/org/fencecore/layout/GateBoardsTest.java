@@ -54,8 +54,7 @@ class GateBoardsTest {
         GateBoards narrow = GateBoards.fit(PICKETS, in(91.5), in(8), in(91.5));
         assertThat(narrow.readsThrough()).isFalse();
         assertThat(narrow.readThroughWidths()).containsExactly(in(3.5), in(9));
-        assertThat(narrow.findings().get(0).message())
-                .isEqualTo("the gap between boards is 2\", and on the leaf 1\"");
+        assertThat(narrow.findings().get(0).message()).isEqualTo("the gap between boards is 2\", and on the leaf 1\"");
         assertThat(narrow.findings().get(0).remedy())
                 .isEqualTo("make the leaf 3 1/2\" or 9\" wide, and its boards come out as far apart");
         BoardLayout leaf = BoardLayout.fit(in(8), PICKETS);

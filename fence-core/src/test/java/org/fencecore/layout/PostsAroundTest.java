@@ -255,10 +255,13 @@ class PostsAroundTest {
     @Test
     void theStretchThatMovedAPostIsNamed() {
         PostSpacing spacing = PostSpacing.fit(Length.ofFeet(50), USUAL, feet(1, 2, 21, 22));
-        assertThat(spacing.findings()).singleElement().satisfies(finding -> assertThat(finding.message())
-                .startsWith("a post would have stood from 21.00 ft to 22.00 ft, where none may"));
+        assertThat(spacing.findings())
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.message())
+                        .startsWith("a post would have stood from 21.00 ft to 22.00 ft, where none may"));
         assertThat(spacing.worksheet().toText())
-                .contains("bays if posts could stand anywhere = length / maximum spacing, rounded up = 50 ft / 8 ft = 7");
+                .contains(
+                        "bays if posts could stand anywhere = length / maximum spacing, rounded up = 50 ft / 8 ft = 7");
     }
 
     @Test
@@ -336,9 +339,7 @@ class PostsAroundTest {
                 () -> PostSpacingSpec.builder().build(),
                 () -> PostSpacingSpec.builder().maximum(Length.ofFeet(7)).build(),
                 () -> PostSpacingSpec.builder().minimum(Length.ofFeet(3)).build(),
-                () -> PostSpacingSpec.builder()
-                        .rule(BayRule.REMAINDER_SPLIT)
-                        .build(),
+                () -> PostSpacingSpec.builder().rule(BayRule.REMAINDER_SPLIT).build(),
                 () -> PostSpacingSpec.builder().railStock(Length.ofFeet(16)).build());
         assertThat(USUAL).hasToString("EQUAL, bays from 4 ft to 8 ft");
     }

@@ -79,8 +79,7 @@ class RailPiecesTest {
     @Test
     void theSheetHasALineForEachPiece() {
         SlopeFit fit = SlopeFit.rack(ground(0, 0, 10, 2, 20, 2), feet(0, 5, 10, 15, 20), USUAL);
-        RailPieces pieces =
-                RailPieces.lay(fit, RailSpec.builder().rails(2).build(), WIDTH);
+        RailPieces pieces = RailPieces.lay(fit, RailSpec.builder().rails(2).build(), WIDTH);
         assertThat(pieces.pieces())
                 .extracting(RailPiece::rail, RailPiece::fromPost, RailPiece::toPost)
                 .containsExactly(tuple(0, 0, 2), tuple(0, 2, 4), tuple(1, 0, 2), tuple(1, 2, 4));

@@ -88,8 +88,8 @@ class BayTopTest {
     /** The same of an opening that does not begin at station zero. */
     @Test
     void anOpeningElsewhereIsMirroredToo() {
-        Profile bottoms = Profile.of(
-                List.of(new ProfilePoint(inches(12), inches(6)), new ProfilePoint(inches(60), inches(9))));
+        Profile bottoms =
+                Profile.of(List.of(new ProfilePoint(inches(12), inches(6)), new ProfilePoint(inches(60), inches(9))));
         Profile ground = Profile.of(
                 List.of(new ProfilePoint(Length.ZERO, Length.ZERO), new ProfilePoint(inches(70), inches(2))));
         BayTop top = BayTop.over(bottoms, ground, TopShape.arched(inches(5)), TWO, BOARD);

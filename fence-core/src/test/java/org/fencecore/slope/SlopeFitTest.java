@@ -166,8 +166,7 @@ class SlopeFitTest {
     /** 20 % up, level and 10 % up: three strings, whatever the number of bays under each. */
     @Test
     void baysThatRunOnStraightAreOneString() {
-        SlopeFit fit =
-                SlopeFit.rack(ground(0, 0, 16, 3.2, 24, 3.2, 40, 4.8), feet(0, 8, 16, 24, 32, 40), USUAL);
+        SlopeFit fit = SlopeFit.rack(ground(0, 0, 16, 3.2, 24, 3.2, 40, 4.8), feet(0, 8, 16, 24, 32, 40), USUAL);
 
         assertThat(fit.strings())
                 .containsExactly(
@@ -213,8 +212,9 @@ class SlopeFitTest {
                         .findings()
                         .get(0)
                         .remedy())
-                .isEqualTo("close it with a kick board 3' 11\" deep at that end, or with boards up to 3' 11\" longer cut"
-                        + " to the ground");
+                .isEqualTo(
+                        "close it with a kick board 3' 11\" deep at that end, or with boards up to 3' 11\" longer cut"
+                                + " to the ground");
         assertThat(SlopeFit.rack(twoMounds(0, -60), feet(0, 8, 16), USUAL)
                         .findings()
                         .get(0)
@@ -285,7 +285,8 @@ class SlopeFitTest {
 
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> SlopeFit.rack(ground, feet(0), USUAL))
-                .withMessageContaining("number of posts was 1; a run has from 2 to 100,000, so give at least its two ends");
+                .withMessageContaining(
+                        "number of posts was 1; a run has from 2 to 100,000, so give at least its two ends");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> SlopeFit.rack(ground, feet(0, 8, 8), USUAL))
                 .withMessageContaining("station of post 3 was 8 ft, not after post 2 at 8 ft");

@@ -162,7 +162,9 @@ class TopLineTest {
     @Test
     void theSheetOfAPostTellsBothItsSides() {
         TopLine top = TopLine.of(TopShape.straight(), hill, SIX_FEET);
-        assertThat(PostTops.cutToSlope(top, POST, Length.ofInches(1)).worksheet(1).toText())
+        assertThat(PostTops.cutToSlope(top, POST, Length.ofInches(1))
+                        .worksheet(1)
+                        .toText())
                 .isEqualTo("""
                 Top of the post at 8.00 ft
                   bottoms of the boards above the ground = 2 in   [given]
@@ -306,7 +308,8 @@ class TopLineTest {
                 .get(0);
         assertThat(post).hasToString("6 ft 2 in above the ground");
         assertThat(post.lengthWith(Length.ZERO)).isEqualTo(Length.ofInches(74));
-        assertThat(post.stockFor(Length.ofInches(22), List.of(Length.ofFeet(8)))).contains(Length.ofFeet(8));
+        assertThat(post.stockFor(Length.ofInches(22), List.of(Length.ofFeet(8))))
+                .contains(Length.ofFeet(8));
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> post.lengthWith(Length.ofInches(-1)))
                 .withMessageContaining("embedment was -1 in; it must be 0 or more");

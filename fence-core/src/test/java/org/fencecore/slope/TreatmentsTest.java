@@ -192,9 +192,7 @@ class TreatmentsTest {
         assertThat(fit.findings())
                 .extracting(Finding::place)
                 .containsExactly(
-                        "bay from 0.00 ft to 8.00 ft",
-                        "bay from 8.00 ft to 16.00 ft",
-                        "bay from 16.00 ft to 24.00 ft");
+                        "bay from 0.00 ft to 8.00 ft", "bay from 8.00 ft to 16.00 ft", "bay from 16.00 ft to 24.00 ft");
         assertThat(fit.bays().get(3).clearance().max().inches()).isLessThan(4.0001);
         assertThat(fit.bays().get(4).clearance().max().inches()).isLessThan(4.0001);
     }
@@ -244,8 +242,7 @@ class TreatmentsTest {
         // sqrt(8^2 + 1.6^2) = 8.1584 ft in each of three bays, posts as usual.
         assertThat(choice.rows().get(2).lumber().feet()).isEqualTo(3 * 8.158431, within(1e-5));
         assertThat(choice.worksheet().result()).isEqualTo(Treatment.STEPPED);
-        assertThat(choice.worksheet().toText())
-                .isEqualTo("""
+        assertThat(choice.worksheet().toText()).isEqualTo("""
                 Choice of the treatment
                   stepped = gap 2" to 1' 9 5/8", 1' 5 5/8" over the maximum; over the limit 0; steps 2; strings 3; cuts 0; lumber 28.85 ft   [given]
                   evenly stepped = gap 2" to 1' 9 5/8", 1' 5 5/8" over the maximum; over the limit 0; steps 2; strings 3; cuts 0; lumber 28.85 ft   [given]
@@ -253,15 +250,18 @@ class TreatmentsTest {
                   on strings = gap 2" to 2", 0" over the maximum; over the limit 3; steps 0; strings 1; cuts 6; lumber 24.4753 ft   [given]
                   best = least by bays over the rack limit, widest gap over the maximum, step posts, strings, slanting cuts on each rail and rail, and post over the usual in this order = stepped   [common practice, no source]
                 """);
-        // By hand, in steps of 19 in: 24 ft of rail, and over the usual 2 in posts of 19.6, 19.4, 19.2 and 0 in: 4.85 ft.
+        // By hand, in steps of 19 in: 24 ft of rail, and over the usual 2 in posts of 19.6, 19.4, 19.2 and 0 in: 4.85
+        // ft.
         assertThat(choice.best().lumber().feet()).isEqualTo(24 + (19.6 + 19.4 + 19.2) / 12, within(1e-9));
         assertThat(choice.best()).hasToString("stepped: 2 steps, 3 strings");
         assertThat(choice.criteria()).isEqualTo(SlopeChoice.USUAL);
         // Seen from the other end it takes as much.
-        assertThat(SlopeFit.best(ground(0, 4.8, 24, 0), feet(0, 8, 16, 24), USUAL).rows())
+        assertThat(SlopeFit.best(ground(0, 4.8, 24, 0), feet(0, 8, 16, 24), USUAL)
+                        .rows())
                 .filteredOn(row -> row.treatment() == Treatment.STEPPED)
                 .singleElement()
-                .satisfies(row -> assertThat(row.lumber()).isEqualTo(choice.best().lumber()));
+                .satisfies(
+                        row -> assertThat(row.lumber()).isEqualTo(choice.best().lumber()));
         // Bays as steep as the limit are not over it.
         assertThat(SlopeFit.best(
                                 HILL,
