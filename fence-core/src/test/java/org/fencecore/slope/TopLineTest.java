@@ -273,6 +273,14 @@ class TopLineTest {
         assertThat(top.lowerEdge(first, first))
                 .extracting(corner -> corner.elevation().inches())
                 .containsExactly(2.0, 2 + 1.1);
+        assertThat(top.isCutToGround(first)).isTrue();
+        assertThat(fit.spec().underBoards()).hasToString("closed by boards cut to the ground");
+        // On a bay whose gap is within the maximum they end level on their line.
+        TopLine usual = TopLine.of(TopShape.straight(), level, SIX_FEET);
+        assertThat(usual.isCutToGround(first)).isFalse();
+        assertThat(usual.lowerEdge(first, first))
+                .extracting(corner -> corner.elevation().inches())
+                .containsExactly(2.0, 2.0);
         assertThat(fit.findings()).isEmpty();
     }
 

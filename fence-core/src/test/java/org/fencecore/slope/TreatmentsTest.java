@@ -146,6 +146,40 @@ class TreatmentsTest {
         assertThat(fit.bottomAbove(2).inches()).isEqualTo(1.75, within(1e-4));
     }
 
+    /** The same rise with a post at its crest where there is no shot, in a run that begins 100 ft along the ground. */
+    @Test
+    void theRunMayBeginAnywhereAndPostsStandBetweenShots() {
+        SlopeSpec tight = SlopeSpec.builder()
+                .clearance(Length.ofInches(1.5))
+                .minimumClearance(Length.ofInches(1))
+                .maximumClearance(Length.ofInches(2))
+                .build();
+        Profile ground = ground(90, -0.5 / 12, 105, 0.25 / 12, 111, 0.25 / 12, 126, -0.5 / 12);
+        // At 100, 108 and 116 ft it lies 0, 1/4 and 0 in high: gaps that differ by 1/4, round 1 1/2.
+        SlopeFit fit = SlopeFit.strings(ground, feet(100, 108, 116), tight);
+
+        assertThat(fit.strings()).containsExactly(Interval.of(Length.ofFeet(100), Length.ofFeet(116)));
+        assertThat(fit.bottomAbove(0).inches()).isEqualTo(1.625, within(1e-4));
+        assertThat(fit.bottomAbove(1).inches()).isEqualTo(1.375, within(1e-4));
+        assertThat(fit.bottomAbove(2).inches()).isEqualTo(1.625, within(1e-4));
+    }
+
+    /** A crest rounded like a parabola, 2 in high over 16 ft and shot every inch: 1 in clear of it the string is 3 in up. */
+    @Test
+    void aStringPassesACrestOfManyShots() {
+        Profile.Builder crest = Profile.builder();
+        for (int inch = 0; inch <= 192; inch++) {
+            double off = (inch - 96) / 96.0;
+            crest.point(Length.ofInches(inch), Length.ofInches(2 * (1 - off * off)));
+        }
+        SlopeFit fit = SlopeFit.strings(crest.build(), feet(0, 16), USUAL);
+
+        assertThat(fit.bottomAbove(0).inches()).isEqualTo(3, within(1e-4));
+        assertThat(fit.bottomAbove(1).inches()).isEqualTo(3, within(1e-4));
+        assertThat(fit.bays().get(0).clearance().min().inches()).isEqualTo(1, within(1e-4));
+        assertThat(fit.findings()).isEmpty();
+    }
+
     /** A mound of 9 in in mid-bay: no string keeps 1 in to 4 in there, and the gap at the posts says so. */
     @Test
     void aBayNoStringFitsKeepsTheMinimumAndIsReported() {
@@ -154,6 +188,12 @@ class TreatmentsTest {
         assertThat(fit.bays().get(1).clearance().min().inches()).isBetween(1.0, 2.0001);
         assertThat(fit.bays().get(1).clearance().max().inches()).isGreaterThan(9);
         assertThat(fit.findings()).extracting(Finding::code).containsOnly("wide-gap");
+        // Its neighbours end at its high posts; those beyond keep their maximum.
+        assertThat(fit.findings())
+                .extracting(Finding::place)
+                .containsExactly(
+                        "bay from 0.00 ft to 8.00 ft", "bay from 8.00 ft to 16.00 ft", "bay from 16.00 ft to 24.00 ft");
+        assertThat(fit.bays().get(3).clearance().max().inches()).isLessThan(4.0001);
         assertThat(fit.bays().get(4).clearance().max().inches()).isLessThan(4.0001);
     }
 
@@ -215,6 +255,22 @@ class TreatmentsTest {
         assertThat(choice.best().lumber().feet()).isEqualTo(24 + (19.6 + 19.4 + 19.2) / 12, within(1e-9));
         assertThat(choice.best()).hasToString("stepped: 2 steps, 3 strings");
         assertThat(choice.criteria()).isEqualTo(SlopeChoice.USUAL);
+        // Seen from the other end it takes as much.
+        assertThat(SlopeFit.best(ground(0, 4.8, 24, 0), feet(0, 8, 16, 24), USUAL)
+                        .rows())
+                .filteredOn(row -> row.treatment() == Treatment.STEPPED)
+                .singleElement()
+                .satisfies(
+                        row -> assertThat(row.lumber()).isEqualTo(choice.best().lumber()));
+        // Bays as steep as the limit are not over it.
+        assertThat(SlopeFit.best(
+                                HILL,
+                                feet(0, 8, 16, 24),
+                                SlopeSpec.builder()
+                                        .maximumGrade(Slope.ofPercent(20))
+                                        .build())
+                        .rows())
+                .allSatisfy(row -> assertThat(row.overLimit()).isZero());
     }
 
     @Test
