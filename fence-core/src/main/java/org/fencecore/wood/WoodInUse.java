@@ -46,16 +46,8 @@ public final class WoodInUse {
      */
     public static WoodInUse of(WoodSpecies species, Ratio asBuilt) {
         Objects.requireNonNull(species, "species");
-        requireMoisture("asBuilt", asBuilt);
+        WoodMovement.requireMoisture("moisture asBuilt", asBuilt);
         return new WoodInUse(species, Grain.FLAT, asBuilt, asBuilt, asBuilt, Length.ofInches(0.25));
-    }
-
-    private static void requireMoisture(String name, Ratio moisture) {
-        if (moisture.compareTo(Ratio.ZERO) < 0 || moisture.compareTo(Ratio.ofPercent(200)) > 0) {
-            throw new IllegalArgumentException(
-                    name + " was " + moisture.percent()
-                            + " %; it must be from 0 to 200 %: the water's share of the dry weight, such as Ratio.ofPercent(12)");
-        }
     }
 
     /**
@@ -78,11 +70,12 @@ public final class WoodInUse {
      * @throws IllegalArgumentException if one is out of its range
      */
     public WoodInUse between(Ratio newDriest, Ratio newWettest) {
-        requireMoisture("newDriest", newDriest);
-        requireMoisture("newWettest", newWettest);
+        WoodMovement.requireMoisture("moisture newDriest", newDriest);
+        WoodMovement.requireMoisture("moisture newWettest", newWettest);
         if (newDriest.compareTo(asBuilt) > 0 || asBuilt.compareTo(newWettest) > 0) {
             throw new IllegalArgumentException("moisture newDriest was " + newDriest.percent() + " % and newWettest "
-                    + newWettest.percent() + " %; that when built, " + asBuilt.percent() + " %, must be between them");
+                    + newWettest.percent() + " %; that when built, " + asBuilt.percent()
+                    + " %, must be between them: call of with the moisture when built, or widen the two");
         }
         return new WoodInUse(species, grain, asBuilt, newDriest, newWettest, allowedGap);
     }
@@ -96,7 +89,8 @@ public final class WoodInUse {
      */
     public WoodInUse allowingGaps(Length gap) {
         if (gap.isNegative()) {
-            throw new IllegalArgumentException("gap was " + gap + "; it must be 0 or more");
+            throw new IllegalArgumentException(
+                    "gap was " + gap + "; it must be 0 or more: 0 if the boards may not part at all");
         }
         return new WoodInUse(species, grain, asBuilt, driest, wettest, gap);
     }

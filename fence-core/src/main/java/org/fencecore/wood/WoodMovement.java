@@ -81,15 +81,16 @@ public final class WoodMovement {
         if (!width.isPositive() || width.compareTo(WIDEST) > 0) {
             throw new IllegalArgumentException("width was " + width + "; it must be over 0 and up to " + WIDEST);
         }
-        requireMoisture("from", from);
-        requireMoisture("to", to);
+        requireMoisture("moisture from", from);
+        requireMoisture("moisture to", to);
         return new WoodMovement(species, grain, width, from, to);
     }
 
-    private static void requireMoisture(String name, Ratio moisture) {
+    /** Refuses what is no moisture content, most often a percentage taken for a share. */
+    static void requireMoisture(String name, Ratio moisture) {
         if (moisture.compareTo(Ratio.ZERO) < 0 || moisture.compareTo(WETTEST) > 0) {
             throw new IllegalArgumentException(
-                    "moisture " + name + " was " + moisture.percent()
+                    name + " was " + moisture.percent()
                             + " %; it must be from 0 to 200 %: the water's share of the dry weight, such as Ratio.ofPercent(12)");
         }
     }

@@ -4,9 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
-import net.jqwik.api.ForAll;
-import net.jqwik.api.Property;
-import net.jqwik.api.constraints.DoubleRange;
 import org.fencecore.units.Length;
 import org.fencecore.units.Ratio;
 import org.junit.jupiter.api.Test;
@@ -86,22 +83,6 @@ class WoodMovementReferenceTest {
             double coefficient = shrinkage / full / (1 - shrinkage * (full - 10) / full);
             assertThat(species.changeForEachPercent(grain).value()).isCloseTo(coefficient, within(0.000006));
         }
-    }
-
-    @Property
-    void moreMoistureIsWiderAndVerticalGrainMovesLess(
-            @ForAll WoodSpecies species,
-            @ForAll @DoubleRange(min = 0, max = 40) double from,
-            @ForAll @DoubleRange(min = 0, max = 40) double to) {
-        Length width = Length.ofInches(5.5);
-        Length flat = WoodMovement.of(species, Grain.FLAT, width, percent(from), percent(to))
-                .change();
-        Length vertical = WoodMovement.of(species, Grain.VERTICAL, width, percent(from), percent(to))
-                .change();
-        assertThat(vertical.abs()).isLessThanOrEqualTo(flat.abs());
-        int way = Double.compare(Math.min(30, to), Math.min(30, from));
-        assertThat(flat.nanometres() * way).isNotNegative();
-        assertThat(flat.abs()).isLessThan(width.dividedBy(10));
     }
 
     @Test
