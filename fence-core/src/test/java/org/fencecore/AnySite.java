@@ -35,11 +35,11 @@ import org.fencecore.units.Pressure;
 import org.fencecore.worksheet.Citation;
 
 /** Sites of every kind that the builders take, and what stands on them. */
-final class AnySite {
+public final class AnySite {
 
     private AnySite() {}
 
-    static Arbitrary<Site> sites() {
+    public static Arbitrary<Site> sites() {
         Arbitrary<List<Course>> courses = Combinators.combine(
                         Arbitraries.doubles().between(0, 360).ofScale(2),
                         Arbitraries.doubles().between(0.5, 300).ofScale(2))

@@ -26,11 +26,11 @@ import org.fencecore.wood.WoodInUse;
 import org.fencecore.wood.WoodSpecies;
 
 /** Styles of every kind that the builder takes. */
-final class AnyStyle {
+public final class AnyStyle {
 
     private AnyStyle() {}
 
-    static Arbitrary<FenceStyle> styles() {
+    public static Arbitrary<FenceStyle> styles() {
         return Combinators.combine(
                         boards(Arbitraries.of(
                                 BoardPattern.shadowbox(Length.ofInches(5.5)).withLap(Length.ofInches(1)),

@@ -22,8 +22,8 @@ import org.fencecore.worksheet.Written;
  * the inside; where the fence turns to the outside both are negative but for the lap. Edges are square: where the corner is
  * not, they are bevelled by {@link #bevel} to close.
  *
- * <p>Inside boards of a shadowbox lie in the plane of the posts. They begin and end against the faces of the post, {@link
- * #insideFrom half} of it from its middle, and the one that comes there is ripped to fit.
+ * <p>Inside boards of a shadowbox lie in the plane of the posts. They begin and end against the faces of the post, half of
+ * its width from its middle, and the one that comes there is ripped to fit.
  *
  * <p>Sources: geometry; which run laps is common practice, no source.
  *
@@ -34,7 +34,6 @@ import org.fencecore.worksheet.Written;
  * CornerBoards boards = CornerBoards.at(corner, Length.ofInches(3.25), Length.ofInches(0.75));
  * boards.arrivingPast();     // 3 1/4 in
  * boards.leavingBefore();    // 4 in
- * boards.insideFrom(Length.ofInches(3.5));    // 1 3/4 in
  * }</pre>
  */
 public final class CornerBoards {
@@ -93,16 +92,6 @@ public final class CornerBoards {
      */
     public Angle bevel() {
         return Angle.RIGHT.minus(corner.interiorAngle()).abs();
-    }
-
-    /**
-     * Returns where boards of the inside face begin or end.
-     *
-     * @param postWidth the width of the post, set square to the run
-     * @return how far from its middle
-     */
-    public Length insideFrom(Length postWidth) {
-        return postWidth.dividedBy(2);
     }
 
     /**

@@ -20,6 +20,9 @@ final class MatchLines {
     /** Pieces up to this wide are never cut. */
     private static final Length WHOLE = Length.ofInches(24);
 
+    /** Farther than a drawing goes on past the outermost places at which it may be broken. */
+    private static final Length FAR = Length.ofFeet(1_000_000);
+
     private static final Length ABOVE = Length.ofInches(12);
     private static final Length NEAR = Length.ofMillimetres(2);
     private static final int LETTERS = 26;
@@ -94,10 +97,9 @@ final class MatchLines {
         int count = ends.size() - 1;
         boolean first = index == 0;
         boolean last = index == count - 1;
-        Length reach = WHOLE.times(100);
         Interval shown = Interval.of(
-                first ? ends.get(0).minus(reach) : ends.get(index),
-                last ? ends.get(count).plus(reach) : ends.get(index + 1));
+                first ? ends.get(0).minus(FAR) : ends.get(index),
+                last ? ends.get(count).plus(FAR) : ends.get(index + 1));
         Drawing.Builder sheet = Drawing.titled(whole.title() + ", sheet " + (index + 1) + " of " + count)
                 .description(whole.description());
         whole.job().ifPresent(sheet::job);

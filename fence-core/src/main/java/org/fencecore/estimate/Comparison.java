@@ -4,7 +4,6 @@ import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
 import org.fencecore.takeoff.MaterialGroup;
@@ -57,10 +56,10 @@ public final class Comparison {
         this.secondName = secondName;
         this.second = second;
         counts();
-        materials();
+        concrete();
         String money = first.currency().getCurrencyCode();
-        row("materials", money, estimate -> complete(estimate, estimate.pricedMaterials(), true));
-        row("labour", money, estimate -> complete(estimate, estimate.pricedLabour(), false));
+        row("materials", money, Comparison::materials);
+        row("labour", money, Comparison::labour);
         row("total", money, Estimate::total);
         row(
                 "weight of the load",
@@ -94,7 +93,7 @@ public final class Comparison {
             throw new IllegalArgumentException(firstName + " was in " + first.currency() + " and " + secondName + " in "
                     + second.currency() + "; price both in one currency");
         }
-        return new Comparison(firstName, Objects.requireNonNull(first), secondName, Objects.requireNonNull(second));
+        return new Comparison(firstName, first, secondName, second);
     }
 
     private void counts() {
@@ -105,7 +104,7 @@ public final class Comparison {
         row("sticks and boards", "ft", estimate -> Optional.of(feet(estimate)));
     }
 
-    private void materials() {
+    private void concrete() {
         row(
                 "concrete",
                 "cu ft",
@@ -128,14 +127,18 @@ public final class Comparison {
         rows.add(new Row(what, unit, of.apply(first), of.apply(second)));
     }
 
-    /** A sum that is not known if one of its lines is not. */
-    private static Optional<BigDecimal> complete(Estimate estimate, BigDecimal sum, boolean ofMaterials) {
-        boolean known = ofMaterials
-                ? estimate.materials().stream().allMatch(line -> line.amount().isPresent())
-                : estimate.spec().crew().isPresent()
-                        && estimate.labour().stream()
-                                .allMatch(line -> line.amount().isPresent());
-        return known ? Optional.of(sum) : Optional.empty();
+    /** What all materials cost; not known if the price of one is not. */
+    private static Optional<BigDecimal> materials(Estimate estimate) {
+        boolean known =
+                estimate.materials().stream().allMatch(line -> line.amount().isPresent());
+        return known ? Optional.of(estimate.pricedMaterials()) : Optional.empty();
+    }
+
+    /** What all labour costs; not known without a crew, or if what one of its tasks costs is not. */
+    private static Optional<BigDecimal> labour(Estimate estimate) {
+        boolean known = estimate.spec().crew().isPresent()
+                && estimate.labour().stream().allMatch(line -> line.amount().isPresent());
+        return known ? Optional.of(estimate.pricedLabour()) : Optional.empty();
     }
 
     private static BigDecimal feet(Estimate estimate) {

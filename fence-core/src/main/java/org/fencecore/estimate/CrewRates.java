@@ -136,7 +136,7 @@ public final class CrewRates {
         public Builder takes(Task task, Duration each) {
             if (each.isNegative() || each.compareTo(LONGEST) > 0) {
                 throw new IllegalArgumentException("time of one " + task.unit() + " for " + task + " was " + each
-                        + "; it must be from 0 to 1000 hours");
+                        + "; it must be from 0 to 1000 hours: how long one person takes for one");
             }
             times.put(task, each);
             return this;
@@ -151,7 +151,8 @@ public final class CrewRates {
          */
         public Builder people(int count) {
             if (count < 1 || count > MOST_PEOPLE) {
-                throw new IllegalArgumentException("people were " + count + "; they must be from 1 to 1000");
+                throw new IllegalArgumentException("people were " + count
+                        + "; they must be from 1 to 1000: how many work on this fence together?");
             }
             people = count;
             return this;
@@ -166,7 +167,8 @@ public final class CrewRates {
          */
         public Builder day(Duration length) {
             if (length.isNegative() || length.isZero() || length.compareTo(LONGEST_DAY) > 0) {
-                throw new IllegalArgumentException("day was " + length + "; it must be over 0, to 24 hours");
+                throw new IllegalArgumentException(
+                        "day was " + length + "; it must be over 0, to 24 hours: how long the crew works in one");
             }
             day = length;
             return this;
@@ -182,7 +184,8 @@ public final class CrewRates {
          */
         public Builder cureDays(int days) {
             if (days < 0 || days > MOST_DAYS) {
-                throw new IllegalArgumentException("days of cure were " + days + "; they must be from 0 to 365");
+                throw new IllegalArgumentException(
+                        "days of cure were " + days + "; they must be from 0 to 365: 0 for posts that need no cure");
             }
             cureDays = days;
             return this;

@@ -237,8 +237,8 @@ public final class EstimateSpec {
          */
         public Builder lumberWeighs(String lumber, UnitWeight unitWeight) {
             if (!unitWeight.isPositive()) {
-                throw new IllegalArgumentException(
-                        "unitWeight of " + lumber + " was " + unitWeight + "; it must be over 0");
+                throw new IllegalArgumentException("unitWeight of " + lumber + " was " + unitWeight
+                        + "; it must be over 0: what a cubic foot weighs, or leave it out to go by the wood");
             }
             lumberWeights.put(lumber, unitWeight);
             return this;
@@ -249,7 +249,7 @@ public final class EstimateSpec {
                     || percent.compareTo(HUNDRED) > 0
                     || percent.stripTrailingZeros().scale() > MOST_DECIMALS) {
                 throw new IllegalArgumentException(name + " was " + percent.toPlainString()
-                        + " %; it must be from 0 to 100 % with up to 6 decimals");
+                        + " %; it must be from 0 to 100 % with up to 6 decimals: give 8.25 for 8.25 %");
             }
             return percent;
         }

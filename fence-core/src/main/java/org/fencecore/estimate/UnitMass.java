@@ -14,7 +14,7 @@ import org.fencecore.worksheet.Written;
 
 /**
  * What one thing on the shopping list weighs, and how that is known: told by the price book; for lumber from its dressed
- * size, length and unit weight; a bag of concrete mix as its label says; a bag of gravel at 100 pcf.
+ * size, length and unit weight, that of its wood or the one given; a bag of concrete mix as its label says; a bag of gravel at 100 pcf.
  *
  * @param each what one weighs
  * @param how the numbers it comes from, in words
@@ -23,6 +23,7 @@ import org.fencecore.worksheet.Written;
 record UnitMass(Mass each, String how, Citation source) {
 
     private static final Citation TOLD = Citation.of("price book", "", "");
+    private static final Citation GIVEN = Citation.of("given", "", "");
     private static final Citation LABEL = Citation.of("label of the bag", "", "");
     private static final Citation WOOD = Citation.of("NDS Supplement", "3.1.3", "2018");
 
@@ -59,7 +60,7 @@ record UnitMass(Mass each, String how, Citation source) {
                 mass(unitWeight, volume),
                 Written.inches(lumber.thickness()) + " x " + Written.inches(lumber.width()) + " x "
                         + Written.feet(length) + " at " + Written.unitWeight(unitWeight),
-                told.isPresent() ? TOLD : WOOD);
+                told.isPresent() ? GIVEN : WOOD);
     }
 
     private static GateWood wood(Lumber lumber, FencePlan plan, EstimateSpec spec) {

@@ -110,8 +110,12 @@ public final class BuildSheet {
         return plan.style().postLumber().width().dividedBy(2);
     }
 
+    /** How long all runs of a plan are together. */
+    static Length length(FencePlan plan) {
+        return plan.runs().stream().map(Run::length).reduce(Length.ZERO, Length::plus);
+    }
+
     private void summary(SheetText text) {
-        Length fence = plan.runs().stream().map(Run::length).reduce(Length.ZERO, Length::plus);
         job.ifPresent(name -> text.fact("Job: " + name));
         text.fact("Lot: "
                 + plan.site().lot().courses().size() + " sides"
@@ -123,7 +127,7 @@ public final class BuildSheet {
                         .orElse("")
                 + plan.site().lot().closure());
         long sides = plan.runs().stream().mapToInt(Run::side).distinct().count();
-        text.fact("Fence: " + tape.format(fence) + " on " + plural((int) sides, "side") + ", "
+        text.fact("Fence: " + tape.format(length(plan)) + " on " + plural((int) sides, "side") + ", "
                 + plural(plan.posts().size(), "post") + ", "
                 + plural(plan.bays().size(), "bay") + ", "
                 + plural(plan.gates().size(), "gate") + ", " + plural(plan.boardCount(), "board"));
@@ -197,6 +201,7 @@ public final class BuildSheet {
                         + " where the two boards of a corner meet.",
                 "A board that is not on the lot stands on a neighbour's ground or in the street: ask first. Whether a"
                         + " house, a tree or a wall is in the way was not known here.");
+        boolean horizontal = plan.style().boards().isHorizontal();
         TextTable corners = StringTable.corners(strings, tape);
         if (!corners.isEmpty()) {
             text.table(
@@ -208,16 +213,14 @@ public final class BuildSheet {
                             + " until the tape reads the diagonal.",
                     "Set a corner post square to the side whose boards stop. Where the corner is not square the post"
                             + " stands a little proud of the other string: plane it there, or hollow the rail.",
-                    plan.style().boards().isHorizontal()
+                    horizontal
                             ? "There are no rails to mitre: the angle given is that of the corner, halved."
                             : "Rails are mitred off square by the angle given, with the long point outside; where a saw does"
                                     + " not turn so far, mark and cut by hand.",
                     "The side whose boards stop ends flush with its "
-                            + (plan.style().boards().isHorizontal() ? "posts" : "rails")
-                            + ", and the "
-                            + (plan.style().boards().isHorizontal() ? "boards" : "first board")
-                            + " of the other "
-                            + (plan.style().boards().isHorizontal() ? "lap" : "laps")
+                            + (horizontal
+                                    ? "posts, and the boards of the other lap"
+                                    : "rails, and the first board of the other laps")
                             + " their edges; where the corner is not square, bevel the lapping edges by what its angle is off 90 deg.");
         }
         TextTable diagonals = StringTable.diagonals(strings, tape);

@@ -5,13 +5,11 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
-import org.fencecore.Run;
 import org.fencecore.estimate.Estimate;
 import org.fencecore.estimate.EstimateLine;
 import org.fencecore.estimate.LabourLine;
 import org.fencecore.estimate.Load;
 import org.fencecore.estimate.Schedule;
-import org.fencecore.units.Length;
 import org.fencecore.units.Mass;
 import org.fencecore.worksheet.Finding;
 import org.fencecore.worksheet.Written;
@@ -87,9 +85,8 @@ public final class EstimateSheet {
     }
 
     private void summary(SheetText text) {
-        Length fence = estimate.plan().runs().stream().map(Run::length).reduce(Length.ZERO, Length::plus);
         job.ifPresent(name -> text.fact("Job: " + name));
-        text.fact("Fence: " + Written.tape(fence) + ", "
+        text.fact("Fence: " + Written.tape(BuildSheet.length(estimate.plan())) + ", "
                 + BuildSheet.plural(estimate.plan().posts().size(), "post") + ", "
                 + BuildSheet.plural(estimate.plan().gates().size(), "gate") + ", "
                 + BuildSheet.plural(estimate.plan().boardCount(), "board"));

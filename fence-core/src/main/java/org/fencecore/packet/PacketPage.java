@@ -235,12 +235,11 @@ final class PacketPage {
 
     private void cell(boolean first, String words) {
         String name = first ? "th" : "td";
-        String[] scope = first ? new String[] {"scope", "row"} : new String[0];
-        String[] attributes = scope;
+        List<String> attributes = new ArrayList<>(first ? List.of("scope", "row") : List.of());
         if (words.length() > LONG_CELL) {
-            attributes = first ? new String[] {"scope", "row", "class", "long"} : new String[] {"class", "long"};
+            attributes.addAll(List.of("class", "long"));
         }
-        page.open(name, attributes).text(words).close(name);
+        page.open(name, attributes.toArray(String[]::new)).text(words).close(name);
     }
 
     private void figure(Drawing drawing) {

@@ -206,7 +206,8 @@ final class Hardware {
                 .count();
         String howMany = style.gateHardware().hinges().isPresent()
                 ? style.gateHardware().hinges().getAsInt() + " a leaf"
-                : "2 a leaf, 3 where the frame is over 5 ft high or the leaf wider than is reasonable";
+                : "2 a leaf, 3 where the frame is over 5 ft high or the leaf over "
+                        + Written.stock(style.gate().reasonableLeafWidth()) + " wide";
         List<MaterialLine> lines = new ArrayList<>();
         lines.add(new MaterialLine(
                 "gate hinge with its screws",

@@ -1,6 +1,7 @@
 package org.fencecore.takeoff;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -75,17 +76,17 @@ final class Materials {
         }
     }
 
+    /** The longest of a name first, as they are found on the shelf and loaded. */
     private void lumber(List<Stick> sticks, TakeoffSpec spec) {
-        Map<String, Tally> items = new LinkedHashMap<>();
+        Map<String, Map<Length, Tally>> items = new LinkedHashMap<>();
         for (Stick stick : sticks) {
-            String item = name(stick.pieces()) + ", " + Written.stock(stick.length());
-            Tally tally = items.computeIfAbsent(
-                    item, key -> new Tally(stick.pieces().get(0).lumber(), stick.length()));
+            Tally tally = items.computeIfAbsent(name(stick.pieces()), key -> new TreeMap<>(Comparator.reverseOrder()))
+                    .computeIfAbsent(stick.length(), length -> new Tally(stick.lumber(), length));
             tally.sticks += stick.count();
             stick.pieces().forEach(piece -> tally.add(piece.kind(), stick.count()));
         }
-        items.forEach(
-                (item, tally) -> lines.add(tally.line(item, "", spec.cutting().spares(tally.sticks))));
+        items.forEach((name, lengths) -> lengths.forEach((length, tally) -> lines.add(tally.line(
+                name + ", " + Written.stock(length), "", spec.cutting().spares(tally.sticks)))));
     }
 
     /** Pieces that no shelf has are still to be had, from a yard that cuts to order. */

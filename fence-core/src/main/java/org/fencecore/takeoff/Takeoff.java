@@ -144,7 +144,7 @@ public final class Takeoff {
     }
 
     /**
-     * Returns the shopping list in the order in which it is loaded: posts, rails and gate lumber, boards, lumber to order,
+     * Returns the shopping list in the order in which it is loaded: posts, rails and gate lumber, boards, of each the longest sticks first, lumber to order,
      * then bags, then hardware, and last what the layout takes, which is wanted first on site.
      *
      * @return the lines, unmodifiable; what is not needed has none

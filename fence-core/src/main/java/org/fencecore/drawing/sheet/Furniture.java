@@ -50,9 +50,10 @@ final class Furniture {
             ink.addAll(words, x + PAD, MARGIN + PAD);
             ink.addAll(keyBlock, x + PAD, MARGIN + 3 * PAD + words.height());
             ink.addAll(scaleBlock, x + PAD, MARGIN + height - PAD - scaleBlock.height());
-            boolean fits = words.height() + keyBlock.height() + scaleBlock.height() + 6 * PAD <= height;
+            boolean isRoom = words.height() + keyBlock.height() + scaleBlock.height() + 6 * PAD <= height;
             areaWidth = width - SIDE_STRIP - 2 * PAD;
-            areaHeight = fits ? height - 2 * PAD : 0;
+            // Under zero where even a drawing without lines has no room, for the strip itself runs over.
+            areaHeight = isRoom ? height - 2 * PAD : -1;
         } else {
             double scaleX = width - SCALE_WIDTH;
             double keyX = drawing.key().isEmpty() ? scaleX : scaleX - KEY_WIDTH;

@@ -18,7 +18,11 @@ final class Ink {
         cover(trace);
     }
 
+    /** Adds a line of writing, unless there is nothing on it. */
     void add(Writing writing) {
+        if (writing.text().isEmpty()) {
+            return;
+        }
         writings.add(writing);
         Box box = writing.box();
         cover(box.x() - box.reach(1, 0), box.y() - box.reach(0, 1));

@@ -208,7 +208,7 @@ public final class GateView {
                 point.elevation().minus(gate.leaves().get(0).frameBottom()));
     }
 
-    /** Straps lie level; their heights are written beside the post they hang on. */
+    /** Straps lie level, and the blocks behind them, which are fitted to a brace in place; their heights are written beside the post they hang on. */
     private void hinges(HungLeaf hung) {
         GateLeaf leaf = hung.leaf();
         boolean isLeft = leaf.hingeSide() == HingeSide.LEFT;
@@ -221,6 +221,12 @@ public final class GateView {
                 drawing.add(Outline.rectangle(
                         Layer.HINGES, Length.min(edge, end), strap.start(), Length.max(edge, end), strap.end()));
             }
+            seat.blockLength().ifPresent(length -> {
+                Length width = leaf.spec().memberWidth();
+                Length start = isLeft ? edge.plus(width) : edge.minus(width).minus(length);
+                Length bottom = strap.middle().minus(width.dividedBy(2));
+                drawing.add(Outline.rectangle(Layer.HINGES, start, bottom, start.plus(length), bottom.plus(width)));
+            });
             drawing.add(Label.beside(
                     Spot.of(outer, strap.middle()),
                     isLeft ? Angle.STRAIGHT : Angle.ZERO,

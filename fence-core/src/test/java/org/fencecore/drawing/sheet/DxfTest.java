@@ -3,7 +3,6 @@ package org.fencecore.drawing.sheet;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import org.fencecore.FencePlan;
@@ -19,26 +18,11 @@ import org.fencecore.units.Angle;
 import org.fencecore.units.Length;
 import org.junit.jupiter.api.Test;
 
-/** The file read group by group: a code on one line, its value on the next. Other programs read it in the packet's tests. */
+/** Other programs read these files in the packet's tests. */
 class DxfTest {
 
-    private record Group(int code, String value) {}
-
-    private static List<Group> groups(String dxf) {
-        List<String> lines = dxf.lines().toList();
-        assertThat(lines.size() % 2).isZero();
-        List<Group> groups = new ArrayList<>();
-        for (int i = 0; i < lines.size(); i += 2) {
-            groups.add(new Group(Integer.parseInt(lines.get(i)), lines.get(i + 1)));
-        }
-        return groups;
-    }
-
     private static List<String> values(String dxf, int code) {
-        return groups(dxf).stream()
-                .filter(group -> group.code() == code)
-                .map(Group::value)
-                .toList();
+        return DxfFile.read(dxf).values(code);
     }
 
     private static Drawing stake() {

@@ -92,12 +92,22 @@ public final class SvgSheet {
         return lettering().stream().map(Line::text).toList();
     }
 
+    /** Marks over other letters and signs that only steer the writing take no room. */
+    private static long wideLetters(String words) {
+        return words.codePoints()
+                .map(Character::getType)
+                .filter(type -> type != Character.NON_SPACING_MARK
+                        && type != Character.ENCLOSING_MARK
+                        && type != Character.FORMAT)
+                .count();
+    }
+
     private static Line line(Element text) {
         double size = number(text, "font-size");
         double x = number(text, "x");
         double y = number(text, "y");
         String words = text.getTextContent();
-        double width = EMS_PER_LETTER * size * words.codePointCount(0, words.length());
+        double width = EMS_PER_LETTER * size * wideLetters(words);
         double left = switch (text.getAttribute("text-anchor")) {
             case "start" -> x;
             case "end" -> x - width;
@@ -139,6 +149,11 @@ public final class SvgSheet {
         return clashes;
     }
 
+    /** Also for what is no wider or higher than a line, which {@code contains} never has. */
+    private static boolean isIn(Rectangle2D frame, Rectangle2D bounds) {
+        return frame.contains(bounds.getMinX(), bounds.getMinY()) && frame.contains(bounds.getMaxX(), bounds.getMaxY());
+    }
+
     /** Everything drawn or written that reaches out of the sheet's frame. */
     public List<String> outside(double width, double height) {
         Rectangle2D frame = new Rectangle2D.Double(9.99, 9.99, width - 19.98, height - 19.98);
@@ -146,15 +161,22 @@ public final class SvgSheet {
         for (String name : List.of("polygon", "polyline")) {
             for (Element element : elements("", name)) {
                 Rectangle2D bounds = bounds(element);
-                if (!frame.contains(bounds.getMinX(), bounds.getMinY())
-                        || !frame.contains(bounds.getMaxX(), bounds.getMaxY())) {
+                if (!isIn(frame, bounds)) {
                     outside.add(((Element) element.getParentNode()).getAttribute("class") + " "
                             + element.getAttribute("points"));
                 }
             }
         }
+        for (Element circle : elements("", "circle")) {
+            double radius = number(circle, "r");
+            double left = number(circle, "cx") - radius;
+            double top = number(circle, "cy") - radius;
+            if (!isIn(frame, new Rectangle2D.Double(left, top, 2 * radius, 2 * radius))) {
+                outside.add("circle at " + circle.getAttribute("cx") + "," + circle.getAttribute("cy"));
+            }
+        }
         for (Line line : lettering()) {
-            if (!frame.contains(line.room().getBounds2D())) {
+            if (!isIn(frame, line.room().getBounds2D())) {
                 outside.add(line.text());
             }
         }

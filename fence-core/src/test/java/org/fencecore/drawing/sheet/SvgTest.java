@@ -255,6 +255,19 @@ class SvgTest {
                 .doesNotContain("note 99");
     }
 
+    /** 60 lines of 3.9 mm are 235 mm; the sheet is 216 mm high. */
+    @Test
+    void aKeyThatTheStripCannotHoldIsRefusedAlsoWithoutADrawing() {
+        Drawing.Builder drawing = Drawing.titled("Key alone");
+        for (int i = 0; i < 60; i++) {
+            drawing.key(Layer.POSTS, "post " + i);
+        }
+
+        assertThatThrownBy(() -> Svg.write(drawing.build(), Paper.LETTER))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessageContaining("'Key alone' does not fit on Letter");
+    }
+
     @Test
     void letteringLargerThanThePaperIsRefused() {
         Drawing drawing = Drawing.titled("Banner")

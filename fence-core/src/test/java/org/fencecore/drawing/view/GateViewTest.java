@@ -54,12 +54,21 @@ class GateViewTest {
                 .contains("boards left off but for their edge. Hangs between post 24 and post 25");
     }
 
-    /** Straps 2 in wide reach 12 in over the leaf from its hinge edge; the boards begin 4 in under the frame. */
+    /**
+     * Straps 2 in wide reach 12 in over the leaf from its hinge edge; the boards begin 4 in under the frame. The middle strap
+     * is at 32 in and has a block of 3 1/2 in behind it, from the stile's 3 1/2 in to its end.
+     */
     @Test
     void strapsAndTheEdgeOfTheBoardsAreDrawnWhereTheyAre() {
         Drawing drawing = GateView.of(GARDEN_GATE);
         assertThat(outlines(drawing, Layer.HINGES))
-                .hasSize(3)
+                .hasSize(4)
+                .contains(Outline.rectangle(
+                        Layer.HINGES,
+                        Length.ofInches(3.5),
+                        Length.ofInches(30.25),
+                        Length.ofInches(12),
+                        Length.ofInches(33.75)))
                 .contains(Outline.rectangle(
                         Layer.HINGES, Length.ZERO, Length.ofInches(0.75), Length.ofInches(12), Length.ofInches(2.75)));
         Line edge = drawing.shapes().stream()
@@ -174,7 +183,9 @@ class GateViewTest {
                     .hinges(side)
                     .build();
             FencePlan plan = FencePlanner.plan(Plans.levelSide().gate(gate).build(), style);
-            assertThat(outlines(GateView.of(plan.gates().get(0)), Layer.HINGES)).hasSize(3);
+            assertThat(outlines(GateView.of(plan.gates().get(0)), Layer.HINGES))
+                    .as("three straps, and the block behind the middle one")
+                    .hasSize(4);
         }
     }
 
