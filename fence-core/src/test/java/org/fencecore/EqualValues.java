@@ -2,10 +2,10 @@ package org.fencecore;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 
 /** What holds for values of every type, asked of some that differ in one part each. */
 public final class EqualValues {
@@ -15,8 +15,12 @@ public final class EqualValues {
     /** Asserts that values made alike are equal and hash alike, and that all others differ. */
     @SafeVarargs
     public static <T> void assertDistinct(Supplier<? extends T>... values) {
-        List<T> once = Stream.of(values).<T>map(Supplier::get).toList();
-        List<T> again = Stream.of(values).<T>map(Supplier::get).toList();
+        List<T> once = new ArrayList<>();
+        List<T> again = new ArrayList<>();
+        for (Supplier<? extends T> value : values) {
+            once.add(value.get());
+            again.add(value.get());
+        }
         for (int i = 0; i < once.size(); i++) {
             for (int j = 0; j < again.size(); j++) {
                 assertThat(once.get(i).equals(again.get(j)))
