@@ -227,7 +227,7 @@ public final class FenceFace {
          * @throws IllegalArgumentException if out of that range
          */
         public Builder returnAtStart(Length corner) {
-            this.returnAtStart = Limits.within("corner", corner, Length.ZERO, LONGEST);
+            this.returnAtStart = Limits.within("returnAtStart", corner, Length.ZERO, LONGEST);
             return this;
         }
 
@@ -239,7 +239,7 @@ public final class FenceFace {
          * @throws IllegalArgumentException if out of that range
          */
         public Builder returnAtEnd(Length corner) {
-            this.returnAtEnd = Limits.within("corner", corner, Length.ZERO, LONGEST);
+            this.returnAtEnd = Limits.within("returnAtEnd", corner, Length.ZERO, LONGEST);
             return this;
         }
 
@@ -252,7 +252,7 @@ public final class FenceFace {
          * @throws IllegalArgumentException if out of that range
          */
         public Builder roundMembers(Length diameter) {
-            this.roundMembers = Limits.overZero("diameter", diameter, THICKEST);
+            this.roundMembers = Limits.overZero("roundMembers", diameter, THICKEST);
             return this;
         }
 
