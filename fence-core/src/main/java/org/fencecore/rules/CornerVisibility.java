@@ -97,7 +97,8 @@ public final class CornerVisibility extends LocalRule {
 
     private static void requireLeg(String name, Length leg) {
         if (!requireSize(name, leg).isPositive()) {
-            throw new IllegalArgumentException(name + " was " + leg + "; a leg must be over 0");
+            throw new IllegalArgumentException(
+                    name + " was " + leg + "; a leg must be over 0: measure it from where the base lines meet");
         }
     }
 
@@ -204,7 +205,7 @@ public final class CornerVisibility extends LocalRule {
     @Override
     List<Finding> check(Fence fence) {
         Breaches inView = new Breaches(Length::max);
-        Zone zone = Zone.inside(triangle);
+        Zone zone = zone();
         for (FencePart part : fence.parts()) {
             if (part.isAtLeastAsOpenAs(exemptFrom)) {
                 continue;

@@ -142,7 +142,7 @@ public final class StakeSheet {
                                     + Written.station(staked.lead().plus(clearance.minStation()))
                                     + " from its start")
                     .withRemedy("tie the string " + Written.tape(raise, Rounding.UP)
-                            + " higher at both ends and add that" + " to every drop")
+                            + " higher at both ends and add that to every drop")
                     .withSource(Citation.GEOMETRY));
         }
     }

@@ -32,8 +32,8 @@ import org.fencecore.worksheet.Written;
  */
 public final class StringCorner {
 
-    /** Turns under this are bends: a batter board beyond one would stand in the next run. */
-    private static final Angle BLUNTEST_TURN = Angle.ofDegrees(30);
+    /** The least turn of a corner; under it is a bend, where a batter board beyond it would stand in the next run. */
+    private static final Angle LEAST_TURN = Angle.ofDegrees(30);
 
     private static final Length READING = Length.ofInches(1).dividedBy(32);
     private static final Citation SQUARING = Citation.of("NAVEDTRA 14043", "fig. 5-16", "");
@@ -129,7 +129,7 @@ public final class StringCorner {
      * @return true for a bend
      */
     public boolean isBend() {
-        return corner.turn().abs().compareTo(BLUNTEST_TURN) < 0;
+        return corner.turn().abs().compareTo(LEAST_TURN) < 0;
     }
 
     /**

@@ -228,7 +228,8 @@ public final class PostStrength {
      */
     public Optional<WoodSection> sizeThatWorks(List<WoodSection> sizes) {
         if (sizes.size() > 1000) {
-            throw new IllegalArgumentException("sizes were " + sizes.size() + "; give no more than 1,000");
+            throw new IllegalArgumentException("sizes were " + sizes.size()
+                    + "; give no more than 1,000, such as the usual ones of WoodSection.POSTS");
         }
         return sizes.stream()
                 .filter(size -> member.withSection(size)

@@ -71,8 +71,8 @@ public final class ReferenceValues {
      * Takes the values of a wood or grade that is not held here, such as a yard's own grading, for the very size it is used
      * in; no size factor is put to them.
      *
-     * <p>Example: machine-graded lumber of 1,650 psi and 1.5 million psi, with 175 psi in shear; a wet 2x4 of it on edge may be
-     * bent with {@code 1650 x 1.6 x 0.85} = 2,244 psi in the wind.
+     * <p>Example: machine-graded lumber of 1,650 psi and 1.5 million psi, with 175 psi in shear; a wet 2x4 of it on edge may
+     * be bent with {@code 1650 x 1.6 x 0.85} = 2,244 psi in the wind.
      *
      * @param source where they are listed, told wherever they are used
      * @param bending Fb, from 10 to 100,000 psi

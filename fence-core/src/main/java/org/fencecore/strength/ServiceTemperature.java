@@ -1,6 +1,10 @@
 package org.fencecore.strength;
 
-/** How hot the wood gets and stays; a fence in the open is {@link #USUAL}. */
+/**
+ * How hot the wood gets and stays; a fence in the open is {@link #USUAL}.
+ *
+ * <p>Source: NDS 2018, table 2.3.3.
+ */
 public enum ServiceTemperature {
     /** To 100 degrees Fahrenheit, 38 Celsius. */
     USUAL(1, 1, 1),

@@ -3,7 +3,6 @@ package org.fencecore.strength;
 import java.util.Objects;
 import java.util.Optional;
 import org.fencecore.units.Pressure;
-import org.fencecore.worksheet.Written;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -196,8 +195,7 @@ public final class WoodMember {
 
     @Override
     public String toString() {
-        return (species == null ? reference.toString() : species + " " + grade) + ", "
-                + Written.tape(section.thickness()) + " x " + Written.tape(section.width());
+        return (species == null ? reference.toString() : species + " " + grade) + ", " + section;
     }
 
     /** Collects how a piece is used. */

@@ -16,8 +16,9 @@ import org.fencecore.worksheet.Written;
  *
  * <p>For each course in turn the others are taken as right, and what it would have to be is worked out; see
  * {@link CourseFix}. A change is likely if it leaves one part of the call as it is and the lot then closes to
- * {@link LotBoundary#WORST_PRECISION}, or to {@link LotBoundary#FAIR_PRECISION} where some change does. A diagnosis is a hint where to look in the deed, never a correction: two wrong
- * calls can look like one, and on sides that run parallel a wrong length fits each.
+ * {@link LotBoundary#WORST_PRECISION}, or to {@link LotBoundary#FAIR_PRECISION} where some change does. A diagnosis is a
+ * hint where to look in the deed, never a correction: two wrong calls can look like one, and on sides that run parallel a
+ * wrong length fits each.
  *
  * <p>Example: United States Executive Order 7804 as transcribed misses by 76.93 ft.
  *

@@ -228,6 +228,11 @@ public final class Curve {
                 .build();
     }
 
+    /** What it adds to the area left of its chord: one that turns left bulges to the right. */
+    Area areaLeftOfChord() {
+        return turn == Side.LEFT ? segmentArea() : segmentArea().negated();
+    }
+
     private String side() {
         return turn.toString().toLowerCase(Locale.ROOT);
     }

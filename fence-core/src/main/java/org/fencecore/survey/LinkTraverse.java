@@ -64,13 +64,14 @@ public final class LinkTraverse {
         }
         angularMisclosure = closing.turnTo(arrived);
         Angle correction = correction();
-        legs = new ArrayList<>(measured.distances.size());
+        List<Course> corrected = new ArrayList<>(measured.distances.size());
         Bearing behind = measured.reference;
         for (int i = 0; i < measured.distances.size(); i++) {
             Bearing ahead = behind.plus(measured.angles.get(i).plus(correction));
-            legs.add(Course.of(ahead, measured.distances.get(i)));
+            corrected.add(Course.of(ahead, measured.distances.get(i)));
             behind = ahead.reversed();
         }
+        legs = List.copyOf(corrected);
         List<Point> walked = CompassRule.walk(measured.start, legs);
         Point reached = walked.get(legs.size());
         closure = new Closure(
@@ -114,7 +115,7 @@ public final class LinkTraverse {
      * @return the legs before the compass rule, unmodifiable
      */
     public List<Course> legs() {
-        return List.copyOf(legs);
+        return legs;
     }
 
     /**
@@ -247,8 +248,8 @@ public final class LinkTraverse {
          */
         public Builder leg(Angle angle, Length distance) {
             if (distances.size() == MOST_LEGS) {
-                throw new IllegalArgumentException(
-                        "the traverse had " + MOST_LEGS + " legs already, the most it may have; divide it");
+                throw new IllegalArgumentException("the traverse had " + MOST_LEGS
+                        + " legs already, the most it may have; divide it at a point and start another there");
             }
             Course.requireCallable("distance of leg " + (distances.size() + 1), distance);
             angles.add(requireTurn("angle of leg " + (distances.size() + 1), angle));

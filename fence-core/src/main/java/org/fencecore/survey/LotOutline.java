@@ -36,16 +36,12 @@ final class LotOutline {
             Point end = corners.get((i + 1) % corners.size());
             Course course = courses.get(i).moved(start.bearingTo(end), start.distanceTo(end));
             adjusted.add(course);
-            squareMetres += course.curve().map(LotOutline::leftOfChord).orElse(0.0);
+            squareMetres += course.curve()
+                    .map(curve -> curve.areaLeftOfChord().squareMetres())
+                    .orElse(0.0);
         }
         inside = squareMetres < 0 ? Side.RIGHT : Side.LEFT;
         area = Area.ofSquareMetres(Math.abs(squareMetres));
-    }
-
-    /** What a curve adds to the area left of its chord; one that turns left bulges to the right. */
-    private static double leftOfChord(Curve curve) {
-        double segment = curve.segmentArea().squareMetres();
-        return curve.turn() == Side.LEFT ? segment : -segment;
     }
 
     Area area() {

@@ -3,7 +3,6 @@ package org.fencecore.survey;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.fencecore.geometry.Side;
 import org.fencecore.units.Area;
 import org.fencecore.units.Length;
 import org.fencecore.worksheet.Citation;
@@ -150,10 +149,7 @@ final class LotSheets {
                 arc.segmentArea(),
                 Dms.squareFeet(arc.segmentArea()),
                 Citation.GEOMETRY));
-        return curve.map(arc -> arc.turn() == Side.LEFT
-                        ? arc.segmentArea()
-                        : arc.segmentArea().negated())
-                .orElse(Area.ZERO);
+        return curve.map(Curve::areaLeftOfChord).orElse(Area.ZERO);
     }
 
     private static Length latitude(LotSide side) {

@@ -70,7 +70,8 @@ public final class GridSurface implements Surface {
                     + " heights; give at least 2 of 2, and at most 1,000,000 heights in all");
         }
         if (spacing.compareTo(LEAST_SPACING) < 0) {
-            throw new IllegalArgumentException("spacing was " + spacing + "; it must be at least " + LEAST_SPACING);
+            throw new IllegalArgumentException(
+                    "spacing was " + spacing + "; it must be at least " + LEAST_SPACING + ": check its unit");
         }
         int longer = Math.max(rows.size(), columns) - 1;
         if (spacing.compareTo(WIDEST.dividedBy(longer)) > 0) {

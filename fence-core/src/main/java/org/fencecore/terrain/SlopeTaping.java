@@ -57,7 +57,7 @@ public final class SlopeTaping {
     private static void requireTaped(String name, Length distance) {
         if (!distance.isPositive() || distance.compareTo(LONGEST) > 0) {
             throw new IllegalArgumentException(
-                    name + " was " + distance + "; it must be over 0 and at most " + LONGEST);
+                    name + " was " + distance + "; it must be over 0 and at most " + LONGEST + ": check its unit");
         }
     }
 

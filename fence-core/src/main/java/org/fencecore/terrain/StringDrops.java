@@ -105,24 +105,23 @@ public final class StringDrops {
      * @return one finding, a note
      */
     public List<Finding> findings() {
-        String place = "string";
-        return List.of(
-                uncertainty().isPresent()
-                        ? Finding.note(
-                                        "string-off-level",
-                                        place,
-                                        "over "
-                                                + Written.station(
-                                                        profile.extent().length())
-                                                + " the string may be off level by "
-                                                + Written.inches(uncertainty().get())
-                                                + ", and the ground at the far end as much")
-                                .withRemedy("turn the level end for end and take the mean, or use a better level")
-                                .withSource(Citation.COMMON_PRACTICE)
-                        : Finding.note("string-level-unknown", place, "it was not said how near to level the string is")
-                                .withRemedy(
-                                        "hang a line level at mid-span and turn it end for end, or check the ends by water level")
-                                .withSource(Citation.COMMON_PRACTICE));
+        return List.of(uncertainty().map(this::offLevel).orElseGet(StringDrops::levelUnknown));
+    }
+
+    private Finding offLevel(Length uncertainty) {
+        return Finding.note(
+                        "string-off-level",
+                        "string",
+                        "over " + Written.station(profile.extent().length()) + " the string may be off level by "
+                                + Written.inches(uncertainty) + ", and the ground at the far end as much")
+                .withRemedy("turn the level end for end and take the mean, or use a better level")
+                .withSource(Citation.COMMON_PRACTICE);
+    }
+
+    private static Finding levelUnknown() {
+        return Finding.note("string-level-unknown", "string", "it was not said how near to level the string is")
+                .withRemedy("hang a line level at mid-span and turn it end for end, or check the ends by water level")
+                .withSource(Citation.COMMON_PRACTICE);
     }
 
     /**

@@ -36,7 +36,7 @@ public final class AsceWind implements Wind {
     /** Directionality of solid signs and walls; of open ones the same, from memory. */
     static final double KD = 0.85;
 
-    /** The gust factor of a rigid structure. */
+    /** The gust factor G of a rigid structure, ASCE 7-16, section 26.11.1, from memory. */
     static final double GUST = 0.85;
 
     /** What of the strength load goes with allowable stresses. */
@@ -170,10 +170,10 @@ public final class AsceWind implements Wind {
     public Pressure velocityPressure(Length height) {
         Limits.overZero("height", height, WindLimits.HIGHEST);
         double kd = edition.hasKdInVelocityPressure() ? KD : 1;
-        double fastness = metricConstants
+        double bySpeed = metricConstants
                 ? 0.613 * speed.metresPerSecond() * speed.metresPerSecond()
                 : 0.00256 * speed.metresPerSecond() * speed.metresPerSecond() / (MPH * MPH) * PSF;
-        return Pressure.ofPascals(fastness * kz(height).value() * topographicFactor.value() * kd * ke().value());
+        return Pressure.ofPascals(bySpeed * kz(height).value() * topographicFactor.value() * kd * ke().value());
     }
 
     /** The directionality factor that the force has; 1 where the velocity pressure has it. */

@@ -18,9 +18,9 @@ import org.jspecify.annotations.Nullable;
  *
  * <p>A run of fence is a free-standing wall by 7.4.1 with the recommended net coefficients of table 7.9: zone A to 0.3 h
  * from the end, B to 2 h, C to 4 h and D beyond, h being the height of the face; a return corner at least as long as h
- * has coefficients of its own, a shorter one comes in proportion. Down to 0.8 solid the coefficients fall in proportion to 1.2; a more open
- * fence is a lattice by 7.11, for which 1.2 on the gross area is kept here, with a warning. National annexes differ, and
- * no shelter by other fences (7.4.2) is counted on.
+ * has coefficients of its own, a shorter one comes in proportion. Down to 0.8 solid the coefficients fall in proportion to
+ * 1.2; a more open fence is a lattice by 7.11, for which 1.2 on the gross area is kept here, with a warning. National
+ * annexes differ, and no shelter by other fences (7.4.2) is counted on.
  *
  * <p>Example: a wall 2 m high on a base of 8 m in terrain III, in the wind of five years.
  *

@@ -1,6 +1,10 @@
 package org.fencecore.wind;
 
-/** How open the ground around the place is to the wind, as ASCE 7 names it. */
+/**
+ * How open the ground around the place is to the wind, as ASCE 7 names it.
+ *
+ * <p>Sources: for the constants and the printed coefficients, see {@link AsceEdition}.
+ */
 public enum Exposure {
     /** Towns, suburbs and woods: closely spaced obstructions the size of houses or larger. */
     B("B, town, suburb or wood", 7.0, 1200, 7.5, 3280),

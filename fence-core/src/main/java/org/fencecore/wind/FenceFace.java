@@ -228,7 +228,7 @@ public final class FenceFace {
          * @throws IllegalArgumentException if out of that range
          */
         public Builder returnAtStart(Length corner) {
-            this.returnAtStart = Limits.within("corner", corner, Length.ZERO, LONGEST);
+            this.returnAtStart = Limits.within("returnAtStart", corner, Length.ZERO, LONGEST);
             return this;
         }
 
@@ -240,7 +240,7 @@ public final class FenceFace {
          * @throws IllegalArgumentException if out of that range
          */
         public Builder returnAtEnd(Length corner) {
-            this.returnAtEnd = Limits.within("corner", corner, Length.ZERO, LONGEST);
+            this.returnAtEnd = Limits.within("returnAtEnd", corner, Length.ZERO, LONGEST);
             return this;
         }
 
@@ -253,7 +253,7 @@ public final class FenceFace {
          * @throws IllegalArgumentException if out of that range
          */
         public Builder roundMembers(Length diameter) {
-            this.roundMembers = Limits.overZero("diameter", diameter, THICKEST);
+            this.roundMembers = Limits.overZero("roundMembers", diameter, THICKEST);
             return this;
         }
 

@@ -103,8 +103,8 @@ public final class ForceCoefficient {
      */
     public static Ratio caseC(Ratio lengthToHeight, Ratio heightToTop, Ratio returnToHeight, Ratio distanceToHeight) {
         double aspect = aspect(lengthToHeight);
-        WindLimits.within("lengthToHeight", lengthToHeight, 2, Double.MAX_VALUE, "since case C is for longer fences");
-        WindLimits.within("returnToHeight", returnToHeight, 0, Double.MAX_VALUE, "so check its sign");
+        WindLimits.atLeast("lengthToHeight", lengthToHeight, 2, "since case C is for longer fences");
+        WindLimits.atLeast("returnToHeight", returnToHeight, 0, "so check its sign");
         WindLimits.within("distanceToHeight", distanceToHeight, 0, aspect, "so look within the fence");
         return Ratio.of(
                 fromEnd(aspect, clearance(heightToTop), returnToHeight.value()).at(distanceToHeight.value()));
@@ -125,7 +125,7 @@ public final class ForceCoefficient {
     /**
      * Returns the coefficient of an open fence of flat boards, for the force on its solid area.
      *
-     * @param solid the solid part of the face, over 0, under 0.7
+     * @param solid the solid part of the face, over 0, to 0.7
      * @return Cf
      * @throws IllegalArgumentException if out of that range
      */
@@ -136,7 +136,7 @@ public final class ForceCoefficient {
     /**
      * Returns the coefficient of an open fence of round members, for the force on its solid area.
      *
-     * @param solid the solid part of the face, over 0, under 0.7
+     * @param solid the solid part of the face, over 0, to 0.7
      * @param large true if the diameter in feet times the root of the velocity pressure in psf is over 2.5
      * @return Cf
      * @throws IllegalArgumentException if out of that range
@@ -146,19 +146,19 @@ public final class ForceCoefficient {
     }
 
     private static double aspect(Ratio lengthToHeight) {
-        return WindLimits.within(
-                        "lengthToHeight", lengthToHeight, Double.MIN_VALUE, Double.MAX_VALUE, "so check its sign")
+        return WindLimits.overZero("lengthToHeight", lengthToHeight, "so check its sign")
                 .value();
     }
 
     private static double clearance(Ratio heightToTop) {
-        return WindLimits.within("heightToTop", heightToTop, Double.MIN_VALUE, 1, "since s is within h")
+        WindLimits.overZero("heightToTop", heightToTop, "so check its sign");
+        return WindLimits.within("heightToTop", heightToTop, 0, 1, "since s is within h")
                 .value();
     }
 
     private static double open(Ratio solid) {
-        return WindLimits.within(
-                        "solid", solid, Double.MIN_VALUE, LEAST_SOLID_OF_WALL, "since a more solid fence is a wall")
+        WindLimits.overZero("solid", solid, "so give solid area over gross area");
+        return WindLimits.within("solid", solid, 0, LEAST_SOLID_OF_WALL, "since a more solid fence is a wall")
                 .value();
     }
 

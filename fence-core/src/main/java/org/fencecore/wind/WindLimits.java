@@ -24,6 +24,23 @@ final class WindLimits {
         return value;
     }
 
+    static Ratio overZero(String name, Ratio value, String advice) {
+        Objects.requireNonNull(value, name);
+        if (value.value() <= 0) {
+            throw new IllegalArgumentException(name + " was " + value + "; it must be over 0, " + advice);
+        }
+        return value;
+    }
+
+    static Ratio atLeast(String name, Ratio value, double least, String advice) {
+        Objects.requireNonNull(value, name);
+        if (value.value() < least) {
+            throw new IllegalArgumentException(
+                    name + " was " + value + "; it must be " + Ratio.of(least) + " or more, " + advice);
+        }
+        return value;
+    }
+
     static Speed windSpeed(String name, Speed value) {
         Objects.requireNonNull(value, name);
         // A hair above 250, so that 250 mph given in metres is taken.

@@ -70,7 +70,7 @@ class SiteProperties {
         assertThat(site.windPressure()).contains(wind);
         assertThat(site.wind()).isEmpty();
         assertThat(site.soil()).isEqualTo(soil);
-        assertThat(site.doubledBearing()).isEqualTo(doubled);
+        assertThat(site.hasDoubledBearing()).isEqualTo(doubled);
         assertThat(site.ground(2)).contains(heights);
         assertThat(site.ground(1)).isEmpty();
     }

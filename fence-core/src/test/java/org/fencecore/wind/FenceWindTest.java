@@ -243,7 +243,14 @@ class FenceWindTest {
                 .withMessageContaining("years was 1");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> ForceCoefficient.caseC(Ratio.of(1.9), Ratio.of(1), Ratio.ZERO, Ratio.ZERO))
-                .withMessageContaining("lengthToHeight was");
+                .withMessageContaining(
+                        "lengthToHeight was 1.9; it must be 2 or more, since case C is for longer fences");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> ForceCoefficient.caseA(Ratio.ZERO, Ratio.of(1)))
+                .withMessageContaining("lengthToHeight was 0; it must be over 0");
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> face().returnAtEnd(Length.ofFeet(-1)))
+                .withMessageContaining("returnAtEnd was -1 ft");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> ForceCoefficient.openings(Ratio.of(0.69)))
                 .withMessageContaining("no wall");
