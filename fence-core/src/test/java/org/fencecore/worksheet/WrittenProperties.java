@@ -108,9 +108,9 @@ class WrittenProperties {
     void numbersSayEachOnce(@ForAll @Size(max = 40) Set<@IntRange(min = 1, max = 60) Integer> numbers) {
         List<Integer> sorted = List.copyOf(new TreeSet<>(numbers));
         List<Integer> read = new ArrayList<>();
-        for (String part : Written.numbers(sorted).split(", | and ")) {
+        for (String part : Written.numbers(sorted).split(", | and ", -1)) {
             if (!part.isEmpty()) {
-                String[] ends = part.split(" to ");
+                String[] ends = part.split(" to ", -1);
                 for (int i = Integer.parseInt(ends[0]); i <= Integer.parseInt(ends[ends.length - 1]); i++) {
                     read.add(i);
                 }
