@@ -283,6 +283,22 @@ class TakeoffTest {
                         "3 gate hinge with its screws", "1 self-latching gate latch that takes a lock");
         assertThat(hardware(ofGate().lockable(true)))
                 .containsExactlyInAnyOrder("3 gate hinge with its screws", "1 gate latch with its screws");
+
+        // Two that latch by themselves, one of them to be locked.
+        Site two = levelSide(40)
+                .gate(ofGate().centredAt(Length.ofFeet(10)).selfLatching(true).build())
+                .gate(GateLocation.named("side gate")
+                        .onSide(1)
+                        .centredAt(Length.ofFeet(30))
+                        .clearOpening(Length.ofInches(42.25))
+                        .selfLatching(true)
+                        .lockable(true)
+                        .build())
+                .build();
+        Takeoff takeoff = Takeoff.of(FencePlanner.plan(two, FenceStyle.builder().build()));
+        assertThat(item("self-latching gate latch", takeoff).quantity()).isEqualTo(1);
+        assertThat(item("self-latching gate latch that takes a lock", takeoff).quantity())
+                .isEqualTo(1);
     }
 
     private static GateLocation.Builder ofGate() {
@@ -431,6 +447,16 @@ class TakeoffTest {
         Takeoff takeoff =
                 Takeoff.of(FencePlanner.plan(gated, FenceStyle.builder().build()));
         assertThat(only(PieceKind.RAIL, takeoff))
+                .isNotEmpty()
+                .allSatisfy(rail -> assertThat(rail.cuts()).isEqualTo("square ends"));
+        Site other = levelSide(20)
+                .fenceOn(2)
+                .ground(2, shots(0, 0, 60, 0))
+                .gate(gate("garden gate", 2, 30.625 / 12, 42.25))
+                .build();
+        assertThat(only(
+                        PieceKind.RAIL,
+                        Takeoff.of(FencePlanner.plan(other, FenceStyle.builder().build()))))
                 .isNotEmpty()
                 .allSatisfy(rail -> assertThat(rail.cuts()).isEqualTo("square ends"));
     }
