@@ -91,7 +91,8 @@ class PacketProperties {
                 FenceStyle.builder().build());
         Map<String, String> files = BuildPacket.of(plan).withJob(job).files();
         assertReadable(files);
-        assertThat(Csv.read(files.getOrDefault("posts.csv", ""))).hasSize(1 + plan.posts().size());
+        assertThat(Csv.read(files.getOrDefault("posts.csv", "")))
+                .hasSize(1 + plan.posts().size());
         assertThat(Csv.read(files.getOrDefault("holes.csv", "")))
                 .hasSize(1 + plan.holes().groups().size());
     }
