@@ -4,6 +4,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.fencecore.internal.Limits;
 import org.fencecore.units.Length;
+import org.fencecore.units.Rounding;
 import org.fencecore.worksheet.Written;
 import org.jspecify.annotations.Nullable;
 
@@ -188,12 +189,13 @@ public final class PostSetting {
     public HoleShape holeFor(Length postWidth) {
         HoleShape shape = hole == null ? HoleShape.round(postWidth.times(3)) : hole;
         if (!shape.takes(postWidth)) {
-            throw new IllegalArgumentException("the hole was "
-                    + Length.min(shape.width(), shape.bottomWidth()) + " wide for a post "
+            throw new IllegalArgumentException("postWidth was " + postWidth
                     + (shape.isSquare()
-                            ? postWidth + " wide"
-                            : "with a diagonal of " + Length.ofMetres(postWidth.metres() * Math.sqrt(2)))
-                    + "; the post must fit in its hole, so use a wider hole or check the unit of either");
+                            ? ""
+                            : ", " + Written.tape(Length.ofMetres(postWidth.metres() * Math.sqrt(2)), Rounding.UP)
+                                    + " across its corners")
+                    + "; the post must fit in its hole, " + Length.min(shape.width(), shape.bottomWidth())
+                    + " wide, so use a wider hole or check the unit of either");
         }
         return shape;
     }

@@ -12,14 +12,14 @@ final class CutTable {
     private CutTable() {}
 
     static TextTable of(Takeoff takeoff, TapeFormat tape) {
-        TextTable table = TextTable.of("sticks", "lumber", "length", "cut", "left");
+        TextTable table = TextTable.of("sticks", "lumber", "length", "left", "cut");
         for (Stick stick : takeoff.sticks()) {
             table.row(
                     stick.count(),
                     stick.lumber(),
                     tape.format(stick.length()),
-                    stick.pieces().stream().map(piece -> cut(piece, tape)).collect(Collectors.joining("; ")),
-                    tape.format(stick.left()));
+                    tape.format(stick.left()),
+                    stick.pieces().stream().map(piece -> cut(piece, tape)).collect(Collectors.joining("; ")));
         }
         return table;
     }

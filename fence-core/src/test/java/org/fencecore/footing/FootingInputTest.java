@@ -135,17 +135,17 @@ class FootingInputTest {
                         PostSetting.builder().holeDiameter(Length.ofInches(4.9)).build());
         refused(
                 tight::build,
-                "the hole was 124.46 mm wide for a post with a diagonal of 125.723586 mm; the post must fit in its"
-                        + " hole");
+                // 3 1/2 in on a side are 4.95 in across the corners, 4 15/16 in and a hair.
+                "postWidth was 3 1/2 in, 5\" across its corners; the post must fit in its hole, 124.46 mm wide");
         refused(
                 () -> PostSetting.builder().hole(HoleShape.square(FOOT)).build().holeFor(FOOT),
-                "the hole was 1 ft wide for a post 1 ft wide; the post must fit in its hole");
+                "postWidth was 1 ft; the post must fit in its hole, 1 ft wide");
         refused(
                 () -> PostSetting.builder()
                         .hole(HoleShape.tapered(FOOT, Length.ofInches(4)))
                         .build()
                         .holeFor(Length.ofInches(4)),
-                "the hole was 4 in wide for a post with a diagonal of");
+                "postWidth was 4 in, 5 11/16\" across its corners; the post must fit in its hole, 4 in wide");
         PostSetting.Builder buried = PostSetting.builder().concreteTop(Length.ofInches(-24));
         refused(buried::build, "concreteTop was -2 ft above grade");
         FootingSpec.Builder stub = FootingSpec.builder()

@@ -80,7 +80,7 @@ class FenceStyleTest {
                 .isThrownBy(() -> FenceStyle.builder()
                         .setting(PostSetting.builder().holeDiameter(in(3)).build())
                         .build())
-                .withMessageContaining("the hole was 3 in wide for a post with a diagonal of");
+                .withMessageContaining("the post must fit in its hole, 3 in wide");
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> FenceStyle.builder().postAboveBoards(in(-4.5)).build())
                 .withMessageContaining("posts carry the top rail");
