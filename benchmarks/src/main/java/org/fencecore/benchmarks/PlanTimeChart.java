@@ -1,5 +1,6 @@
 package org.fencecore.benchmarks;
 
+import java.awt.Color;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -13,6 +14,7 @@ import java.util.TreeMap;
 import javax.imageio.ImageIO;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYChartBuilder;
+import org.knowm.xchart.style.Styler;
 
 /**
  * Draws how long a plan takes against how long the fence is, both in powers of ten, from what {@link WholePlanBenchmark}
@@ -94,6 +96,10 @@ public final class PlanTimeChart {
                 .build();
         chart.getStyler().setXAxisLogarithmic(true);
         chart.getStyler().setYAxisLogarithmic(true);
+        chart.getStyler().setXAxisDecimalPattern("#,###");
+        chart.getStyler().setYAxisDecimalPattern("#,###");
+        chart.getStyler().setLegendPosition(Styler.LegendPosition.InsideNW);
+        chart.getStyler().setChartBackgroundColor(Color.WHITE);
         LINES.forEach((benchmark, name) -> {
             NavigableMap<Integer, Double> line = times.get(benchmark);
             if (line != null) {
