@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import org.fencecore.geometry.Interval;
+import org.fencecore.geometry.ground.Clearance;
 import org.fencecore.geometry.ground.Profile;
 import org.fencecore.units.Length;
 import org.fencecore.units.Slope;
@@ -181,6 +182,37 @@ class TreatmentsTest {
     }
 
     /** A mound of 9 in in mid-bay: no string keeps 1 in to 4 in there, and the gap at the posts says so. */
+    /**
+     * The crest at 3 1/2 ft gives the maximum up in the first bay, and the room found for the rest is no whole number of
+     * nanometres: it must not be rounded before the lowest of such strings are looked for.
+     */
+    @Test
+    void stringsAreFoundAgainWithTheSpreadTheyWereFoundWith() {
+        SlopeSpec spec = SlopeSpec.builder()
+                .clearance(Length.ofInches(1.5))
+                .minimumClearance(Length.ofInches(1))
+                .maximumClearance(Length.ofInches(2))
+                .longestString(Length.ofFeet(32))
+                .build();
+        Profile ground = Profile.builder()
+                .point(Length.ZERO, Length.ofInches(7.5))
+                .point(Length.ofInches(42), Length.ofInches(11))
+                .point(Length.ofInches(140), Length.ofInches(5.5))
+                .point(Length.ofInches(168), Length.ofInches(5.5))
+                .build();
+        SlopeFit fit = SlopeFit.strings(
+                ground, List.of(Length.ZERO, Length.ofFeet(5), Length.ofFeet(9), Length.ofFeet(14)), spec);
+
+        assertThat(fit.strings())
+                .containsExactly(
+                        Interval.of(Length.ZERO, Length.ofFeet(9)), Interval.of(Length.ofFeet(9), Length.ofFeet(14)));
+        Clearance last = fit.bays().get(2).clearance();
+        assertThat(last.min().plus(last.max()).inches()).isEqualTo(2 * 1.5, within(1e-6));
+        for (FittedBay bay : fit.bays()) {
+            assertThat(bay.clearance().min()).isGreaterThanOrEqualTo(Length.ofInches(1));
+        }
+    }
+
     @Test
     void aBayNoStringFitsKeepsTheMinimumAndIsReported() {
         SlopeFit fit = SlopeFit.strings(ground(0, 0, 12, 0, 13, 0.75, 14, 0, 40, 0), feet(0, 8, 16, 24, 32, 40), USUAL);
