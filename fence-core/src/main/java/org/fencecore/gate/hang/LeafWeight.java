@@ -124,42 +124,53 @@ public final class LeafWeight {
 
     private Sums sum() {
         double perVolume = frameWood.unitWeight().newtonsPerCubicMetre();
-        double across = 0;
-        double up = 0;
+        Moments moments = new Moments();
         Volume frame = Volume.ZERO;
         for (FramePiece piece : leaf.pieces()) {
             Volume volume = piece.volume();
-            ProfilePoint centre = piece.centre();
             frame = frame.plus(volume);
-            across += perVolume * volume.cubicMetres() * centre.station().nanometres();
-            up += perVolume * volume.cubicMetres() * centre.elevation().nanometres();
+            moments.add(perVolume * volume.cubicMetres(), piece.centre());
         }
         Volume braces = Volume.ZERO;
         for (GateBrace brace : leaf.braces()) {
             Volume volume = brace.volume();
-            ProfilePoint centre = brace.centre();
             braces = braces.plus(volume);
-            across += perVolume * volume.cubicMetres() * centre.station().nanometres();
-            up += perVolume * volume.cubicMetres() * centre.elevation().nanometres();
+            moments.add(perVolume * volume.cubicMetres(), brace.centre());
         }
         Force boarding = Force.ZERO;
         Length middle = leaf.width().dividedBy(2);
         for (LeafBoards lot : boards) {
             Force weight = lot.weight();
             Length place = lot.centre().orElse(middle);
+            double height = lot.bottom().nanometres()
+                    + lot.length().nanometres() / 2.0
+                    + leaf.rake().riseOver(place).nanometres();
             boarding = boarding.plus(weight);
-            across += weight.newtons() * place.nanometres();
-            up += weight.newtons()
-                    * (lot.bottom().nanometres()
-                            + lot.length().nanometres() / 2.0
-                            + leaf.rake().riseOver(place).nanometres());
+            moments.add(weight.newtons(), place.nanometres(), height);
         }
         Force total = frameWood
                 .unitWeight()
                 .times(frame)
                 .plus(frameWood.unitWeight().times(braces))
                 .plus(boarding);
-        return new Sums(frame, braces, boarding, total, across, up);
+        return new Sums(frame, braces, boarding, total, moments.across, moments.up);
+    }
+
+    /** Weights times places, in newtons times nanometres, as they add up. */
+    private static final class Moments {
+
+        private double across;
+        private double up;
+
+        void add(double newtons, ProfilePoint centre) {
+            add(newtons, centre.station().nanometres(), (double)
+                    centre.elevation().nanometres());
+        }
+
+        void add(double newtons, long fromLeft, double height) {
+            across += newtons * fromLeft;
+            up += newtons * height;
+        }
     }
 
     /**
